@@ -1,0 +1,14 @@
+# Compiler warnings and sanitizers of our own targets; nothing here reaches those who link to us.
+
+function(seatload_options target)
+    target_compile_options(${target} PRIVATE -Wall -Wextra -Wpedantic -Wconversion -Wshadow)
+    # Contraction to fused multiply-add would change last digits from one machine to another.
+    target_compile_options(${target} PRIVATE -ffp-contract=off)
+    if(SEATLOAD_WARNINGS_ARE_ERRORS)
+        target_compile_options(${target} PRIVATE -Werror)
+    endif()
+    if(SEATLOAD_SANITIZE)
+        target_compile_options(${target} PRIVATE -fsanitize=${SEATLOAD_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+        target_link_options(${target} PRIVATE -fsanitize=${SEATLOAD_SANITIZE})
+    endif()
+endfunction()

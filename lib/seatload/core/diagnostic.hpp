@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace seatload {
+
+/// A position in a text file; line and column count from 1 (columns in code points), 0 when unknown.
+struct Place {
+    std::string file;
+    unsigned line = 0;
+    unsigned column = 0;
+
+    bool operator==(const Place&) const = default;
+};
+
+enum class Severity { error, warning };
+
+/// One complaint about something a user wrote, with where it stands and what would mend it.
+struct Diagnostic {
+    Severity severity = Severity::error;
+    Place place;
+    std::string message;
+    std::string hint;           ///< what to write instead; empty when there is nothing useful to say
+    Place related;              ///< second place of a contradiction; its file is empty when there is none
+    std::string related_note;   ///< what stands at the second place
+    std::string source_line;    ///< the offending line as written; empty when there is no text
+    std::string related_line;   ///< the line at the second place
+};
+
+using Diagnostics = std::vector<Diagnostic>;
+
+/// True when at least one of them is an error.
+bool has_error(const Diagnostics& diagnostics);
+
+/// The diagnostics ordered by file, line and column; equal places keep their order.
+Diagnostics sorted(Diagnostics diagnostics);
+
+/// The text shown to a user: `file:line:col: error: message`, the source line, a caret, the hint and the second place.
+/// At most `limit` diagnostics are written out; a last line counts the rest.
+std::string render(const Diagnostics& diagnostics, std::size_t limit = 20);
+
+}  // namespace seatload

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/core/file.hpp>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <fstream>
+
+namespace seatload {
+namespace {
+
+namespace fs = std::filesystem;
+
+Diagnostic complaint(const fs::path& path, std::string message, std::string hint = {}) {
+    Diagnostic d;
+    d.place.file = path.string();
+    d.message = std::move(message);
+    d.hint = std::move(hint);
+    return d;
+}
+
+Diagnostic system_complaint(const fs::path& path, const std::string& doing) {
+    return complaint(path, doing + ": " + std::strerror(errno));
+}
+
+/// Closes a file descriptor when the scope ends, unless it was closed and checked before.
+class Descriptor {
+  public:
+    explicit Descriptor(int fd) : fd_(fd) {}
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    ~Descriptor() {
+        if (fd_ >= 0) ::close(fd_);
+    }
+    int get() const { return fd_; }
+    /// Closes now; false when the system reports a failure, as a full disk may do this late.
+    bool close() {
+        const int fd = fd_;
+        fd_ = -1;
+        return ::close(fd) == 0;
+    }
+
+  private:
+    int fd_;
+};
+
+bool write_all(int fd, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const ssize_t n = ::write(fd, bytes.data(), bytes.size());
+        if (n < 0 && errno == EINTR) continue;
+        if (n <= 0) return false;
+        bytes.remove_prefix(static_cast<std::size_t>(n));
+    }
+    return true;
+}
+
+mode_t permissions_for(const fs::path& target) {
+    struct stat info {};
+    if (::stat(target.c_str(), &info) == 0) return info.st_mode & 07777;
+    const mode_t mask = ::umask(0);
+    ::umask(mask);
+    return 0666 & ~mask;
+}
+
+bool write_aside(Descriptor& file, mode_t permissions, std::string_view bytes) {
+    return ::fchmod(file.get(), permissions) == 0 && write_all(file.get(), bytes) && ::fsync(file.get()) == 0 &&
+           file.close();
+}
+
+}  // namespace
+
+Result<std::string> read_text_file(const fs::path& path) {
+    std::error_code error;
+    const fs::file_status status = fs::status(path, error);
+    if (status.type() == fs::file_type::not_found) return complaint(path, "no such file");
+    if (error) return complaint(path, "cannot look at the file: " + error.message());
+    if (fs::is_directory(status)) return complaint(path, "this is a folder, not a file");
+    if (!fs::is_regular_file(status)) return complaint(path, "not a regular file");
+    const auto size = fs::file_size(path, error);
+    if (error) return complaint(path, "cannot read the file: " + error.message());
+    if (size > kLargestInput)
+        return complaint(path, "the file is larger than 1 MiB, far more than a spring file needs", "is this the right file?");
+    std::ifstream stream(path, std::ios::binary);
+    std::string bytes(size, '\0');
+    if (!stream || !stream.read(bytes.data(), static_cast<std::streamsize>(size)))
+        return system_complaint(path, "cannot read the file");
+    return bytes;
+}
+
+Diagnostics replace_file(const fs::path& path, std::string_view bytes) {
+    std::error_code error;
+    const fs::path target = fs::is_symlink(path, error) ? fs::canonical(path, error) : path;
+    if (error) return {complaint(path, "cannot follow the link: " + error.message())};
+    const fs::file_status status = fs::status(target, error);
+    if (fs::exists(status) && !fs::is_regular_file(status)) return {complaint(path, "not a regular file; nothing written")};
+    const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
+    std::string aside = (folder / ".aside.XXXXXX").string();
+    Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));
+    if (file.get() < 0) return {system_complaint(path, "cannot write in the folder " + folder.string())};
+    if (!write_aside(file, permissions_for(target), bytes) || ::rename(aside.c_str(), target.c_str()) != 0) {
+        Diagnostic d = system_complaint(path, "cannot write the file");
+        ::unlink(aside.c_str());
+        return {d};
+    }
+    Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (directory.get() < 0 || ::fsync(directory.get()) != 0)
+        return {system_complaint(path, "cannot make the new name safe on disk")};
+    return {};
+}
+
+Diagnostics make_folder(const fs::path& path) {
+    std::error_code error;
+    fs::create_directories(path, error);
+    if (error) return {complaint(path, "cannot make the folder: " + error.message())};
+    if (!fs::is_directory(path)) return {complaint(path, "a file stands where the folder should be")};
+    return {};
+}
+
+}  // namespace seatload
