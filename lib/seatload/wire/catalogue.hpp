@@ -13,7 +13,8 @@ namespace seatload::wire {
 /// A stock diameter with the name it is ordered by.
 struct StockSize {
     Length diameter;
-    std::string name;  ///< "0.80 mm", "gauge 32 (0.090 in)"
+    std::string name;  ///< "0.80 mm", "MW 32 (0.090 in)"
+    Evidence evidence = Evidence::standard;  ///< that wire is sold in this size
 };
 
 /// A named series of stock diameters, rising.
@@ -31,21 +32,42 @@ struct StockHolding {
     std::vector<Length> diameters;
 };
 
+/// A diameter tolerance table that grades name.
+struct ToleranceTable {
+    std::string id;  ///< "EN 10270-1"
+    std::string source;
+    std::vector<ToleranceRow> rows;
+};
+
+/// An entry of the bibliography; texts of provenance name its key in square brackets.
+struct Source {
+    std::string key;
+    std::string kind;
+    std::string title;
+};
+
 /// All grades and stock series known: those built in, with a user's additions laid over.
 struct Catalogue {
     std::vector<Grade> grades;
     std::vector<StockSeries> series;
     std::vector<StockHolding> holdings;  ///< empty: anything in the series can be had
+    std::vector<ToleranceTable> tolerance_tables;
+    std::vector<LoadLossGuide> load_loss_guides;
+    std::vector<StressRelief> stress_reliefs;
+    std::vector<Source> sources;
 
     /// The grade with this id, or null. Case is ignored.
     const Grade* find(std::string_view id) const;
     /// The ids of all grades, in catalogue order.
     std::vector<std::string> ids() const;
+    /// The series with this id, or null. Case is ignored.
     const StockSeries* find_series(std::string_view id) const;
+    /// The ids of all series, in catalogue order.
+    std::vector<std::string> series_ids() const;
 };
 
 /// Rising stock diameters [mm] in which the grade has a strength, from the given series (or the holdings for that grade,
-/// when the catalogue has any; a grade without a holding then has none).
+/// when the catalogue has any; a grade without a holding then has none). None when there is no such series.
 std::vector<StockSize> stock_sizes(const Catalogue& catalogue, const Grade& grade, std::string_view series);
 
 }  // namespace seatload::wire

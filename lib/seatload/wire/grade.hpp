@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -28,7 +29,8 @@ enum class StrengthLookup {
 
 struct StrengthTable {
     StrengthLookup lookup = StrengthLookup::next_larger;
-    std::vector<StrengthRow> rows;  ///< by rising diameter
+    std::vector<StrengthRow> rows;  ///< by rising diameter; never empty
+    Length smallest;                ///< end of the range below; under the first row only where that row says "up to"
 };
 
 /// Rm = A / d^m with A in MPa mm^m and d in mm, valid from `smallest` to `largest`.
@@ -40,9 +42,11 @@ struct StrengthLaw {
     Length largest;
 };
 
-/// One strength for all sizes, as a user may state it from a certificate.
+/// One strength for a range of sizes, as a user may state it from a certificate.
 struct StrengthGiven {
     Stress minimum;
+    Length smallest;
+    Length largest;
 };
 
 using Strength = std::variant<StrengthTable, StrengthLaw, StrengthGiven>;
@@ -57,6 +61,7 @@ struct ModuliRow {
 struct ToleranceRow {
     Length up_to;
     Length plus_minus;
+    Evidence evidence = Evidence::standard;
 };
 
 /// Kind of steel or alloy, which decides torsional yield shares and finish notes.
@@ -72,14 +77,20 @@ enum class Family {
 /// Expected loss of load, a guide for ranking and warnings only [share of the load at a temperature].
 struct LoadLossGuide {
     std::string material;  ///< the row of the guidance used
-    std::vector<std::pair<Celsius, std::optional<Share>>> points;
+    std::vector<std::pair<Celsius, std::optional<Share>>> points;  ///< by rising temperature
     Evidence evidence = Evidence::estimate;
+    std::string basis;    ///< time and stress the points stand for
+    std::string source;
+    std::string analogy;  ///< why a row for another wire is used; empty when the row is for this one
 };
 
 struct StressRelief {
     std::string temperature;  ///< as on a work order, "260 °C" or "200 °C to 300 °C"
     std::string time;         ///< "30 min"
     Evidence evidence = Evidence::standard;
+    std::string material;     ///< the row used
+    std::string source;
+    std::string analogy;      ///< why a row for another wire is used, or what else to know; may be empty
 };
 
 /// Where a property of a grade comes from.
@@ -95,7 +106,7 @@ struct Grade {
     std::string standard;         ///< "EN 10270-1:2011+A1:2017"
     std::string designation;      ///< "SH"
     std::string family_text;      ///< "patented cold-drawn unalloyed steel"
-    std::string material_number;  ///< empty when there is none
+    std::string material_number;  ///< a number or a remark; empty when nothing is known
     Family family = Family::cold_drawn_carbon;
     Strength strength;
     std::vector<ModuliRow> moduli;  ///< by rising diameter; the last row covers all larger sizes
