@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+// The one source file that knows the TOML library.
+#include <seatload/io/document.hpp>
+
+#include <toml++/toml.h>
+
+#include <algorithm>
+#include <tuple>
+
+#include <seatload/core/text.hpp>
+#include <seatload/io/prescan.hpp>
+
+namespace seatload::io {
+namespace {
+
+constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
+Position position(const toml::source_region& region, Position otherwise) {
+    if (region.begin.line == 0) return otherwise;
+    return {region.begin.line, region.begin.column};
+}
+
+Node converted(const toml::node& from, Position otherwise);
+
+Table converted_table(const toml::table& from, Position otherwise) {
+    Table table;
+    for (auto&& [key, value] : from) {
+        const Position at = position(key.source(), otherwise);
+        table.push_back({std::string(key.str()), at, converted(value, at)});
+    }
+    std::stable_sort(table.begin(), table.end(), [](const Entry& a, const Entry& b) {
+        return std::tie(a.at.line, a.at.column) < std::tie(b.at.line, b.at.column);
+    });
+    return table;
+}
+
+List converted_list(const toml::array& from, Position otherwise) {
+    List list;
+    for (const toml::node& member : from) list.push_back(converted(member, otherwise));
+    return list;
+}
+
+Node converted(const toml::node& from, Position otherwise) {
+    Node node;
+    node.at = position(from.source(), otherwise);
+    if (const auto* text = from.as_string())
+        node.value = text->get();
+    else if (const auto* whole = from.as_integer())
+        node.value = whole->get();
+    else if (const auto* number = from.as_floating_point())
+        node.value = number->get();
+    else if (const auto* flag = from.as_boolean())
+        node.value = flag->get();
+    else if (const auto* date = from.as_date())
+        node.value = Date{date->get().year, date->get().month, date->get().day};
+    else if (const auto* list = from.as_array())
+        node.value = converted_list(*list, node.at);
+    else if (const auto* table = from.as_table())
+        node.value = converted_table(*table, node.at);
+    else
+        node.value = TimeOfDay{};
+    return node;
+}
+
+std::string_view key_of(std::string_view line) { return trim(line.substr(0, line.find('='))); }
+
+/// The line on which the key of a line was first given in the same table, 0 when it is not found.
+unsigned first_given(const SourceText& source, unsigned line) {
+    if (line == 0 || line > source.lines().size()) return 0;
+    const std::string_view key = key_of(source.lines()[line - 1]);
+    const bool is_header = key.starts_with('[');
+    for (unsigned earlier = line - 1; earlier > 0; --earlier) {
+        const std::string_view candidate = trim(source.lines()[earlier - 1]);
+        if (key_of(candidate) == key) return earlier;
+        if (!is_header && candidate.starts_with('[')) return 0;
+    }
+    return 0;
+}
+
+Diagnostic twice_given(const SourceText& source, unsigned line) {
+    const std::string_view text = source.lines()[line - 1];
+    const auto indent = static_cast<unsigned>(text.find_first_not_of(" \t"));
+    const std::string key(key_of(text));
+    Diagnostic d = source.error({line, indent + 1}, key + " is given twice", "keep one of the two");
+    if (const unsigned first = first_given(source, line); first != 0) {
+        d.related = source.place({first, 1});
+        d.related_note = "first given here";
+        d.related_line = source.shown_line(first);
+    }
+    return d;
+}
+
+/// The library's complaint in our form.
+Diagnostic grammar_error(const SourceText& source, const toml::parse_error& error) {
+    const Position at = position(error.source(), {});
+    std::string message(error.description());
+    if (message.find("redefine") != std::string::npos && at.line <= source.lines().size())
+        return twice_given(source, at.line);
+    if (const auto colon = message.find(": "); message.starts_with("Error while parsing") && colon != std::string::npos)
+        message = "not TOML: " + message.substr(colon + 2) + " (" + message.substr(6, colon - 6) + ")";
+    return source.error(at, message);
+}
+
+}  // namespace
+
+Document::Document(std::string_view text, std::string file_name)
+    : bytes_(text.starts_with(kByteOrderMark) ? text.substr(kByteOrderMark.size()) : text),
+      source_(bytes_, std::move(file_name)) {
+    parse();
+}
+
+void Document::parse() {
+    Prescan scan = prescan(source_);
+    diagnostics_ = std::move(scan.errors);
+    if (!scan.is_safe) return;
+    try {
+        const toml::table table = toml::parse(std::string_view(scan.mended), std::string_view(source_.file_name()));
+        root_.value = converted_table(table, {});
+        is_readable_ = true;
+    } catch (const toml::parse_error& error) {
+        diagnostics_.push_back(grammar_error(source_, error));
+    }
+}
+
+void Document::error(Position at, std::string message, std::string hint) {
+    diagnostics_.push_back(source_.error(at, std::move(message), std::move(hint)));
+}
+
+void Document::contradiction(Position at, std::string message, std::string hint, Position other,
+                             std::string other_note) {
+    Diagnostic d = source_.error(at, std::move(message), std::move(hint));
+    d.related = source_.place(other);
+    d.related_note = std::move(other_note);
+    d.related_line = source_.shown_line(other.line);
+    diagnostics_.push_back(std::move(d));
+}
+
+void Document::warning(Position at, std::string message, std::string hint) {
+    Diagnostic d = source_.error(at, std::move(message), std::move(hint));
+    d.severity = Severity::warning;
+    diagnostics_.push_back(std::move(d));
+}
+
+Position Document::inside_text(Position value, std::string_view text, std::size_t offset) const {
+    if (value.line == 0 || value.line > source_.lines().size()) return value;
+    const std::vector<std::string> letters = code_points(source_.lines()[value.line - 1]);
+    std::string rest;
+    for (std::size_t i = value.column; i < letters.size(); ++i) rest += letters[i];
+    // only when the text stands there as it is, without escapes, can an offset inside it be told
+    if (!rest.starts_with(text)) return value;
+    return {value.line, value.column + 1 + static_cast<unsigned>(offset)};
+}
+
+}  // namespace seatload::io

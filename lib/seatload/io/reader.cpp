@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/io/reader.hpp>
+
+#include <algorithm>
+
+#include <seatload/core/assert.hpp>
+#include <seatload/core/text.hpp>
+
+namespace seatload::io {
+namespace detail {
+
+void complain(Document& document, const Node& node, std::string_view where, const units::Problem& problem) {
+    Position at = node.at;
+    if (const auto* text = std::get_if<std::string>(&node.value); text != nullptr && problem.offset > 0)
+        at = document.inside_text(node.at, *text, problem.offset);
+    document.error(at, std::string(where) + ": " + problem.message, problem.hint);
+}
+
+void complain_of_span(Document& document, const Node& node, std::string_view where, const Span& span) {
+    document.error(node.at, std::string(where) + ": must be " + std::string(span.text));
+}
+
+}  // namespace detail
+
+void RowReader::expect_at_most(std::size_t count) {
+    if (list_.size() > count)
+        document_.error(list_[count].at, path_ + ": a row has at most " + std::to_string(count) + " members");
+}
+
+Reader::Reader(Document& document) : Reader(document, document.root(), {}) {}
+
+Reader::Reader(Document& document, const Node& table, std::string path)
+    : document_(&document), table_(std::get_if<Table>(&table.value)), at_(table.at), path_(std::move(path)) {
+    SEATLOAD_ASSERT(table_ != nullptr);
+}
+
+Reader::Reader(Reader&& other) noexcept
+    : document_(other.document_),
+      table_(other.table_),
+      at_(other.at_),
+      path_(std::move(other.path_)),
+      asked_(std::move(other.asked_)),
+      allows_all_(other.allows_all_) {
+    other.allows_all_ = true;  // what is moved away reports nothing
+}
+
+Reader::~Reader() {
+    if (!allows_all_) report_unknown_keys();
+}
+
+Position Reader::at(std::string_view key) const {
+    const Entry* entry = find_entry(*table_, key);
+    return entry != nullptr ? entry->node.at : at_;
+}
+
+const Node* Reader::node(std::string_view key) {
+    asked_.emplace_back(key);
+    const Entry* entry = find_entry(*table_, key);
+    return entry != nullptr ? &entry->node : nullptr;
+}
+
+std::string Reader::path(std::string_view key) const {
+    return path_.empty() ? std::string(key) : path_ + '.' + std::string(key);
+}
+
+std::optional<Reader> Reader::table(std::string_view key) {
+    const Node* value = node(key);
+    if (value == nullptr) return std::nullopt;
+    if (!std::holds_alternative<Table>(value->value)) {
+        detail::complain(*document_, *value, path(key),
+                         {"a table is wanted, this is " + std::string(kind_of(*value)),
+                          "begin it with a line [" + path(key) + "]", 0});
+        return std::nullopt;
+    }
+    return std::optional<Reader>(std::in_place, *document_, *value, path(key));
+}
+
+std::optional<Reader> Reader::need_table(std::string_view key, std::string_view example) {
+    if (!has(key)) {
+        asked_.emplace_back(key);
+        document_->error(at_, "the table [" + path(key) + "] is missing",
+                         "add it, for example: [" + path(key) + "] and below it " + std::string(example));
+    }
+    return table(key);
+}
+
+std::vector<Reader> Reader::tables(std::string_view key) {
+    std::vector<Reader> readers;
+    const Node* value = node(key);
+    if (value == nullptr) return readers;
+    const List* list = std::get_if<List>(&value->value);
+    const bool all_tables = list != nullptr && std::all_of(list->begin(), list->end(), [](const Node& member) {
+                                return std::holds_alternative<Table>(member.value);
+                            });
+    if (!all_tables) {
+        detail::complain(*document_, *value, path(key),
+                         {"tables in a list are wanted, this is " + std::string(kind_of(*value)),
+                          "begin each with a line [[" + path(key) + "]]", 0});
+        return readers;
+    }
+    for (std::size_t i = 0; i < list->size(); ++i)
+        readers.emplace_back(*document_, (*list)[i], path(key) + '[' + std::to_string(i) + ']');
+    return readers;
+}
+
+std::vector<RowReader> Reader::rows(std::string_view key) {
+    std::vector<RowReader> readers;
+    const Node* value = node(key);
+    if (value == nullptr) return readers;
+    const List* list = std::get_if<List>(&value->value);
+    if (list == nullptr) {
+        detail::complain(*document_, *value, path(key),
+                         {"a list of lists is wanted, this is " + std::string(kind_of(*value)), "", 0});
+        return readers;
+    }
+    for (const Node& member : *list) {
+        if (const List* row = std::get_if<List>(&member.value))
+            readers.emplace_back(*document_, *row, member.at, path(key));
+        else
+            detail::complain(*document_, member, path(key),
+                             {"a list is wanted, this is " + std::string(kind_of(member)), "", 0});
+    }
+    return readers;
+}
+
+void Reader::error(std::string_view key, std::string message, std::string hint) {
+    document_->error(at(key), path(key) + ": " + std::move(message), std::move(hint));
+}
+
+void Reader::missing(std::string_view key, std::string_view example) {
+    document_->error(at_, path(key) + " is missing",
+                     "add for example: " + std::string(key) + " = " + std::string(example));
+}
+
+void Reader::report_unknown_keys() {
+    for (const Entry& entry : *table_) {
+        if (std::find(asked_.begin(), asked_.end(), entry.key) != asked_.end()) continue;
+        std::string hint = did_you_mean(entry.key, asked_);
+        if (hint.empty() && !asked_.empty()) {
+            std::vector<std::string> known(asked_);
+            std::sort(known.begin(), known.end());
+            known.erase(std::unique(known.begin(), known.end()), known.end());
+            hint = "known here: " + join(known, ", ");
+        }
+        document_->error(entry.at, "unknown key " + path(entry.key), std::move(hint));
+    }
+}
+
+}  // namespace seatload::io
