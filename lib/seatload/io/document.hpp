@@ -41,7 +41,7 @@ class Document {
 
     std::string bytes_;
     SourceText source_;
-    Node root_{{}, Table{}};
+    Node root_{{0, 0}, Table{}};  ///< the file as a whole stands on no line
     bool is_readable_ = false;
     Diagnostics diagnostics_;
 };
