@@ -37,8 +37,8 @@ void lay_over(Reader& file, std::string_view key, std::string_view name_key, std
 }
 
 void read_head(Reader& file) {
-    const int version = file.need<int>("format_version", "1");
-    if (file.has("format_version") && version != kFormatVersion && !file.document().has_error())
+    if (!file.has("format_version")) file.missing("format_version", std::to_string(kFormatVersion));
+    if (const auto version = file.find<int>("format_version"); version && *version != kFormatVersion)
         file.error("format_version", "this program reads version " + std::to_string(kFormatVersion) + " of wire files");
     for (const std::string_view key : {"description", "source", "date"}) file.find<std::string>(key);
 }
@@ -63,14 +63,7 @@ Result<wire::Catalogue> read_wire_file(std::string_view text, const std::string&
         Reader file(document);
         read_head(file);
         read_tables(file, onto);
-        // a grade that failed has no strengths to hold a diameter against
-        const bool grades_stand = !document.has_error();
-        for (Reader& table : file.tables("holding")) {
-            if (grades_stand)
-                onto.holdings.push_back(read_holding(table, onto));
-            else
-                table.allow_all();
-        }
+        for (Reader& table : file.tables("holding")) onto.holdings.push_back(read_holding(table, onto));
     }
     if (document.has_error()) return document.diagnostics();
     return {std::move(onto), document.diagnostics()};

@@ -67,7 +67,7 @@ wire::StrengthRow read_row(RowReader& row, Document& document) {
     result.maximum = row.find<StrengthOrDash>(2, "maximum strength", kStrength).value_or(StrengthOrDash{}).strength;
     result.evidence = row.find<wire::Evidence>(3, "evidence").value_or(wire::Evidence::given);
     row.expect_at_most(4);
-    if (result.maximum && *result.maximum < result.minimum)
+    if (result.maximum && in_mpa(result.minimum) > 0.0 && *result.maximum < result.minimum)
         document.error(row.at(), "the minimum strength is above the maximum",
                        "write the row as [diameter, minimum, maximum, evidence]");
     return result;
@@ -78,7 +78,8 @@ wire::Strength read_table(Reader& table) {
     result.lookup = table.need<wire::StrengthLookup>("lookup", "\"next larger\"");
     for (RowReader& row : table.rows("rows")) {
         const wire::StrengthRow next = read_row(row, table.document());
-        if (!result.rows.empty() && next.diameter <= result.rows.back().diameter)
+        const bool both_read = !result.rows.empty() && in_mm(next.diameter) > 0.0;
+        if (both_read && next.diameter <= result.rows.back().diameter)
             table.document().error(row.at(), "the rows must rise in diameter, each size once; this one follows " +
                                                  units::shown_wire(result.rows.back().diameter));
         result.rows.push_back(next);
@@ -112,11 +113,12 @@ wire::Strength read_law(Reader& table) {
     wire::StrengthLaw law;
     law.a_mpa = in_mpa(table.need<Stress>("A", "\"2211 MPa\"", kStrength));
     law.exponent = table.need<double>("m", "0.145", kExponent);
-    const auto band = table.need<units::Band<Length>>("range", "\"0.10 mm .. 6.5 mm\"", kWireDiameter);
-    if (!table.has("range") || table.document().has_error()) return law;
-    const Range range = read_range(table, band);
-    law.smallest = range.smallest;
-    law.largest = range.largest;
+    if (!table.has("range")) table.missing("range", "\"0.10 mm .. 6.5 mm\"");
+    if (const auto band = table.find<units::Band<Length>>("range", kWireDiameter)) {
+        const Range range = read_range(table, *band);
+        law.smallest = range.smallest;
+        law.largest = range.largest;
+    }
     return law;
 }
 
@@ -137,7 +139,7 @@ std::vector<wire::ModuliRow> read_moduli_rows(Reader& table) {
                                    row.need<Stress>(1, "shear modulus", kModulus),
                                    row.need<Stress>(2, "Young's modulus", kModulus)};
         row.expect_at_most(3);
-        if (!rows.empty() && next.up_to <= rows.back().up_to)
+        if (!rows.empty() && in_mm(next.up_to) > 0.0 && next.up_to <= rows.back().up_to)
             table.document().error(row.at(), "the rows must rise in diameter");
         rows.push_back(next);
     }
@@ -155,7 +157,7 @@ std::vector<wire::ModuliRow> read_moduli(Reader& table) {
         rows.push_back({kNoLimit, table.need<Stress>("shear_modulus", "\"81500 MPa\"", kModulus),
                         table.need<Stress>("young_modulus", "\"206000 MPa\"", kModulus)});
     for (const wire::ModuliRow& row : rows)
-        if (row.shear >= row.young && !table.document().has_error())
+        if (in_mpa(row.young) > 0.0 && row.shear >= row.young)
             table.error(table.has("moduli") ? "moduli" : "shear_modulus",
                         "the shear modulus must be below Young's modulus", "are the two exchanged?");
     return rows;

@@ -76,7 +76,10 @@ std::string range_text(const wire::DiameterRange& range) {
     return "from " + units::shown_wire(range.smallest) + " to " + units::shown_wire(range.largest);
 }
 
+/// Complains of diameters in which the grade has no strength; a grade that failed to be read has none to go by.
 void expect_strengths(Reader& table, const wire::Grade& grade, const std::vector<Length>& diameters) {
+    if (const auto* rows = std::get_if<wire::StrengthTable>(&grade.strength); rows != nullptr && rows->rows.empty())
+        return;
     for (const Length& diameter : diameters)
         if (!wire::strength_at(grade, diameter))
             table.error("diameters", units::shown_wire(diameter) + " is outside the strengths known of " + grade.id,
@@ -94,9 +97,10 @@ wire::ToleranceTable read_tolerance_table(Reader& table) {
                                       row.need<Length>(1, "tolerance", kPositive),
                                       row.find<wire::Evidence>(2, "evidence").value_or(wire::Evidence::given)};
         row.expect_at_most(3);
-        if (!result.rows.empty() && next.up_to <= result.rows.back().up_to)
+        const bool both_read = !result.rows.empty() && in_mm(next.up_to) > 0.0 && in_mm(next.plus_minus) > 0.0;
+        if (both_read && next.up_to <= result.rows.back().up_to)
             table.document().error(row.at(), "the rows must rise in diameter, each size once");
-        if (!result.rows.empty() && next.plus_minus < result.rows.back().plus_minus)
+        if (both_read && next.plus_minus < result.rows.back().plus_minus)
             table.document().error(row.at(), "the tolerance must not fall with the diameter");
         result.rows.push_back(next);
     }

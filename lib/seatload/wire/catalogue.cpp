@@ -44,6 +44,17 @@ const Grade* Catalogue::find(std::string_view id) const { return find_id(grades,
 
 std::vector<std::string> Catalogue::ids() const { return ids_of(grades); }
 
+std::string Catalogue::suggestion(std::string_view unknown_id) const {
+    constexpr std::size_t kMost = 6;
+    const std::vector<std::string> known = ids();
+    if (std::string near = did_you_mean(unknown_id, known); !near.empty()) return near;
+    std::vector<std::string> containing;
+    for (const std::string& id : known)
+        if (!unknown_id.empty() && lower(id).find(lower(unknown_id)) != std::string::npos) containing.push_back(id);
+    if (containing.empty() || containing.size() > kMost) return {};
+    return "did you mean " + join(containing, " or ") + "?";
+}
+
 const StockSeries* Catalogue::find_series(std::string_view id) const { return find_id(series, id); }
 
 std::vector<std::string> Catalogue::series_ids() const { return ids_of(series); }
