@@ -122,6 +122,26 @@ void Document::parse() {
     }
 }
 
+const Node* Document::find(std::string_view path) const {
+    const Node* node = &root_;
+    for (const std::string_view key : split(path, '.')) {
+        const Table* table = std::get_if<Table>(&node->value);
+        const Entry* entry = table != nullptr ? find_entry(*table, key) : nullptr;
+        if (entry == nullptr) return nullptr;
+        node = &entry->node;
+    }
+    return node;
+}
+
+Position Document::at(std::string_view path) const {
+    for (;;) {
+        if (const Node* node = find(path)) return node->at;
+        const std::size_t point = path.rfind('.');
+        if (point == std::string_view::npos) return root_.at;
+        path = path.substr(0, point);
+    }
+}
+
 void Document::error(Position at, std::string message, std::string hint) {
     diagnostics_.push_back(source_.error(at, std::move(message), std::move(hint)));
 }

@@ -23,6 +23,11 @@ class Document {
     const Node& root() const { return root_; }
     const std::string& file_name() const { return source_.file_name(); }
 
+    /// The value at a path of keys ("space.bore"), or null. Keys with points in them cannot be asked for.
+    const Node* find(std::string_view path) const;
+    /// Where the value at a path stands; where it is absent, the nearest table above.
+    Position at(std::string_view path) const;
+
     /// Adds an error at a position.
     void error(Position at, std::string message, std::string hint = {});
     /// Adds an error between two places of the file that contradict each other.

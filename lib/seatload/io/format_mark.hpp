@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string_view>
+
+#include <seatload/io/reader.hpp>
+
+namespace seatload::io {
+
+// The value of the key `format` of each kind of file. Files written by hand may leave it out.
+inline constexpr std::string_view kRequirementFormat = "seatload requirement 1";
+inline constexpr std::string_view kSpringFormat = "seatload spring 1";
+inline constexpr std::string_view kSpecFormat = "seatload spec 1";
+
+/// The format a file says it has, empty when it says nothing. Complains when it is none of `accepted`.
+std::string read_format(Reader& reader, std::initializer_list<std::string_view> accepted);
+
+}  // namespace seatload::io
