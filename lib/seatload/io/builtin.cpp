@@ -2,6 +2,7 @@
 #include <seatload/io/builtin.hpp>
 
 #include <seatload/core/embedded.hpp>
+#include <seatload/io/tolerance_file.hpp>
 #include <seatload/io/wire_file.hpp>
 
 namespace seatload::io {
@@ -18,6 +19,11 @@ Result<wire::Catalogue> builtin_catalogue() {
         catalogue = std::move(larger).value();
     }
     return catalogue;
+}
+
+Result<tolerance::Tables> builtin_tolerances() {
+    constexpr std::string_view kName = "data/en_15800.toml";
+    return read_tolerances(embedded(kName), std::string(kName));
 }
 
 }  // namespace seatload::io

@@ -76,6 +76,7 @@ struct Form<demand::LoadBand> {
     static units::Parsed<demand::LoadBand> read(const Node& node);
     static std::string write(const demand::LoadBand& band);
     static std::vector<double> numbers(const demand::LoadBand& band);
+    static bool is_empty(const demand::LoadBand& band) { return !band.at_least && !band.at_most; }
 };
 
 /// The size of a bore or rod: one value, one with tolerances, or two limits.

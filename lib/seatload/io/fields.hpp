@@ -45,6 +45,9 @@ class FieldWriter {
 
     template <class T>
     void field(std::string_view key, const T& member, const Span&, std::string_view comment) {
+        if constexpr (requires { Form<T>::is_empty(member); }) {
+            if (Form<T>::is_empty(member)) return;
+        }
         writer_.entry(key, Form<T>::write(member), comment);
     }
     void field(std::string_view key, const std::string& text, const Span&, std::string_view comment) {

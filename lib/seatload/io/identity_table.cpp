@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/io/identity_table.hpp>
+
+#include <seatload/core/text.hpp>
+#include <seatload/io/date_form.hpp>
+#include <seatload/io/demand_fields.hpp>
+
+namespace seatload::io {
+namespace {
+
+void expect_length(Reader& reader, std::string_view key, const std::string& text, std::size_t longest) {
+    const std::size_t length = length_in_code_points(text);
+    if (length > longest)
+        reader.error(key, "at most " + std::to_string(longest) + " characters, these are " + std::to_string(length),
+                     "ISO 7200 gives the title block no more room");
+}
+
+}  // namespace
+
+demand::Identity read_identity(Reader& reader) {
+    demand::Identity identity;
+    FieldReader fields(reader);
+    visit_identity(fields, identity);
+    if (const auto date = reader.find<DateText>("date")) identity.date = date->iso;
+    expect_length(reader, "number", identity.number, 16);
+    expect_length(reader, "revision", identity.revision, 2);
+    return identity;
+}
+
+}  // namespace seatload::io

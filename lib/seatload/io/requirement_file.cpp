@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/io/requirement_file.hpp>
+
+#include <seatload/io/demand_fields.hpp>
+#include <seatload/io/format_mark.hpp>
+#include <seatload/io/identity_table.hpp>
+#include <seatload/io/own_wire.hpp>
+#include <seatload/io/requirement_check.hpp>
+
+namespace seatload::io {
+namespace {
+
+constexpr Span kAlternatives{1.0, 26.0, false, "1 to 26, one for each letter of the alphabet"};
+constexpr Span kCoils{0.0, 10000.0, true, "more than 0 and at most 10000"};
+
+template <class Loads>
+void visit_loads(FieldReader& f, Loads& loads) {
+    f.needed("seated", "\"4.8 N .. 6.5 N\"", loads.seated_load, kNotNegative, "");
+    f.field("full_travel", loads.full_travel_load, kNotNegative, "");
+}
+
+void visit_wire(FieldReader& f, demand::WireChoice& wire) {
+    f.field("grades", wire.grades, kAny, "");
+    f.field("diameters", wire.diameters, kPositive, "");
+    f.field("series", wire.series, kAny, "");
+}
+
+void visit_coil(FieldReader& f, demand::Requirement& requirement) {
+    f.field("ends", requirement.ends, kAny, "");
+    f.field("hand", requirement.hand, kAny, "");
+    f.field("finish", requirement.finish, kAny, "");
+}
+
+void visit_grid(FieldReader& f, demand::Grid& grid) {
+    f.field("mean_diameter_step", grid.mean_diameter_step, kPositive, "");
+    f.field("total_coils_step", grid.total_coils_step, kPositive, "");
+    f.field("free_length_step", grid.free_length_step, kPositive, "");
+    f.field("mean_diameter", grid.mean_diameter, kPositive, "");
+    f.field("total_coils", grid.total_coils, kCoils, "");
+    f.field("free_length", grid.free_length, kPositive, "");
+}
+
+void visit_order(FieldReader& f, demand::Requirement& requirement) {
+    f.field("quantities", requirement.quantities, kAtLeastOne, "");
+    f.field("load_grade", requirement.load_grade, kGrade, "");
+    f.field("alternatives", requirement.alternatives, kAlternatives, "");
+    f.field("notes", requirement.notes, kAny, "");
+}
+
+/// Own wire; when no grades are named, it alone is meant.
+void read_own_wires(Reader& root, demand::WireChoice& wire) {
+    const bool names_grades = !wire.grades.empty();
+    for (Reader& table : root.tables("own_wire")) {
+        wire.own_grades.push_back(read_own_wire(table));
+        if (!names_grades) wire.grades.push_back(wire.own_grades.back().id);
+    }
+}
+
+demand::Requirement read_tables(Reader& root) {
+    demand::Requirement requirement;
+    const auto visit = [](std::optional<Reader> table, const auto& visitor) {
+        if (!table) return;
+        FieldReader fields(*table);
+        visitor(fields);
+    };
+    if (auto table = root.table("identity")) requirement.identity = read_identity(*table);
+    visit(root.need_table("space", "seated_height = \"15 mm\""), [&](auto& f) { visit_space(f, requirement.space); });
+    visit(root.need_table("load", "seated = \"4.8 N .. 6.5 N\""), [&](auto& f) { visit_loads(f, requirement); });
+    visit(root.table("duty"), [&](auto& f) { visit_duty(f, requirement.duty); });
+    visit(root.table("surroundings"), [&](auto& f) { visit_surroundings(f, requirement.surroundings); });
+    visit(root.table("wire"), [&](auto& f) { visit_wire(f, requirement.wire); });
+    read_own_wires(root, requirement.wire);
+    visit(root.table("coil"), [&](auto& f) { visit_coil(f, requirement); });
+    visit(root.table("grid"), [&](auto& f) { visit_grid(f, requirement.grid); });
+    requirement.limits = demand::school_defaults(spring::School::en_13906);
+    if (auto table = root.table("limits")) requirement.limits = read_limits(*table);
+    visit(root.table("order"), [&](auto& f) { visit_order(f, requirement); });
+    return requirement;
+}
+
+}  // namespace
+
+Result<demand::Requirement> read_requirement(std::string_view text, const std::string& file_name,
+                                             const wire::Catalogue& catalogue) {
+    Document document(text, file_name);
+    if (!document.is_readable()) return document.diagnostics();
+    demand::Requirement requirement;
+    {
+        Reader root(document);
+        read_format(root, {kRequirementFormat});
+        requirement = read_tables(root);
+    }
+    check_requirement(document, requirement, catalogue);
+    if (document.has_error()) return document.diagnostics();
+    return {std::move(requirement), document.diagnostics()};
+}
+
+}  // namespace seatload::io

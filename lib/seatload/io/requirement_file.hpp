@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include <seatload/core/result.hpp>
+#include <seatload/demand/requirement.hpp>
+#include <seatload/wire/catalogue.hpp>
+
+namespace seatload::io {
+
+/// The requirement a TOML text states. Tables: identity, space, load, duty, surroundings, wire, own_wire, coil, grid,
+/// limits, order; `templates/` shows every key. Wire grades are looked up in the catalogue and in the requirement's
+/// own. Errors: everything wrong in the text, by position; contradictions show both places.
+Result<demand::Requirement> read_requirement(std::string_view text, const std::string& file_name,
+                                             const wire::Catalogue& catalogue);
+
+}  // namespace seatload::io

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/io/spring_file.hpp>
+
+#include <seatload/io/demand_fields.hpp>
+#include <seatload/io/format_mark.hpp>
+#include <seatload/io/spring_table.hpp>
+
+namespace seatload::io {
+namespace {
+
+void check_order(Document& document, Position shorter_at, std::string_view shorter_name,
+                 const std::optional<Length>& shorter, Position longer_at, std::string_view longer_name,
+                 const std::optional<Length>& longer) {
+    if (!shorter || !longer || *longer <= 0.0 * mm || *shorter < *longer) return;
+    document.contradiction(
+        shorter_at, "the " + std::string(shorter_name) + " is not below the " + std::string(longer_name),
+        "a compression spring gets shorter as it is loaded", longer_at, "the " + std::string(longer_name));
+}
+
+void read_heights(Reader& root, std::string_view table, std::string_view seated, std::string_view full_travel,
+                  record::SpringFile& file) {
+    auto reader = root.table(table);
+    if (!reader) return;
+    reader->set(seated, file.seated_height, kPositive);
+    reader->set(full_travel, file.full_travel_height, kPositive);
+    if (table == "space") reader->allow_all();
+    Document& document = reader->document();
+    check_order(document, reader->at(seated), "seated height", file.seated_height, document.at("spring.free_length"),
+                "free length", file.spring.free_length);
+    check_order(document, reader->at(full_travel), "full-travel height", file.full_travel_height, reader->at(seated),
+                "seated height", file.seated_height);
+    if (!file.seated_height)
+        check_order(document, reader->at(full_travel), "full-travel height", file.full_travel_height,
+                    document.at("spring.free_length"), "free length", file.spring.free_length);
+}
+
+record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue) {
+    const bool is_spec = read_format(root, {kSpringFormat, kSpecFormat}) == kSpecFormat;
+    record::SpringFile file;
+    root.set(is_spec ? "title" : "name", file.name);
+    SpringTable table = read_spring_table(root, catalogue);
+    file.wire_grade = std::move(table.wire_grade);
+    file.own_grade = std::move(table.own_grade);
+    file.spring = table.spring;
+    if (is_spec) read_heights(root, "space", "seated_height", "full_travel_height", file);
+    if (!is_spec) read_heights(root, "heights", "seated", "full_travel", file);
+    if (auto reader = root.table("surroundings")) {
+        FieldReader fields(*reader);
+        visit_surroundings(fields, file.surroundings);
+    }
+    if (is_spec) root.allow_all();
+    return file;
+}
+
+}  // namespace
+
+Result<record::SpringFile> read_spring(std::string_view text, const std::string& file_name,
+                                       const wire::Catalogue& catalogue) {
+    Document document(text, file_name);
+    if (!document.is_readable()) return document.diagnostics();
+    record::SpringFile file;
+    {
+        Reader root(document);
+        file = read_tables(root, catalogue);
+    }
+    if (document.has_error()) return document.diagnostics();
+    return {std::move(file), document.diagnostics()};
+}
+
+}  // namespace seatload::io

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <seatload/demand/requirement.hpp>
+#include <seatload/spring/spring.hpp>
+#include <seatload/units/quantities.hpp>
+#include <seatload/wire/grade.hpp>
+
+namespace seatload::record {
+
+/// A spring as a person describes it, to be evaluated against a requirement or alone.
+struct SpringFile {
+    std::string name;        ///< empty when the file gives none
+    std::string wire_grade;  ///< id in the catalogue, or of own_grade
+    std::optional<wire::Grade> own_grade;  ///< the wire itself, when it is not in the catalogue
+    spring::Spring spring;
+    std::optional<Length> seated_height;       ///< L1
+    std::optional<Length> full_travel_height;  ///< L2
+    demand::Surroundings surroundings;
+};
+
+}  // namespace seatload::record
