@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/columns.hpp>
+
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kPitch = 4.1;         ///< between base lines
+constexpr double kPad = 2.0;           ///< inside a column, left and right
+constexpr double kSignWidth = 3.6;
+constexpr double kNameShare = 0.42;    ///< of what the sign leaves
+constexpr double kNameGap = 1.5;
+constexpr double kHeadingGap = 1.4;    ///< above a heading that is not at the top
+
+/// One laid-out line: pieces with their distance from the column's left edge.
+struct Piece {
+    double from;
+    Text text;
+};
+using Row = std::vector<Piece>;
+
+/// Turns an entry into rows for a column width.
+class Setter {
+  public:
+    Setter(double width, double squeeze) : width_(width), squeeze_(squeeze) {}
+
+    std::vector<Row> operator()(const Heading& heading) const {
+        return {{piece(kPad, heading.words, Face::bold)}};
+    }
+    std::vector<Row> operator()(const Paragraph& paragraph) const {
+        std::vector<Row> rows;
+        for (const std::string& line : wrapped(paragraph.words, width_ - 2.0 * kPad, kLettering, Face::regular, squeeze_))
+            rows.push_back({piece(kPad, line)});
+        return rows;
+    }
+    std::vector<Row> operator()(const Named& named) const {
+        const double start = kPad + kSignWidth;
+        const double name_width = kNameShare * (width_ - start - kPad);
+        const double value_start = start + name_width + kNameGap;
+        const Face face = named.status == Status::required ? Face::bold : Face::regular;
+        const auto names = wrapped(named.name, name_width, kLettering, Face::regular, squeeze_);
+        const auto values = wrapped(named.value, width_ - value_start - kPad, kLettering, face, squeeze_);
+        std::vector<Row> rows(std::max(names.size(), values.size()));
+        if (*sign(named.status) != '\0') rows[0].push_back(piece(kPad, sign(named.status)));
+        for (std::size_t i = 0; i < names.size(); ++i) rows[i].push_back(piece(start, names[i]));
+        for (std::size_t i = 0; i < values.size(); ++i) rows[i].push_back(piece(value_start, values[i], face));
+        return rows;
+    }
+
+  private:
+    Piece piece(double from, const std::string& words, Face face = Face::regular) const {
+        return {from, Text{.at = {}, .words = words, .face = face, .squeeze = squeeze_}};
+    }
+
+    double width_;
+    double squeeze_;
+};
+
+}  // namespace
+
+std::size_t Columns::draw(Drawing& drawing, const Entries& entries) const {
+    const double width = box.width() / count;
+    const Setter setter(width, squeeze);
+    int column = 0;
+    double y = box.top;
+    const auto next_column = [&] {
+        ++column;
+        y = box.top;
+    };
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const bool is_heading = std::holds_alternative<Heading>(entries[i]);
+        const std::vector<Row> rows = std::visit(setter, entries[i]);
+        std::size_t together = rows.size();
+        if (is_heading && i + 1 < entries.size()) together += std::visit(setter, entries[i + 1]).size();
+        const double gap = is_heading && y < box.top ? kHeadingGap : 0.0;
+        if (y - gap - kPitch * static_cast<double>(together) < box.bottom) next_column();
+        if (column >= count || box.height() < kPitch * static_cast<double>(together)) return i;
+        if (y < box.top) y -= gap;
+        const double left = box.left + width * column;
+        for (const Row& row : rows) {
+            y -= kPitch;
+            for (Piece piece : row) {
+                piece.text.at = {left + piece.from, y + 1.0};
+                drawing.add(piece.text);
+            }
+        }
+        if (is_heading) drawing.line({left + kPad, y}, {left + width - kPad, y});
+    }
+    return entries.size();
+}
+
+}  // namespace seatload::sheet

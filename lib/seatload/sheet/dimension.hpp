@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::sheet {
+
+/// A filled arrowhead with its point at `at`, pointing along `degrees` (ISO 129-1: closed, filled).
+void arrow_head(Drawing& drawing, Point at, double degrees);
+
+/// A distance along x between two features, its dimension line at height `line_y`; extension lines run from the features.
+/// The words stand above the line, or right of it when they do not fit between the arrows.
+struct HorizontalDimension {
+    Point from;
+    Point to;
+    double line_y = 0.0;
+    std::string words;
+};
+void draw(Drawing& drawing, const HorizontalDimension& dimension);
+
+/// A distance along y between two features, its dimension line at `line_x`; the words read from the right, and stand
+/// left of the line, or above its upper arrow when they do not fit between the arrows.
+struct VerticalDimension {
+    Point from;
+    Point to;
+    double line_x = 0.0;
+    std::string words;
+};
+void draw(Drawing& drawing, const VerticalDimension& dimension);
+
+/// A leader from words on a short horizontal line to an arrowhead on a feature.
+struct Leader {
+    Point feature;
+    Point knee;
+    std::string words;
+};
+void draw(Drawing& drawing, const Leader& leader);
+
+}  // namespace seatload::sheet

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/figures.hpp>
+
+#include <algorithm>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+/// Decimals needed to write the number exactly, at most three.
+int decimals_of(double value) {
+    const std::string text = trimmed(value, 3);
+    const auto point = text.find('.');
+    return point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
+}
+
+}  // namespace
+
+std::string trimmed(double value, int most_decimals) {
+    std::string text = fixed(value, most_decimals);
+    if (text.find('.') == std::string::npos) return text;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text;
+}
+
+std::string wire_number(Length diameter) {
+    const std::string text = trimmed(in_mm(diameter), 3);
+    const std::string two = fixed(in_mm(diameter), 2);
+    return text.size() > two.size() ? text : two;
+}
+
+std::string toleranced(const record::LoadAtLength& load) {
+    const double nominal = in_newton(load.nominal);
+    const double plus = in_newton(load.plus);
+    const double minus = in_newton(load.minus);
+    const int decimals = std::max({decimals_of(nominal), decimals_of(plus), decimals_of(minus)});
+    if (fixed(plus, decimals) == fixed(minus, decimals)) return fixed(nominal, decimals) + " ± " + fixed(plus, decimals);
+    return fixed(nominal, decimals) + " +" + fixed(plus, decimals) + "/−" + fixed(minus, decimals);
+}
+
+}  // namespace seatload::sheet

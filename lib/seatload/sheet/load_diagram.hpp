@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::sheet {
+
+/// A load at a length with its tolerances, for the diagram [mm, N].
+struct DiagramLoad {
+    double length = 0.0;
+    double nominal = 0.0;
+    double plus = 0.0;
+    double minus = 0.0;
+    std::optional<double> grade_tolerance;   ///< plus-minus of the EN 15800 grade it corresponds to
+    std::string length_words;
+    std::string load_words;
+};
+
+/// What a load-length diagram shows [mm, N].
+struct LoadDiagram {
+    double free_length = 0.0;
+    double rate = 0.0;
+    DiagramLoad seated;
+    DiagramLoad full_travel;
+    double smallest_length = 0.0;   ///< Ln
+    double solid_length = 0.0;      ///< Lc
+    std::string free_words;
+    std::string smallest_words;
+    std::string smallest_load_words;
+    std::string solid_words;
+    std::string solid_load_words;
+};
+
+/// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one.
+void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram);
+
+}  // namespace seatload::sheet

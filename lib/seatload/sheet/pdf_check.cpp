@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/pdf_check.hpp>
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/complaint.hpp>
+#include <seatload/sheet/font_metrics.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/utf8.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kFarthest = 5000.0;  ///< [mm]; libharu clamps reals to 32 767 points without a word
+constexpr double kTallest = 200.0;    ///< [mm]; libharu takes no type above 600 points
+
+bool is_drawable(double number) { return std::isfinite(number) && std::abs(number) <= kFarthest; }
+bool is_drawable(Point p) { return is_drawable(p.x) && is_drawable(p.y); }
+bool is_drawable(const Path& path) {
+    return path.size() >= 2 && std::all_of(path.begin(), path.end(), [](Point p) { return is_drawable(p); });
+}
+
+struct IsSound {
+    bool operator()(const Line& line) const { return is_drawable(line.points); }
+    bool operator()(const Area& area) const { return area.points.size() >= 3 && is_drawable(area.points) && is_grey(area.grey); }
+    bool operator()(const Arc& arc) const {
+        return is_drawable(arc.centre) && is_drawable(arc.radius) && arc.radius > 0.0 && is_drawable(arc.from) &&
+               is_drawable(arc.to) && arc.from < arc.to;
+    }
+    bool operator()(const Disc& disc) const {
+        return is_drawable(disc.centre) && is_drawable(disc.radius) && disc.radius > 0.0 && is_grey(disc.grey);
+    }
+    bool operator()(const Text& text) const {
+        return is_drawable(text.at) && text.height > 0.0 && text.height <= kTallest && is_drawable(text.turn) &&
+               text.squeeze > 0.1 && text.squeeze < 3.0;
+    }
+    static bool is_grey(double grey) { return grey >= 0.0 && grey <= 1.0; }
+};
+
+}  // namespace
+
+bool is_printable(std::string_view words, Face face) {
+    if (first_invalid_utf8(words)) return false;
+    for (const Run& run : runs(words))
+        for (const char32_t c : characters(run.words))
+            if (!metrics(face).has(c)) return false;
+    return true;
+}
+
+Diagnostics complaints(std::span<const Drawing> pages) {
+    Diagnostics out;
+    if (pages.empty()) out.push_back(error("a PDF needs at least one page"));
+    for (std::size_t p = 0; p < pages.size(); ++p) {
+        for (const Item& item : pages[p].items()) {
+            if (!std::visit(IsSound{}, item))
+                out.push_back(error(fmt::format("page {}: something to be drawn is not a number or far off the page", p + 1)));
+            const Text* text = std::get_if<Text>(&item);
+            if (text && !is_printable(text->words, text->face))
+                out.push_back(error(fmt::format("page {}: a text has a character that cannot be printed", p + 1)));
+        }
+    }
+    return out;
+}
+
+}  // namespace seatload::sheet

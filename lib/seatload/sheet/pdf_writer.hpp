@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+
+#include <seatload/core/result.hpp>
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::sheet {
+
+/// What the PDF says of itself. No date: the bytes depend on the pages and on this alone.
+struct DocumentInfo {
+    std::string title;
+    std::string author;
+    std::string subject;
+};
+
+/// The bytes of a PDF with these pages, typefaces embedded. Equal pages give equal bytes (with one version of libharu).
+/// Errors: no page, a coordinate that is not a number or lies far off the page, text that is not UTF-8 or has a character
+/// without a glyph (see readable()), and anything libharu reports.
+Result<std::string> write_pdf(std::span<const Drawing> pages, const DocumentInfo& info);
+
+}  // namespace seatload::sheet

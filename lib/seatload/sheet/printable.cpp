@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/printable.hpp>
+
+#include <seatload/sheet/lettering.hpp>
+
+namespace seatload::sheet {
+
+record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
+    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
+    clean(spec.identity.position, "position");
+    clean(spec.identity.number, "number");
+    clean(spec.identity.revision, "revision");
+    clean(spec.identity.date, "date");
+    clean(spec.identity.owner, "owner");
+    clean(spec.identity.creator, "creator");
+    clean(spec.identity.approver, "approver");
+    clean(spec.title, "title");
+    clean(spec.alternative, "alternative");
+    clean(spec.surroundings.medium, "medium");
+    clean(spec.finish, "finish");
+    for (std::string& note : spec.notes) clean(note, "note");
+    // Not the maker's business: why it is offered, and whose engine it is for.
+    spec.why.clear();
+    spec.identity.engine.clear();
+    return spec;
+}
+
+wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics) {
+    grade.standard = readable(grade.standard, "wire standard", diagnostics);
+    grade.designation = readable(grade.designation, "wire grade", diagnostics);
+    grade.material_number = readable(grade.material_number, "material number", diagnostics);
+    if (grade.stress_relief) {
+        grade.stress_relief->temperature = readable(grade.stress_relief->temperature, "stress relief", diagnostics);
+        grade.stress_relief->time = readable(grade.stress_relief->time, "stress relief", diagnostics);
+    }
+    return grade;
+}
+
+}  // namespace seatload::sheet

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <seatload/core/diagnostic.hpp>
+#include <seatload/record/spec.hpp>
+#include <seatload/wire/grade.hpp>
+
+namespace seatload::sheet {
+
+/// The spec with every text a user wrote made readable() for printing, and without our reasons (`why`), which no paper for
+/// the maker may show. Complaints are added to `diagnostics`.
+record::Spec printable(record::Spec spec, Diagnostics& diagnostics);
+
+/// The grade with the texts a paper prints made readable().
+wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics);
+
+}  // namespace seatload::sheet

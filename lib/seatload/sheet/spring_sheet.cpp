@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/spring_sheet.hpp>
+
+#include <fmt/format.h>
+
+#include <array>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/complaint.hpp>
+#include <seatload/sheet/columns.hpp>
+#include <seatload/sheet/facts.hpp>
+#include <seatload/sheet/figures.hpp>
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/load_diagram.hpp>
+#include <seatload/sheet/pdf_writer.hpp>
+#include <seatload/sheet/printable.hpp>
+#include <seatload/sheet/sheet_entries.hpp>
+#include <seatload/sheet/spring_figure.hpp>
+#include <seatload/sheet/terms.hpp>
+#include <seatload/sheet/title_block.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kHeadingRoom = 6.0;     ///< above the figure and the diagram
+constexpr double kLegendHeight = 5.4;
+constexpr double kLinePitch = 4.1;
+
+/// How the sheet is shared out; tried in turn until all entries find room.
+struct Sharing {
+    double figure_height;
+    double squeeze;
+};
+constexpr std::array kSharings{Sharing{80.0, 1.0},  Sharing{74.0, 1.0},  Sharing{68.0, 1.0},  Sharing{68.0, 0.92},
+                               Sharing{62.0, 0.9}, Sharing{58.0, 0.85}, Sharing{52.0, 0.8}, Sharing{46.0, 0.78}};
+
+SpringFigure figure(const Facts& facts) {
+    const record::Spec& spec = facts.spec;
+    const auto shown = [](bool adjustable, const std::string& words) { return adjustable ? reference(words) : words; };
+    SpringFigure out{spec.spring, in_mm(spec.seated.length), in_mm(spec.full_travel.length), !spec.bore_rules, {}};
+    out.words.wire_diameter = shown(facts.wire_is_adjustable(), "Ø" + wire_number(spec.spring.wire_diameter));
+    out.words.coil_diameter = shown(facts.diameter_is_adjustable(), "Ø" + coil_diameter(facts));
+    out.words.free_length = shown(facts.may_adjust(record::Adjustable::free_length), symbol("L", "0") + " = " + number(spec.spring.free_length));
+    out.words.seated = symbol("L", "1") + " = " + number(spec.seated.length);
+    out.words.full_travel = symbol("L", "2") + " = " + number(spec.full_travel.length);
+    return out;
+}
+
+DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<Force>& grade_tolerance, std::string_view index) {
+    DiagramLoad out{in_mm(load.length), in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus), {}, {}, {}};
+    if (grade_tolerance) out.grade_tolerance = in_newton(*grade_tolerance);
+    out.length_words = symbol("L", index) + " " + number(load.length);
+    out.load_words = symbol("F", index) + " " + toleranced(load);
+    return out;
+}
+
+LoadDiagram diagram(const Facts& facts) {
+    const check::Evaluation& e = facts.values;
+    const auto force = [](std::string_view index, const Force& f) { return symbol("F", index) + " " + reference(significant(in_newton(f), 4)); };
+    const auto length = [](std::string_view index, const Length& l) { return symbol("L", index) + " " + reference(trimmed(in_mm(l), 2)); };
+    LoadDiagram out;
+    out.free_length = in_mm(facts.spec.spring.free_length);
+    out.rate = in_newton_per_mm(e.rate);
+    out.seated = diagram_load(facts.spec.seated, facts.seated_grade_tolerance, "1");
+    out.full_travel = diagram_load(facts.spec.full_travel, facts.full_travel_grade_tolerance, "2");
+    out.smallest_length = in_mm(e.smallest_length);
+    out.solid_length = in_mm(e.solid_length);
+    out.free_words = facts.may_adjust(record::Adjustable::free_length) ? length("0", facts.spec.spring.free_length)
+                                                                      : symbol("L", "0") + " " + number(facts.spec.spring.free_length);
+    out.smallest_words = length("n", e.smallest_length);
+    out.smallest_load_words = force("n", e.at_smallest_length.load);
+    out.solid_words = length("c", e.solid_length);
+    out.solid_load_words = force("c", e.at_solid.load);
+    return out;
+}
+
+void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Scale scale) {
+    const double split = box.left + 0.58 * box.width();
+    const double head = box.top - 4.6;
+    drawing.line({split, box.bottom}, {split, box.top});
+    drawing.line({box.left, box.bottom}, {box.right, box.bottom});
+    drawing.add(Text{.at = {box.left + 2.0, head}, .words = fmt::format("Free spring, {} hand, scale {}", spring::word(facts.spec.spring.hand), scale.text()), .face = Face::bold});
+    drawing.add(Text{.at = {split + 2.0, head}, .words = "Load and length", .face = Face::bold});
+    drawing.add(Text{{box.right - 2.0, head}, "R " + reference(significant(in_newton_per_mm(facts.values.rate), 4) + " N/mm"), kLettering, Align::right});
+    draw_figure(drawing, figure(facts), {box.left, box.bottom, split, box.top - kHeadingRoom}, scale);
+    draw_load_diagram(drawing, {split + 2.0, box.bottom + 0.5, box.right - 2.0, box.top - kHeadingRoom + 0.5}, diagram(facts));
+}
+
+void draw_legend(Drawing& drawing, const Box& box) {
+    const double y = box.bottom + 1.4;
+    const std::array<std::string, 4> pieces{std::string(sign(Status::required)) + " required and inspected", "( ) reference, not inspected",
+                                            std::string(sign(Status::adjustable)) + " the maker may adjust", "lengths in mm"};
+    double x = box.left + 2.0;
+    for (const std::string& piece : pieces) {
+        drawing.add(Text{{x, y}, piece});
+        x += text_width(piece, kLettering) + 9.0;
+    }
+    drawing.line({box.left, box.bottom}, {box.right, box.bottom});
+}
+
+void draw_caution(Drawing& drawing, const Box& box) {
+    double y = box.top - 4.2;
+    drawing.line({box.left, box.top}, {box.right, box.top}, LineKind::wide);
+    drawing.add(Text{.at = {box.left + 2.0, y}, .words = "Caution", .face = Face::bold});
+    for (const std::string& line : wrapped(caution(), box.width() - 4.0, kLettering, Face::regular, 0.95)) {
+        y -= kLinePitch;
+        drawing.add(Text{.at = {box.left + 2.0, y}, .words = line, .squeeze = 0.95});
+    }
+}
+
+TitleBlock title_block(const Facts& facts, const SheetInput& input, Scale scale) {
+    const demand::Identity& id = facts.spec.identity;
+    TitleBlock block;
+    block.legal_owner = id.owner;
+    block.title = title(facts.spec);
+    block.supplementary_title = supplementary_title(facts.spec);
+    block.identification_number = id.number;
+    block.revision = id.revision;
+    block.date_of_issue = id.date;
+    block.creator = id.creator;
+    block.approver = id.approver;
+    block.document_type = "component drawing with tolerances";
+    block.sheet = input.page;
+    block.sheets = input.pages;
+    block.scale = scale.text();
+    return block;
+}
+
+/// The sheet shared out in one way; nothing when an entry found no room.
+std::optional<Drawing> arranged(const Facts& facts, const SheetInput& input, const Entries& entries, Sharing sharing) {
+    Drawing drawing = a4_landscape();
+    const Box space = drawing_space(drawing.width(), drawing.height());
+    const Box upper{space.left, space.top - sharing.figure_height, space.right, space.top};
+    const Box legend{space.left, upper.bottom - kLegendHeight, space.right, upper.bottom};
+    const Box body{space.left, space.bottom + kTitleBlockHeight + 0.5, space.right, legend.bottom};
+    const Columns columns{body, 3, sharing.squeeze};
+    if (columns.draw(drawing, entries) < entries.size()) return std::nullopt;
+    const Box figure_box{upper.left, upper.bottom, upper.left + 0.58 * upper.width(), upper.top - kHeadingRoom};
+    const Scale scale = figure_scale(figure(facts), figure_box);
+    draw_frame(drawing);
+    draw_upper_part(drawing, facts, upper, scale);
+    draw_legend(drawing, legend);
+    draw_title_block(drawing, {space.right, space.bottom}, title_block(facts, input, scale));
+    draw_caution(drawing, {space.left, space.bottom, space.right - kTitleBlockWidth, space.bottom + kTitleBlockHeight});
+    return drawing;
+}
+
+}  // namespace
+
+Result<Drawing> spring_sheet(const SheetInput& input) {
+    const auto known = facts(input.spec, input.grade, input.tolerances);
+    if (!known) return known.error();
+    const Entries entries = sheet_entries(*known);
+    for (const Sharing& sharing : kSharings)
+        if (auto drawing = arranged(*known, input, entries, sharing)) return {*std::move(drawing), known.error()};
+    return error("the notes are longer than the sheet has room for", "shorten them, or put some on another paper");
+}
+
+Result<std::string> spring_sheet_pdf(const SheetInput& input) {
+    const auto drawing = spring_sheet(input);
+    if (!drawing) return drawing.error();
+    Diagnostics ignored;  // the same texts were complained of by spring_sheet()
+    const record::Spec spec = printable(input.spec, ignored);
+    auto bytes = write_pdf({&*drawing, 1}, {title(spec), spec.identity.owner, "Drawing-and-tolerance sheet"});
+    if (!bytes) return bytes.error();
+    return {std::move(bytes).value(), drawing.error()};
+}
+
+}  // namespace seatload::sheet

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include <seatload/sheet/facts.hpp>
+
+// The phrases that the sheet and the enquiry share.
+
+namespace seatload::sheet {
+
+/// "F" with the index "1".
+std::string symbol(std::string_view letter, std::string_view index);
+
+/// "EN 10270-1:2011+A1:2017, SH".
+std::string wire_name(const wire::Grade& grade);
+
+/// "0.80 ± 0.013", or the diameter alone when no tolerance is firm.
+std::string wire_diameter(const Facts& facts);
+
+/// "8.20 ± 0.25": the coil diameter that rules, De in a bore and Di over a rod.
+std::string coil_diameter(const Facts& facts);
+std::string coil_symbol(const Facts& facts);
+
+/// "EN 15800 grade 2" or "tighter than EN 15800 grade 1: by agreement".
+std::string load_grade(const record::LoadAtLength& load);
+
+/// "static (fewer than 10 000 cycles)" or "2 000 000 cycles".
+std::string duty(const demand::Duty& duty);
+
+/// How the spring's ends are held, in words.
+std::string seats(const Facts& facts);
+
+/// What the maker may alter: "free length L0, and either ... or ...".
+std::string adjustable_quantities(const Facts& facts);
+
+/// "3 times to solid length", or to L2 when the wire may not bear that.
+std::string preload_length(const Facts& facts);
+
+/// True when every piece of the largest batch can be load-tested.
+bool tests_every_piece(const record::Spec& spec);
+
+/// "20, 50, 100".
+std::string quantities(const record::Spec& spec);
+
+/// The cautions that stand on every paper.
+std::string caution();
+
+/// The spec's title, and the line under it ("Alternative A").
+std::string title(const record::Spec& spec);
+std::string supplementary_title(const record::Spec& spec);
+
+}  // namespace seatload::sheet

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/title_block.hpp>
+
+#include <fmt/format.h>
+
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kRow = 9.0;
+constexpr double kPad = 1.0;
+
+/// A field: its name above, what it says below.
+void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value, bool important = false) {
+    drawing.box(box);
+    drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, 0.55));
+    const Face face = important ? Face::bold : Face::regular;
+    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face}, box.width() - 2.0 * kPad, 0.55));
+}
+
+/// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view to the right.
+void draw_first_angle(Drawing& drawing, Point centre) {
+    const Point frustum = centre + Point{-4.5, 0.0};
+    const Point view = centre + Point{4.5, 0.0};
+    drawing.add(Line{{frustum + Point{-3.5, -2.8}, frustum + Point{3.5, -1.4}, frustum + Point{3.5, 1.4}, frustum + Point{-3.5, 2.8}},
+                     LineKind::wide, true});
+    drawing.add(Arc{view, 1.4, LineKind::wide});
+    drawing.add(Arc{view, 2.8, LineKind::wide});
+    drawing.line(frustum + Point{-4.5, 0.0}, view + Point{3.8, 0.0}, LineKind::axis);
+    drawing.line(view + Point{0.0, -3.6}, view + Point{0.0, 3.6}, LineKind::axis);
+}
+
+void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
+    drawing.box(box);
+    const double room = box.width() - 2.0 * kPad;
+    drawing.add(fitted({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room, 0.55));
+    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, 0.55));
+}
+
+void draw_scale(Drawing& drawing, const Box& box, const TitleBlock& block) {
+    if (!block.scale) {
+        draw_field(drawing, box, "", "");
+        return;
+    }
+    drawing.box(box);
+    drawing.add(Text{{box.left + kPad, box.top - 3.4}, "scale"});
+    drawing.add(Text{{box.left + kPad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
+    draw_first_angle(drawing, {box.right - 10.0, box.centre().y});
+}
+
+}  // namespace
+
+void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block) {
+    const double left = lower_right.x - kTitleBlockWidth;
+    const double bottom = lower_right.y;
+    const auto cell = [&](int row, double from, double width) {
+        return Box{left + from, bottom + kRow * (row - 1), left + from + width, bottom + kRow * row};
+    };
+    draw_field(drawing, cell(3, 0.0, 52.0), "legal owner", block.legal_owner, true);
+    draw_title(drawing, cell(3, 52.0, 94.0), block);
+    draw_scale(drawing, cell(3, 146.0, 34.0), block);
+    draw_field(drawing, cell(2, 0.0, 52.0), "creator", block.creator);
+    draw_field(drawing, cell(2, 52.0, 50.0), "approval person", block.approver);
+    draw_field(drawing, cell(2, 102.0, 62.0), "document type", block.document_type);
+    draw_field(drawing, cell(2, 164.0, 16.0), "language", block.language);
+    draw_field(drawing, cell(1, 0.0, 70.0), "identification number", block.identification_number, true);
+    draw_field(drawing, cell(1, 70.0, 26.0), "revision", block.revision, true);
+    draw_field(drawing, cell(1, 96.0, 46.0), "date of issue", block.date_of_issue);
+    draw_field(drawing, cell(1, 142.0, 38.0), "sheet / number of sheets", fmt::format("{} / {}", block.sheet, block.sheets));
+    drawing.box({left, bottom, lower_right.x, bottom + kTitleBlockHeight}, LineKind::wide);
+}
+
+}  // namespace seatload::sheet

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::sheet {
+
+/// The fields of a title block (ISO 7200), as readable() text.
+struct TitleBlock {
+    std::string legal_owner;
+    std::string title;
+    std::string supplementary_title;
+    std::string identification_number;
+    std::string revision;
+    std::string date_of_issue;
+    std::string creator;
+    std::string approver;
+    std::string document_type;
+    std::string language = "en";
+    int sheet = 1;
+    int sheets = 1;
+    std::optional<std::string> scale;   ///< with the first-angle symbol; absent on sheets without a view
+};
+
+/// Width of a title block [mm] (ISO 7200), and its height as drawn here.
+inline constexpr double kTitleBlockWidth = 180.0;
+inline constexpr double kTitleBlockHeight = 27.0;
+
+/// Draws the title block with its lower right corner at a point; words too long for their field are narrowed.
+void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block);
+
+}  // namespace seatload::sheet
