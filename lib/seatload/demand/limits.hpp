@@ -49,6 +49,8 @@ struct Limits {
     double fewest_active_coils = 2.0;     ///< n
     double most_active_coils = 1000.0;
 
+    double half_turn_slack = 0.1;         ///< on a sliding seat: how far n may be from k + 1/2; 0.5 allows any
+
     Length bore_clearance = 0.0 * mm;     ///< diametral play left at the largest spring in the smallest bore
     Length rod_clearance = 0.0 * mm;      ///< diametral play left at the smallest spring on the largest rod
     int diameter_grade = 2;               ///< EN 15800 grade of the coil diameter used in the clearances

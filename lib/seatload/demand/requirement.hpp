@@ -9,6 +9,7 @@
 #include <seatload/demand/load_band.hpp>
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
+#include <seatload/wire/grade.hpp>
 
 namespace seatload::demand {
 
@@ -65,6 +66,7 @@ struct WireChoice {
     std::vector<std::string> grades;    ///< ids; empty: every grade of the catalogue
     std::vector<Length> diameters;      ///< empty: every stock size
     std::string series = "metric";      ///< stock series the sizes come from
+    std::vector<wire::Grade> own_grades;  ///< wire described in the requirement itself
 };
 
 struct CountRange {
@@ -77,7 +79,7 @@ struct Grid {
     Length mean_diameter_step = 0.05 * mm;
     double total_coils_step = 0.5;
     Length free_length_step = 0.1 * mm;
-    std::optional<LengthRange> mean_diameter;  ///< absent: all that bore, rod and index 2 to 25 leave
+    std::optional<LengthRange> mean_diameter;  ///< absent: all that bore, rod and index 3 to 25 leave
     CountRange total_coils{3.0, 30.0};
     std::optional<LengthRange> free_length;    ///< absent: from seated height to three times seated height, cut to the envelope
 };

@@ -8,6 +8,7 @@
 #include <seatload/demand/requirement.hpp>
 #include <seatload/spring/spring.hpp>
 #include <seatload/units/quantities.hpp>
+#include <seatload/wire/grade.hpp>
 
 namespace seatload::record {
 
@@ -32,11 +33,14 @@ struct Spec {
     std::string why;              ///< why this alternative is offered (ours, never on the maker's sheet)
 
     std::string wire_grade;       ///< id in the catalogue
+    std::optional<wire::Grade> own_grade;  ///< the wire itself, when it is not in the catalogue
     spring::Spring spring;
     bool bore_rules = true;       ///< De is the required diameter (works in a bore); false: Di (over a rod)
 
     LoadAtLength seated;          ///< F1 at L1
     LoadAtLength full_travel;     ///< F2 at L2
+    demand::LoadBand seated_demand;        ///< what the mechanism needs (ours; the sheet states the ordered loads)
+    demand::LoadBand full_travel_demand;
     int diameter_grade = 2;       ///< EN 15800 grade of De or Di
     int squareness_grade = 2;     ///< EN 15800 grade of e1 and e2 (ground ends)
     std::vector<Adjustable> adjustable{Adjustable::free_length, Adjustable::coils_and_wire};

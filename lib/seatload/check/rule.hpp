@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cmath>
+#include <span>
+#include <string_view>
+
+#include <seatload/check/numbers.hpp>
+
+namespace seatload::check {
+
+/// Bounds are inclusive; a value may lie outside by this share of the limit, so that rounding decides nothing.
+inline constexpr double kInclusive = 1e-9;
+
+/// A number a rule looks at, and the bound it is held to.
+struct Measure {
+    double value = 0.0;
+    double limit = 0.0;
+};
+
+enum class Sense { at_least, at_most };
+
+/// How a rule's answer follows the free length when all else stays.
+enum class Along {
+    constant,  ///< the free length does not matter
+    from,      ///< passes from some free length on
+    up_to,     ///< passes up to some free length
+};
+
+/// One limit: what is measured, against what, and why.
+struct Rule {
+    std::string_view id;       ///< key in JSON and tests
+    std::string_view subject;  ///< what the value is, for people
+    std::string_view unit;
+    Sense sense;
+    Along along;
+    std::string_view source;
+    bool (*applies)(const DemandNumbers&, spring::Ends);
+    Measure (*measure)(const Coil&, double free_length_mm);
+};
+
+/// Every rule, in the order they are told; this table is the one list of them.
+std::span<const Rule> rules();
+
+/// Whether a measure keeps its bound.
+inline bool passes(Sense sense, const Measure& m) {
+    const double slack = kInclusive * std::abs(m.limit);
+    return sense == Sense::at_least ? m.value >= m.limit - slack : m.value <= m.limit + slack;
+}
+
+inline bool passes(const Rule& rule, const Coil& coil, double free_length_mm) {
+    return passes(rule.sense, rule.measure(coil, free_length_mm));
+}
+
+/// How far inside its bound a measure lies, as a share of the bound (negative outside; the plain distance for a bound of 0).
+inline double margin(Sense sense, const Measure& m) {
+    const double distance = sense == Sense::at_least ? m.value - m.limit : m.limit - m.value;
+    return m.limit == 0.0 ? distance : distance / std::abs(m.limit);
+}
+
+}  // namespace seatload::check

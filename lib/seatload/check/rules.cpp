@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: MIT
+#include <array>
+#include <limits>
+
+#include <seatload/check/rule.hpp>
+#include <seatload/spring/buckling.hpp>
+#include <seatload/spring/growth.hpp>
+#include <seatload/spring/helix.hpp>
+#include <seatload/spring/lateral.hpp>
+#include <seatload/spring/stress.hpp>
+#include <seatload/spring/surge.hpp>
+
+namespace seatload::check {
+namespace {
+
+using spring::Ends;
+constexpr double kInfinite = std::numeric_limits<double>::infinity();
+
+// ---- the wire and the coil body ------------------------------------------------------------------------------------
+
+Measure service_temperature(const Coil& c, double) { return {c.demand.temperature_c, c.wire.service_limit_c}; }
+Measure smallest_index(const Coil& c, double) { return {c.index, c.demand.limits.smallest_index}; }
+Measure largest_index(const Coil& c, double) { return {c.index, c.demand.limits.largest_index}; }
+Measure fewest_coils(const Coil& c, double) { return {c.active_coils, c.demand.limits.fewest_active_coils}; }
+Measure most_coils(const Coil& c, double) { return {c.active_coils, c.demand.limits.most_active_coils}; }
+Measure ground_wire(const Coil& c, double) { return {c.wire.d_mm, in_mm(c.demand.limits.smallest_ground_wire)}; }
+Measure ground_index(const Coil& c, double) { return {c.index, c.demand.limits.largest_ground_index}; }
+
+Measure rod(const Coil& c, double) {
+    const double smallest_inside = c.D_mm - c.wire.d_mm - c.diameter_tolerance_mm;
+    return {smallest_inside, *c.demand.rod_largest_mm + in_mm(c.demand.limits.rod_clearance)};
+}
+
+double free_pitch(const Coil& c, double L0) { return spring::pitch(c.ends, L0, c.wire.d_mm, c.active_coils); }
+
+Measure bore(const Coil& c, double L0) {
+    const double m = free_pitch(c, L0);
+    const double growth = c.demand.limits.growth_form == demand::GrowthForm::ends_free
+                              ? spring::growth_ends_free(m, c.wire.d_mm, c.D_mm)
+                              : spring::growth_ends_held(m, c.wire.d_mm, c.D_mm);
+    // Below a pitch of one wire the coil cannot be wound; it does not shrink either.
+    const double widening = m > c.wire.d_mm ? growth : 0.0;
+    return {c.outside_mm() + c.diameter_tolerance_mm + widening,
+            *c.demand.bore_smallest_mm - in_mm(c.demand.limits.bore_clearance)};
+}
+
+// ---- lengths and loads ---------------------------------------------------------------------------------------------
+
+Measure shortest(const Coil& c, double L0) { return {L0, *c.demand.shortest_mm}; }
+Measure longest(const Coil& c, double L0) { return {L0, *c.demand.longest_mm}; }
+Measure reach(const Coil& c, double L0) { return {L0, c.demand.seated_height_mm}; }
+Measure open_coils(const Coil& c, double L0) { return {L0, c.solid_length_mm}; }
+
+/// How far the active coils are from a half turn over: whole turns make a spring lean when an end is free to slide.
+Measure half_turn(const Coil& c, double) {
+    const double over = c.active_coils - std::floor(c.active_coils);
+    return {std::abs(over - 0.5), c.demand.limits.half_turn_slack};
+}
+
+Measure seated_least(const Coil& c, double L0) {
+    return {c.hot_load_n(L0, c.demand.seated_height_mm), *c.demand.seated_at_least_n};
+}
+Measure seated_most(const Coil& c, double L0) {
+    return {c.cold_load_n(L0, c.demand.seated_height_mm), *c.demand.seated_at_most_n};
+}
+Measure full_least(const Coil& c, double L0) {
+    return {c.hot_load_n(L0, c.demand.full_travel_height_mm), *c.demand.full_at_least_n};
+}
+Measure full_most(const Coil& c, double L0) {
+    return {c.cold_load_n(L0, c.demand.full_travel_height_mm), *c.demand.full_at_most_n};
+}
+
+Measure gap(const Coil& c, double L0) {
+    const double room = c.demand.full_travel_height_mm - c.solid_length_mm;
+    if (c.demand.limits.gap_rule == demand::GapRule::en_sa) return {room, c.gap_mm};
+    return {room, std::max(0.0, c.demand.limits.gap_share * (L0 - c.demand.full_travel_height_mm))};
+}
+
+// ---- strength ------------------------------------------------------------------------------------------------------
+
+double judged_length(const Coil& c) {
+    switch (c.demand.limits.stress_length) {
+        case demand::StressLength::solid: return c.solid_length_mm;
+        case demand::StressLength::smallest_permissible: return c.solid_length_mm + c.gap_mm;
+        case demand::StressLength::full_travel: return c.demand.full_travel_height_mm;
+    }
+    return c.solid_length_mm;
+}
+
+Measure stress(const Coil& c, double L0) {
+    const double tau = c.cold_load_n(L0, judged_length(c)) * c.stress_per_newton_mpa * c.stress_factor;
+    return {tau, c.wire.permissible_stress_mpa};
+}
+
+double fatigue_factor(const Coil& c, double amplitude, double mean) {
+    const double shear_strength = spring::kShearStrengthShare * c.wire.tensile_strength_mpa;
+    switch (c.demand.limits.fatigue_line) {
+        case demand::FatigueLine::goodman: return spring::goodman_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
+        case demand::FatigueLine::gerber: return spring::gerber_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
+        case demand::FatigueLine::sines: return spring::sines_factor(amplitude, c.demand.endurance_mpa);
+    }
+    return 0.0;
+}
+
+Measure fatigue(const Coil& c, double L0) {
+    const double limit = c.demand.limits.fatigue_factor;
+    if (!c.wire.has_endurance) return {0.0, limit};
+    const double corrected = c.stress_per_newton_mpa * spring::bergstraesser_factor(c.index);
+    const double least = c.cold_load_n(L0, c.demand.seated_height_mm) * corrected;
+    const double most = c.cold_load_n(L0, c.demand.full_travel_height_mm) * corrected;
+    if (most + least <= 0.0) return {kInfinite, limit};
+    return {fatigue_factor(c, 0.5 * (most - least), 0.5 * (most + least)), limit};
+}
+
+// ---- stability -----------------------------------------------------------------------------------------------------
+
+double buckling_reserve(const Coil& c, double L0, double seating_coefficient) {
+    const double deflection = L0 - c.demand.full_travel_height_mm;
+    if (deflection <= 0.0) return kInfinite;
+    const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
+    return L0 * spring::buckling_share(L0 / c.D_mm, moduli, seating_coefficient) / deflection;
+}
+
+Measure buckling(const Coil& c, double L0) {
+    return {buckling_reserve(c, L0, c.demand.seating_coefficient), c.demand.limits.buckling_margin};
+}
+
+Measure sideways_stiffness(const Coil& c, double L0) { return {buckling_reserve(c, L0, 1.0), 1.0}; }
+
+/// How far a sliding plate can carry the end off the axis: as stated, or as far as the spring's play in the bore lets it.
+double sideways_play(const Coil& c) {
+    if (c.demand.sideways_play_mm) return *c.demand.sideways_play_mm;
+    return c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
+}
+
+double seat_use(const Coil& c, double L0, double length) {
+    const double deflection = L0 - length;
+    const double play = sideways_play(c);
+    if (play == 0.0) return 0.0;
+    if (deflection <= 0.0 || play >= c.D_mm) return kInfinite;
+    const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
+    const double ratio = spring::transverse_rate_ratio(L0 / c.D_mm, deflection / L0, moduli);
+    // A spring that already pushes itself sideways is caught by sideways_stiffness.
+    return ratio <= 0.0 ? 0.0 : spring::seating_use(deflection, ratio * play, c.D_mm, play, length);
+}
+
+Measure seats_flat(const Coil& c, double L0) {
+    return {std::max(seat_use(c, L0, c.demand.seated_height_mm), seat_use(c, L0, c.demand.full_travel_height_mm)), 1.0};
+}
+
+// ---- motion and mass -----------------------------------------------------------------------------------------------
+
+Measure surge(const Coil& c, double) {
+    const double natural = spring::surge_frequency(c.wire.shear_modulus_mpa, c.wire.density_t_mm3, c.wire.d_mm, c.D_mm, c.active_coils);
+    return {natural / *c.demand.frequency_hz, c.demand.limits.smallest_surge_ratio};
+}
+
+Measure mass(const Coil& c, double L0) {
+    const double length = spring::wire_length(free_pitch(c, L0), c.wire.d_mm, c.D_mm, c.active_coils, c.total_coils);
+    return {spring::wire_mass(c.wire.density_t_mm3, c.wire.d_mm, length) * 1e6, in_gram(*c.demand.limits.largest_mass)};
+}
+
+// ---- when a rule is in play ----------------------------------------------------------------------------------------
+
+using D = DemandNumbers;
+bool always(const D&, Ends) { return true; }
+bool with_heights(const D& d, Ends) { return d.has_heights; }
+/// With the seating coefficient and margin of a sliding seat, buckling asks the same already.
+bool sideways_in_play(const D& d, Ends) {
+    return d.has_heights && d.slides && (d.seating_coefficient < 1.0 || d.limits.buckling_margin < 1.0);
+}
+bool when_ground(const D&, Ends ends) { return spring::are_ground(ends); }
+
+constexpr std::array kRules{
+    Rule{"service_temperature", "service temperature of the wire", "°C", Sense::at_most, Along::constant,
+         "service limit of the wire grade", [](const D& d, Ends) { return d.limits.heed_service_limit; }, service_temperature},
+    Rule{"index_smallest", "spring index w", "", Sense::at_least, Along::constant,
+         "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, smallest_index},
+    Rule{"index_largest", "spring index w", "", Sense::at_most, Along::constant,
+         "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, largest_index},
+    Rule{"coils_fewest", "active coils n", "", Sense::at_least, Along::constant,
+         "EN 13906-1 scope, n >= 2; Shigley Eq. 10-19", always, fewest_coils},
+    Rule{"coils_most", "active coils n", "", Sense::at_most, Along::constant, "Shigley Eq. 10-19, or as required", always, most_coils},
+    Rule{"half_turn", "active coils off a half turn over", "", Sense::at_most, Along::constant,
+         "finite elements of the active coils, own study: an end that slides drifts 0.02 to 0.35 D with whole turns, under 0.003 D "
+         "with a half turn over",
+         [](const D& d, Ends) { return d.slides; }, half_turn},
+    Rule{"ground_wire", "wire diameter of ground ends", "mm", Sense::at_least, Along::constant,
+         "common practice (0.5 mm; EN practice 1 mm, from memory)", when_ground, ground_wire},
+    Rule{"ground_index", "spring index of ground ends", "", Sense::at_most, Along::constant,
+         "EN 15800 practice, w <= 15 (memory)", when_ground, ground_index},
+    Rule{"rod_clearance", "smallest inside diameter over the rod", "mm", Sense::at_least, Along::constant,
+         "EN 15800 coil diameter tolerance", [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod},
+    Rule{"bore_clearance", "largest outside diameter, compressed, in the bore", "mm", Sense::at_most, Along::up_to,
+         "EN 15800 coil diameter tolerance; EN 13906-1 cl. 9.11 growth (memory)",
+         [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore},
+    Rule{"free_length_shortest", "free length L0", "mm", Sense::at_least, Along::from, "free-length envelope",
+         [](const D& d, Ends) { return d.shortest_mm.has_value(); }, shortest},
+    Rule{"free_length_longest", "free length L0", "mm", Sense::at_most, Along::up_to, "free-length envelope",
+         [](const D& d, Ends) { return d.longest_mm.has_value(); }, longest},
+    Rule{"reach", "free length L0, to touch both seats", "mm", Sense::at_least, Along::from, "seated height", with_heights, reach},
+    Rule{"open_coils", "free length L0, over the solid length", "mm", Sense::at_least, Along::from,
+         "geometry of the coil", always, open_coils},
+    Rule{"seated_load_least", "seated load, hot and after load loss", "N", Sense::at_least, Along::from, "required load band",
+         [](const D& d, Ends) { return d.seated_at_least_n.has_value(); }, seated_least},
+    Rule{"seated_load_most", "seated load, cold and new", "N", Sense::at_most, Along::up_to, "required load band",
+         [](const D& d, Ends) { return d.seated_at_most_n.has_value(); }, seated_most},
+    Rule{"full_travel_load_least", "full-travel load, hot and after load loss", "N", Sense::at_least, Along::from,
+         "required load band", [](const D& d, Ends) { return d.full_at_least_n.has_value(); }, full_least},
+    Rule{"full_travel_load_most", "full-travel load, cold and new", "N", Sense::at_most, Along::up_to, "required load band",
+         [](const D& d, Ends) { return d.full_at_most_n.has_value(); }, full_most},
+    Rule{"gap_to_solid", "room above solid length at full travel", "mm", Sense::at_least, Along::up_to,
+         "EN 13906-1 cl. 9.9; Shigley Eq. 10-20", with_heights, gap},
+    Rule{"stress", "static stress", "MPa", Sense::at_most, Along::up_to,
+         "EN 13906-1 cl. 6.2, 0.56 Rm (memory); Shigley Table 10-6, Eq. 10-21",
+         [](const D& d, Ends) { return d.has_heights || d.limits.stress_length != demand::StressLength::full_travel; }, stress},
+    Rule{"buckling", "buckling deflection over working deflection", "", Sense::at_least, Along::up_to,
+         "EN 13906-1 cl. 9.14 (memory); Shigley Eq. 10-10",
+         [](const D& d, Ends) { return d.has_heights && !d.guided; }, buckling},
+    Rule{"sideways_stiffness", "deflection at which a sliding seat is pushed away, over working deflection", "", Sense::at_least,
+         Along::up_to, "EN 13906-1 cl. 9.13, R_Q > 0 (memory)", sideways_in_play, sideways_stiffness},
+    Rule{"seats_flat", "moment that rocks the ends over the moment that seats them", "", Sense::at_most, Along::from,
+         "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)", [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat},
+    Rule{"surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant,
+         "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20", [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},
+    Rule{"fatigue", "fatigue factor", "", Sense::at_least, Along::up_to, "Zimmerli, Shigley Eq. 10-28 and 10-29",
+         [](const D& d, Ends) { return d.has_heights && d.dynamic; }, fatigue},
+    Rule{"mass", "mass of a spring", "g", Sense::at_most, Along::up_to, "as required",
+         [](const D& d, Ends) { return d.limits.largest_mass.has_value(); }, mass},
+};
+
+}  // namespace
+
+std::span<const Rule> rules() { return kRules; }
+
+}  // namespace seatload::check

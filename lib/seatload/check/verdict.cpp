@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/check/verdict.hpp>
+
+#include <algorithm>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload::check {
+namespace {
+
+Verdict judge(const Rule& rule, const Coil& coil, double free_length_mm) {
+    Verdict verdict;
+    verdict.rule = &rule;
+    verdict.measure = rule.measure(coil, free_length_mm);
+    verdict.margin = margin(rule.sense, verdict.measure);
+    verdict.passed = passes(rule.sense, verdict.measure);
+    verdict.reason = std::string(rule.subject) + ": " + shown(verdict.measure.value, rule.unit) +
+                     (rule.sense == Sense::at_least ? ", at least " : ", at most ") + shown(verdict.measure.limit, rule.unit);
+    return verdict;
+}
+
+}  // namespace
+
+std::string shown(double value, std::string_view unit) {
+    if (std::isinf(value)) return value > 0.0 ? "without limit" : "none";
+    std::string text = significant(value, 4);
+    if (!unit.empty()) text += ' ' + std::string(unit);
+    return text;
+}
+
+std::vector<Verdict> verdicts(const Coil& coil, double free_length_mm) {
+    std::vector<Verdict> all;
+    for (const Rule& rule : rules())
+        if (rule.applies(coil.demand, coil.ends)) all.push_back(judge(rule, coil, free_length_mm));
+    return all;
+}
+
+bool all_pass(const std::vector<Verdict>& all) {
+    return std::all_of(all.begin(), all.end(), [](const Verdict& v) { return v.passed; });
+}
+
+}  // namespace seatload::check

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/check/rule.hpp>
+
+namespace seatload::check {
+
+/// What one rule says of one spring.
+struct Verdict {
+    const Rule* rule = nullptr;
+    Measure measure;
+    double margin = 0.0;   ///< share of the limit left, negative when it is broken
+    bool passed = false;
+    std::string reason;    ///< "seated load, cold and new: 6.61 N, at most 6.50 N"
+};
+
+/// The verdict of every rule in play, in the order of the table.
+std::vector<Verdict> verdicts(const Coil& coil, double free_length_mm);
+
+bool all_pass(const std::vector<Verdict>& verdicts);
+
+/// A value and its unit to four significant digits, "never" for a deflection that cannot be reached.
+std::string shown(double value, std::string_view unit);
+
+}  // namespace seatload::check

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/record/specify.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <seatload/check/numbers.hpp>
+#include <seatload/spring/coils.hpp>
+#include <seatload/spring/rate.hpp>
+#include <seatload/tolerance/en15800.hpp>
+
+namespace seatload::record {
+namespace {
+
+constexpr int kCoarsestGrade = 3;
+constexpr double kLoadStep = 0.01;  // N, of the deviations on a sheet
+
+Force rounded_down(Force force) { return std::floor(in_newton(force) / kLoadStep + 1e-6) * kLoadStep * newton; }
+
+Force load_tolerance(const spring::Spring& s, Force load, int grade) {
+    const double n = spring::active_coils(s.ends, s.total_coils);
+    return tolerance::load_tolerance(s.wire_diameter, s.mean_diameter, n, load, grade);
+}
+
+/// The load ordered at a length, between what must be given cold and what may be given at most.
+LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, const demand::LoadBand& band, double kept_share,
+                          int unbounded_grade) {
+    const Force coarse = load_tolerance(s, load, kCoarsestGrade);
+    const Force usual = load_tolerance(s, load, unbounded_grade);
+    const Force down = band.at_least ? std::min(load - *band.at_least / kept_share, coarse) : usual;
+    const Force up = band.at_most ? std::min(*band.at_most - load, coarse) : usual;
+    LoadAtLength ordered;
+    ordered.length = length;
+    ordered.nominal = std::round(in_newton(load) / kLoadStep) * kLoadStep * newton;
+    // Deviations count from the rounded nominal, so that rounding it never widens what is accepted.
+    ordered.plus = rounded_down(std::max(0.0 * newton, load + up - ordered.nominal));
+    ordered.minus = rounded_down(std::max(0.0 * newton, ordered.nominal - (load - down)));
+    ordered.grade = load_grade_inside(s, ordered.nominal, ordered.plus, ordered.minus);
+    return ordered;
+}
+
+}  // namespace
+
+std::optional<int> load_grade_inside(const spring::Spring& s, Force load, Force plus, Force minus) {
+    for (int grade = kCoarsestGrade; grade >= 1; --grade)
+        if (load_tolerance(s, load, grade) <= std::min(plus, minus) + kLoadStep * newton) return grade;
+    return std::nullopt;
+}
+
+Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
+             std::string letter) {
+    const sizing::Candidate& c = alternative.candidate;
+    const sizing::WireOption& wire = space.wires[c.wire];
+    Spec spec;
+    spec.identity = requirement.identity;
+    spec.title = "Compression spring, " + requirement.identity.position;
+    spec.alternative = std::move(letter);
+    spec.why = alternative.why;
+    spec.wire_grade = space.grades[wire.grade].id;
+    const auto& own = requirement.wire.own_grades;
+    const auto mine = std::find_if(own.begin(), own.end(), [&](const wire::Grade& g) { return g.id == spec.wire_grade; });
+    if (mine != own.end()) spec.own_grade = *mine;
+    spec.spring = {wire.size.diameter, c.mean_diameter_mm * mm, c.total_coils, c.free_length_mm * mm, c.ends, requirement.hand};
+    spec.bore_rules = requirement.space.bore.has_value() || !requirement.space.rod.has_value();
+    const double n = spring::active_coils(c.ends, c.total_coils);
+    const Rate rate = spring::rate(wire.numbers.shear_modulus_mpa * MPa, wire.size.diameter, c.mean_diameter_mm * mm, n);
+    const double kept = wire.numbers.hot_share * wire.numbers.load_kept;
+    const auto order = [&](Length length, const demand::LoadBand& band) {
+        return ordered_load(spec.spring, length, rate * (spec.spring.free_length - length), band, kept, requirement.load_grade);
+    };
+    spec.seated = order(requirement.space.seated_height, requirement.seated_load);
+    spec.full_travel = order(requirement.space.full_travel_height, requirement.full_travel_load);
+    spec.seated_demand = requirement.seated_load;
+    spec.full_travel_demand = requirement.full_travel_load;
+    spec.diameter_grade = requirement.limits.diameter_grade;
+    spec.squareness_grade = 2;
+    spec.space = requirement.space;
+    spec.duty = requirement.duty;
+    spec.surroundings = requirement.surroundings;
+    spec.limits = requirement.limits;
+    spec.quantities = requirement.quantities;
+    spec.finish = requirement.finish;
+    spec.notes = requirement.notes;
+    return spec;
+}
+
+demand::Requirement requirement_of(const Spec& spec) {
+    demand::Requirement r;
+    r.identity = spec.identity;
+    r.space = spec.space;
+    r.duty = spec.duty;
+    r.surroundings = spec.surroundings;
+    r.limits = spec.limits;
+    r.ends = {spec.spring.ends};
+    r.hand = spec.spring.hand;
+    r.seated_load = spec.seated_demand;
+    r.full_travel_load = spec.full_travel_demand;
+    if (spec.own_grade) r.wire.own_grades = {*spec.own_grade};
+    return r;
+}
+
+}  // namespace seatload::record

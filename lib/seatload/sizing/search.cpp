@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sizing/search.hpp>
+
+#include <algorithm>
+#include <atomic>
+#include <thread>
+
+#include <seatload/sizing/cut.hpp>
+
+namespace seatload::sizing {
+namespace {
+
+/// The rules in play for one kind of ends, split by whether the free length matters.
+struct ActiveRules {
+    std::vector<std::size_t> constant;
+    std::vector<Cut> along;
+};
+
+ActiveRules active_rules(const Space& space, spring::Ends ends) {
+    ActiveRules active;
+    const auto all = check::rules();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (!all[i].applies(space.demand, ends)) continue;
+        if (all[i].along == check::Along::constant)
+            active.constant.push_back(i);
+        else
+            active.along.emplace_back(all[i], i);
+    }
+    return active;
+}
+
+/// Free lengths that pass all rules but one of them, and all of them.
+struct Overlap {
+    long from = 0, to = 0;                ///< all
+    long second_from = 0, second_to = 0;  ///< without the rule that cuts deepest
+    std::size_t deepest_from = 0, deepest_to = 0;
+
+    long count() const { return std::max(0L, to - from); }
+    long count_without(std::size_t cut) const {
+        const long lower = cut == deepest_from ? second_from : from;
+        const long upper = cut == deepest_to ? second_to : to;
+        return std::max(0L, upper - lower);
+    }
+};
+
+Overlap overlap(const std::vector<Cut>& cuts, long all) {
+    constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+    Overlap o{0, all, 0, all, kNone, kNone};
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        const Interval& passed = cuts[i].passed();
+        if (passed.from > o.from) {
+            o.second_from = o.from;
+            o.from = passed.from;
+            o.deepest_from = i;
+        } else {
+            o.second_from = std::max(o.second_from, passed.from);
+        }
+        if (passed.to < o.to) {
+            o.second_to = o.to;
+            o.to = passed.to;
+            o.deepest_to = i;
+        } else {
+            o.second_to = std::min(o.second_to, passed.to);
+        }
+    }
+    return o;
+}
+
+/// Looks through all coils of one wire with one kind of ends.
+class WireSearch {
+  public:
+    WireSearch(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables, std::size_t wire,
+               spring::Ends ends)
+        : space_(space), free_lengths_(free_lengths), tables_(tables), wire_(wire), ends_(ends), active_(active_rules(space, ends)) {
+        rejections_.resize(check::rules().size());
+    }
+
+    void run() {
+        const WireOption& option = space_.wires[wire_];
+        for (long i = 0; i < option.mean_diameters.count; ++i) {
+            check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_, space_.total_coils.at(0));
+            for (long j = 0; j < space_.total_coils.count; ++j) {
+                coil.set_total_coils(space_.total_coils.at(j));
+                look_at(coil);
+            }
+        }
+    }
+
+    unsigned long long fit() const { return fit_; }
+    const std::vector<Rejections>& rejections() const { return rejections_; }
+    const std::optional<Candidate>& best() const { return best_; }
+
+  private:
+    void look_at(const check::Coil& coil) {
+        const long all = static_cast<long>(free_lengths_.size());
+        // Without active coils there is no spring to measure; fewest coils rejects it, whatever its bound.
+        if (coil.active_coils <= 0.0) return reject_unwindable(all);
+        const auto rules = check::rules();
+        std::size_t failed = 0, failed_rule = 0;
+        for (const std::size_t r : active_.constant)
+            if (!check::passes(rules[r], coil, 0.0)) {
+                rejections_[r].all += static_cast<unsigned long long>(all);
+                failed_rule = r;
+                ++failed;
+            }
+        for (Cut& cut : active_.along) {
+            cut.find(coil, free_lengths_);
+            rejections_[cut.rule_index()].all += static_cast<unsigned long long>(all - (cut.passed().to - cut.passed().from));
+        }
+        if (failed > 1) return;
+        const Overlap o = overlap(active_.along, all);
+        if (failed == 1) {
+            rejections_[failed_rule].alone += static_cast<unsigned long long>(o.count());
+            return;
+        }
+        for (std::size_t i = 0; i < active_.along.size(); ++i)
+            rejections_[active_.along[i].rule_index()].alone += static_cast<unsigned long long>(o.count_without(i) - o.count());
+        fit_ += static_cast<unsigned long long>(o.count());
+        if (o.count() > 0) keep_best(coil, o.from, o.to);
+    }
+
+    double free_length(long index) const { return free_lengths_[static_cast<std::size_t>(index)]; }
+
+    void reject_unwindable(long all) {
+        const auto rules = check::rules();
+        for (const std::size_t r : active_.constant)
+            if (rules[r].id == "coils_fewest") rejections_[r].all += static_cast<unsigned long long>(all);
+    }
+
+    /// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most room
+    /// stands where they meet. Of the free lengths with as many tenths of room the shortest has the most stress margin.
+    void keep_best(const check::Coil& coil, long from, long to) {
+        const auto rooms = [&](long index) { return tolerance_rooms(coil, free_length(index)); };
+        const auto tenths = [&](long index) {
+            const Rooms r = rooms(index);
+            return room_in_tenths(std::min(r.below, r.above));
+        };
+        long peak = first_true(from, to - 1, [&](long index) {
+            const Rooms r = rooms(index);
+            return r.below >= r.above;
+        });
+        if (peak > from && tenths(peak - 1) >= tenths(peak)) --peak;
+        const double most = tenths(peak);
+        offer(coil, free_length(first_true(from, peak, [&](long index) { return tenths(index) >= most; })));
+    }
+
+    /// The first index from `low` on at which a question that changes its answer once is true; `high` when none before it is.
+    template <class Question>
+    static long first_true(long low, long high, const Question& question) {
+        while (low < high) {
+            const long middle = low + (high - low) / 2;
+            if (question(middle))
+                high = middle;
+            else
+                low = middle + 1;
+        }
+        return low;
+    }
+
+    void offer(const check::Coil& coil, double L0) {
+        const Merit found = merit(coil, L0);
+        if (!best_ || better(found, best_->merit))
+            best_ = Candidate{wire_, ends_, coil.D_mm, coil.total_coils, L0, found};
+    }
+
+    const Space& space_;
+    std::span<const double> free_lengths_;
+    const tolerance::Tables& tables_;
+    std::size_t wire_;
+    spring::Ends ends_;
+    ActiveRules active_;
+    unsigned long long fit_ = 0;
+    std::vector<Rejections> rejections_;
+    std::optional<Candidate> best_;
+};
+
+void add(Census& census, const WireSearch& part) {
+    census.fit += part.fit();
+    for (std::size_t r = 0; r < census.rejections.size(); ++r) {
+        census.rejections[r].all += part.rejections()[r].all;
+        census.rejections[r].alone += part.rejections()[r].alone;
+    }
+}
+
+unsigned thread_count(const SearchOptions& options, std::size_t jobs) {
+    const unsigned wanted = options.threads != 0 ? options.threads : std::max(1u, std::thread::hardware_concurrency());
+    return static_cast<unsigned>(std::min<std::size_t>(wanted, std::max<std::size_t>(1, jobs)));
+}
+
+}  // namespace
+
+Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options) {
+    const std::size_t jobs = space.wires.size() * space.ends.size();
+    std::vector<double> free_lengths;
+    for (long i = 0; i < space.free_lengths.count; ++i) free_lengths.push_back(space.free_lengths.at(i));
+    std::vector<Census> parts(thread_count(options, jobs));
+    Census census;
+    census.looked_at = space.size();
+    census.best.resize(jobs);
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&](std::size_t thread) {
+        Census& part = parts[thread];
+        part.rejections.resize(check::rules().size());
+        for (std::size_t job = next++; job < jobs; job = next++) {
+            WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
+            one.run();
+            add(part, one);
+            census.best[job] = one.best();
+            if (thread == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
+        }
+    };
+    std::vector<std::thread> threads;
+    for (std::size_t t = 1; t < parts.size(); ++t) threads.emplace_back(work, t);
+    work(0);
+    for (std::thread& thread : threads) thread.join();
+    census.rejections.resize(check::rules().size());
+    for (const Census& part : parts) {
+        census.fit += part.fit;
+        for (std::size_t r = 0; r < census.rejections.size(); ++r) {
+            census.rejections[r].all += part.rejections[r].all;
+            census.rejections[r].alone += part.rejections[r].alone;
+        }
+    }
+    return census;
+}
+
+}  // namespace seatload::sizing
