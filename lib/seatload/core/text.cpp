@@ -82,15 +82,18 @@ std::size_t length_in_code_points(std::string_view text) {
 }
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {
+    // three rows of the table of prefixes: a swap looks two rows back
+    std::vector<std::size_t> before(b.size() + 1);
+    std::vector<std::size_t> above(b.size() + 1);
     std::vector<std::size_t> row(b.size() + 1);
     for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
     for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = row[0];
+        before.swap(above);
+        above.swap(row);
         row[0] = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t above = row[j];
-            row[j] = std::min({row[j] + 1, row[j - 1] + 1, diagonal + (a[i - 1] != b[j - 1] ? 1u : 0u)});
-            diagonal = above;
+            row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (a[i - 1] != b[j - 1] ? 1u : 0u)});
+            if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) row[j] = std::min(row[j], before[j - 2] + 1);
         }
     }
     return row.back();

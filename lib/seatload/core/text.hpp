@@ -27,7 +27,8 @@ std::vector<std::string> code_points(std::string_view text);
 /// The number of code points.
 std::size_t length_in_code_points(std::string_view text);
 
-/// Levenshtein distance: single-character insertions, deletions and replacements between two words.
+/// The fewest single-character insertions, deletions, replacements and swaps of neighbours between two words (optimal
+/// string alignment).
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
 /// The candidate nearest to a mistyped word, or nothing when none is near (distance at most 2, and under half the word).

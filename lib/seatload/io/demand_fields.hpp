@@ -24,11 +24,11 @@ void visit_identity(Fields& f, Identity& identity) {
 
 template <class Fields, class Space>
 void visit_space(Fields& f, Space& space) {
-    f.field("bore", space.bore, kPositive, "");
-    f.field("rod", space.rod, kPositive, "");
-    f.needed("seated_height", "\"15 mm\"", space.seated_height, kPositive, "L1");
-    f.needed("full_travel_height", "\"9 mm\"", space.full_travel_height, kPositive, "L2");
-    f.field("free_length", space.free_length, kNotNegative, "room for the free spring");
+    f.field("bore", space.bore, kSize, "");
+    f.field("rod", space.rod, kSize, "");
+    f.needed("seated_height", "\"15 mm\"", space.seated_height, kSize, "L1");
+    f.needed("full_travel_height", "\"9 mm\"", space.full_travel_height, kSize, "L2");
+    f.field("free_length", space.free_length, Span{0.0, 10000.0, false, "at most 10 m"}, "room for the free spring");
     f.field("seats", space.seats, kAny, "how the ends are held");
     f.field("sideways_play", space.sideways_play, kNotNegative, "of a sliding seat");
 }
@@ -56,7 +56,9 @@ void visit_limits(Fields& f, Limits& limits) {
     f.field("stress_length", limits.stress_length, kAny, "where the static stress is judged");
     f.field("stress_factor", limits.stress_factor, kAny, "curvature factor in the static stress");
     f.field("gap_rule", limits.gap_rule, kAny, "room above solid length");
-    f.field("gap_share", limits.gap_share, kNotNegative, "of the deflection at full travel");
+    Share gap{limits.gap_share};
+    f.field("gap_share", gap, kNotNegative, "of the deflection at full travel");
+    if constexpr (!std::is_const_v<Limits>) limits.gap_share = gap.value;
     f.field("solid_form", limits.solid_form, kAny, "how solid length is worked out");
     f.field("growth_form", limits.growth_form, kAny, "how the coil widens");
     f.field("seating_coefficient", limits.seating_coefficient, kPositive, "nu, in place of the value of the seats");
@@ -65,6 +67,8 @@ void visit_limits(Fields& f, Limits& limits) {
     f.field("largest_index", limits.largest_index, kAtLeastOne, "");
     f.field("fewest_active_coils", limits.fewest_active_coils, kPositive, "n");
     f.field("most_active_coils", limits.most_active_coils, kPositive, "");
+    f.field("half_turn_slack", limits.half_turn_slack, kNotNegative,
+            "of n from k + 1/2 on a sliding seat; 0.5 allows any");
     f.field("bore_clearance", limits.bore_clearance, kNotNegative, "on the diameter");
     f.field("rod_clearance", limits.rod_clearance, kNotNegative, "on the diameter");
     f.field("diameter_grade", limits.diameter_grade, kGrade, "EN 15800, used in the clearances");

@@ -5,7 +5,9 @@
 #include <toml++/toml.h>
 
 #include <algorithm>
+#include <optional>
 #include <tuple>
+#include <utility>
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/prescan.hpp>
@@ -90,15 +92,29 @@ Diagnostic twice_given(const SourceText& source, unsigned line) {
     return d;
 }
 
+/// Our words for the slips that the library names in its own.
+std::optional<std::pair<std::string, std::string>> plain_words(std::string_view message) {
+    const auto has = [&](std::string_view part) { return message.find(part) != std::string_view::npos; };
+    if (has("while parsing string") || has("while parsing literal string") || (has("string") && has("end-of-file")))
+        return std::pair{"a text in quotes is not closed, or holds what must be escaped",
+                         "close it with a \" on the same line; write a backslash as \\\\"};
+    if (has("expected value, saw '\\n'") || has("expected value, saw '\\r'"))
+        return std::pair{"no value after the =", "write one, or put a # before the line"};
+    if (has("expected '='")) return std::pair{"not of the form key = value", "put a # before a remark"};
+    if (has("end-of-file")) return std::pair{"the file ends before a bracket is closed", "close the list with ]"};
+    return std::nullopt;
+}
+
 /// The library's complaint in our form.
 Diagnostic grammar_error(const SourceText& source, const toml::parse_error& error) {
     const Position at = position(error.source(), {});
-    std::string message(error.description());
+    const std::string message(error.description());
     if (message.find("redefine") != std::string::npos && at.line <= source.lines().size())
         return twice_given(source, at.line);
-    if (const auto colon = message.find(": "); message.starts_with("Error while parsing") && colon != std::string::npos)
-        message = "not TOML: " + message.substr(colon + 2) + " (" + message.substr(6, colon - 6) + ")";
-    return source.error(at, message);
+    if (auto plain = plain_words(message)) return source.error(at, std::move(plain->first), std::move(plain->second));
+    const auto colon = message.find(": ");
+    if (!message.starts_with("Error while parsing") || colon == std::string::npos) return source.error(at, message);
+    return source.error(at, "not TOML: " + message.substr(colon + 2) + " (" + message.substr(6, colon - 6) + ")");
 }
 
 }  // namespace

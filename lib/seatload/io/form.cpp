@@ -25,6 +25,31 @@ units::Problem without_unit(const Node& node, const units::Dimension& dimension)
             "write \"" + number + " " + std::string(dimension.units.front().name) + "\", if that is the unit meant", 0};
 }
 
+double number_in(const units::UnitSize& unit, double base_value) {
+    return (base_value - unit.offset) * unit.denominator / unit.numerator;
+}
+
+std::string number_with_unit(double number, const units::UnitSize& unit) {
+    return shortest(number) + " " + std::string(unit.name);
+}
+
+/// The quantity in a unit when some number near the quotient reads back to exactly the same value.
+std::optional<std::string> exact_text(const units::Dimension& dimension, const units::UnitSize& unit,
+                                      double base_value) {
+    constexpr int kNeighbours = 4;
+    const double infinity = std::numeric_limits<double>::infinity();
+    double below = number_in(unit, base_value);
+    double above = below;
+    for (int step = 0; step < kNeighbours; ++step) {
+        for (const double number : {below, above})
+            if (units::parse_in(dimension, number_with_unit(number, unit)).value == base_value)
+                return number_with_unit(number, unit);
+        below = std::nextafter(below, -infinity);
+        above = std::nextafter(above, infinity);
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 units::Problem wrong_kind(const Node& node, std::string_view wanted, std::string_view example) {
@@ -67,19 +92,11 @@ units::Parsed<double> read_number(const Node& node, const units::Dimension& dime
 }
 
 std::string quantity_text(const units::Dimension& dimension, double base_value) {
+    // a number read in another unit may have no neighbour in the first that gives the same bits
+    for (const units::UnitSize& unit : dimension.units)
+        if (auto text = exact_text(dimension, unit, base_value)) return *text;
     const units::UnitSize& unit = dimension.units.front();
-    const double guess = (base_value - unit.offset) * unit.denominator / unit.numerator;
-    const auto text_of = [&](double number) { return shortest(number) + " " + std::string(unit.name); };
-    // the factor rounds, so a neighbour of the guess may be the number that reads back
-    double below = guess;
-    double above = guess;
-    for (int step = 0; step < 4; ++step) {
-        for (const double number : {below, above})
-            if (units::parse_in(dimension, text_of(number)).value == base_value) return text_of(number);
-        below = std::nextafter(below, -std::numeric_limits<double>::infinity());
-        above = std::nextafter(above, std::numeric_limits<double>::infinity());
-    }
-    return text_of(guess);
+    return number_with_unit(number_in(unit, base_value), unit);
 }
 
 units::Parsed<units::BandNumbers> read_band(const Node& node, const units::Dimension& dimension) {

@@ -34,8 +34,8 @@ std::string quoted_text(std::string_view text);
 std::string decimal_text(double value);
 
 units::Parsed<double> read_number(const Node& node, const units::Dimension& dimension);
-/// The number as a quantity in the dimension's first unit, in as many digits as reading it back exactly takes; no
-/// quotes.
+/// The quantity as text, without quotes: in the dimension's first unit, or in the first unit in which it reads back to
+/// the same bits. Every value that was read from a file has such a unit; a computed one may miss its last bit.
 std::string quantity_text(const units::Dimension& dimension, double base_value);
 units::Parsed<units::BandNumbers> read_band(const Node& node, const units::Dimension& dimension);
 

@@ -12,6 +12,8 @@ namespace {
 
 constexpr Span kAlternatives{1.0, 26.0, false, "1 to 26, one for each letter of the alphabet"};
 constexpr Span kCoils{0.0, 10000.0, true, "more than 0 and at most 10000"};
+constexpr Span kLengthStep{0.001, 10000.0, false, "0.001 mm or more, and at most 10 m"};
+constexpr Span kCoilsStep{0.01, 10000.0, false, "0.01 or more"};
 
 template <class Loads>
 void visit_loads(FieldReader& f, Loads& loads) {
@@ -21,7 +23,7 @@ void visit_loads(FieldReader& f, Loads& loads) {
 
 void visit_wire(FieldReader& f, demand::WireChoice& wire) {
     f.field("grades", wire.grades, kAny, "");
-    f.field("diameters", wire.diameters, kPositive, "");
+    f.field("diameters", wire.diameters, kSize, "");
     f.field("series", wire.series, kAny, "");
 }
 
@@ -32,12 +34,12 @@ void visit_coil(FieldReader& f, demand::Requirement& requirement) {
 }
 
 void visit_grid(FieldReader& f, demand::Grid& grid) {
-    f.field("mean_diameter_step", grid.mean_diameter_step, kPositive, "");
-    f.field("total_coils_step", grid.total_coils_step, kPositive, "");
-    f.field("free_length_step", grid.free_length_step, kPositive, "");
-    f.field("mean_diameter", grid.mean_diameter, kPositive, "");
+    f.field("mean_diameter_step", grid.mean_diameter_step, kLengthStep, "");
+    f.field("total_coils_step", grid.total_coils_step, kCoilsStep, "");
+    f.field("free_length_step", grid.free_length_step, kLengthStep, "");
+    f.field("mean_diameter", grid.mean_diameter, kSize, "");
     f.field("total_coils", grid.total_coils, kCoils, "");
-    f.field("free_length", grid.free_length, kPositive, "");
+    f.field("free_length", grid.free_length, kSize, "");
 }
 
 void visit_order(FieldReader& f, demand::Requirement& requirement) {
@@ -54,6 +56,12 @@ void read_own_wires(Reader& root, demand::WireChoice& wire) {
         wire.own_grades.push_back(read_own_wire(table));
         if (!names_grades) wire.grades.push_back(wire.own_grades.back().id);
     }
+}
+
+/// Ids as the catalogue spells them, so that they can be compared.
+void spell_as_catalogue(std::vector<std::string>& ids, const wire::Catalogue& catalogue) {
+    for (std::string& id : ids)
+        if (const wire::Grade* grade = catalogue.find(id)) id = grade->id;
 }
 
 demand::Requirement read_tables(Reader& root) {
@@ -92,6 +100,7 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
     }
     check_requirement(document, requirement, catalogue);
     if (document.has_error()) return document.diagnostics();
+    spell_as_catalogue(requirement.wire.grades, catalogue);
     return {std::move(requirement), document.diagnostics()};
 }
 

@@ -21,8 +21,8 @@ void read_heights(Reader& root, std::string_view table, std::string_view seated,
                   record::SpringFile& file) {
     auto reader = root.table(table);
     if (!reader) return;
-    reader->set(seated, file.seated_height, kPositive);
-    reader->set(full_travel, file.full_travel_height, kPositive);
+    reader->set(seated, file.seated_height, kSize);
+    reader->set(full_travel, file.full_travel_height, kSize);
     if (table == "space") reader->allow_all();
     Document& document = reader->document();
     check_order(document, reader->at(seated), "seated height", file.seated_height, document.at("spring.free_length"),

@@ -12,6 +12,7 @@
 namespace seatload::io {
 namespace {
 
+constexpr Span kCoils{0.0, 10000.0, true, "more than 0 and at most 10000"};
 constexpr std::array<std::string_view, 3> kDiameters{"mean_diameter", "outside_diameter", "inside_diameter"};
 
 /// All keys of [spring] but the coil diameter, of which readers take three forms.
@@ -19,9 +20,9 @@ template <class Fields, class Table>
 void visit_spring(Fields& f, Table& table) {
     auto& spring = table.spring;
     f.field("wire", table.wire_grade, kAny, "");
-    f.needed("wire_diameter", "\"0.80 mm\"", spring.wire_diameter, kPositive, "d");
-    f.needed("total_coils", "8.5", spring.total_coils, kPositive, "nt");
-    f.needed("free_length", "\"24 mm\"", spring.free_length, kPositive, "L0");
+    f.needed("wire_diameter", "\"0.80 mm\"", spring.wire_diameter, kSize, "d");
+    f.needed("total_coils", "8.5", spring.total_coils, kCoils, "nt");
+    f.needed("free_length", "\"24 mm\"", spring.free_length, kSize, "L0");
     f.needed("ends", "\"closed and ground\"", spring.ends, kAny, "");
     f.field("hand", spring.hand, kAny, "which way it winds");
 }
@@ -43,9 +44,9 @@ void read_coil_diameter(Reader& reader, spring::Spring& spring) {
     expect_one_diameter(reader);
     const Length d = spring.wire_diameter;
     Length D;
-    if (const auto mean = reader.find<Length>("mean_diameter", kPositive)) D = *mean;
-    if (const auto outside = reader.find<Length>("outside_diameter", kPositive)) D = *outside - d;
-    if (const auto inside = reader.find<Length>("inside_diameter", kPositive)) D = *inside + d;
+    if (const auto mean = reader.find<Length>("mean_diameter", kSize)) D = *mean;
+    if (const auto outside = reader.find<Length>("outside_diameter", kSize)) D = *outside - d;
+    if (const auto inside = reader.find<Length>("inside_diameter", kSize)) D = *inside + d;
     spring.mean_diameter = D;
     if (d <= 0.0 * mm || (D > d)) return;
     for (const std::string_view key : {kDiameters[0], kDiameters[1]})
@@ -60,7 +61,8 @@ const wire::Grade* find_grade(const SpringTable& table, const wire::Catalogue& c
     return catalogue.find(table.wire_grade);
 }
 
-void check_wire(Reader& reader, const SpringTable& table, const wire::Catalogue& catalogue) {
+/// Checks the wire, and spells its id as the catalogue does.
+void check_wire(Reader& reader, SpringTable& table, const wire::Catalogue& catalogue) {
     if (table.wire_grade.empty()) return;
     const wire::Grade* grade = find_grade(table, catalogue);
     if (grade == nullptr) {
@@ -70,6 +72,7 @@ void check_wire(Reader& reader, const SpringTable& table, const wire::Catalogue&
                      unknown_grade_hint(table.wire_grade, known));
         return;
     }
+    table.wire_grade = grade->id;
     const Length d = table.spring.wire_diameter;
     if (d <= 0.0 * mm || wire::strength_at(*grade, d)) return;
     const wire::DiameterRange range = wire::strength_range(*grade);

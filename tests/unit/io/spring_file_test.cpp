@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/io/spring_file.hpp>
+
+#include <support/check.hpp>
+
+#include "io_support.hpp"
+
+using namespace seatload;
+using namespace seatload::io;
+
+namespace {
+
+const std::string kHead =
+    "[spring]\nwire = \"astm-a401\"\nwire_diameter = \"1 mm\"\ntotal_coils = 7.5\n"
+    "free_length = \"24 mm\"\nends = \"closed and ground\"\n";
+
+record::SpringFile read(const std::string& text) {
+    auto result = read_spring(text, "x.toml", catalogue());
+    INFO(render(result.error()));
+    REQUIRE(result.has_value());
+    return std::move(result).value();
+}
+
+std::string problem(const std::string& text) { return first(read_spring(text, "x.toml", catalogue()).error()); }
+
+}  // namespace
+
+TEST_CASE("The coil diameter is given as mean, outside or inside diameter") {
+    CHECK(in_mm(read(kHead + "mean_diameter = \"7 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK(in_mm(read(kHead + "outside_diameter = \"8 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK(in_mm(read(kHead + "inside_diameter = \"6 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK_THAT(problem(kHead), ContainsSubstring("spring.mean_diameter is missing"));
+    CHECK_THAT(problem(kHead + "mean_diameter = \"7 mm\"\ninside_diameter = \"6 mm\"\n"),
+               ContainsSubstring("the coil diameter is given twice"));
+    CHECK_THAT(problem(kHead + "mean_diameter = \"1 mm\"\n"),
+               ContainsSubstring("no coil of this wire can be so small"));
+    CHECK_THAT(problem(kHead + "outside_diameter = \"2 mm\"\n"),
+               ContainsSubstring("no coil of this wire can be so small"));
+}
+
+TEST_CASE("A spring file carries wire, coils, hand, heights and surroundings") {
+    const auto file =
+        read("name = \"old spring\"\n" + kHead +
+             "mean_diameter = \"7 mm\"\nhand = \"left\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
+             "[surroundings]\ntemperature = \"120 °C\"\n");
+    CHECK(file.name == "old spring");
+    CHECK(file.wire_grade == "ASTM-A401");
+    CHECK(in_mm(file.spring.wire_diameter) == 1.0);
+    CHECK(file.spring.total_coils == 7.5);
+    CHECK(in_mm(file.spring.free_length) == 24.0);
+    CHECK(file.spring.ends == spring::Ends::closed_ground);
+    CHECK(file.spring.hand == spring::Hand::left);
+    CHECK(in_mm(*file.seated_height) == 15.0);
+    CHECK(in_mm(*file.full_travel_height) == 9.0);
+    CHECK(file.surroundings.temperature.degrees == 120.0);
+}
+
+TEST_CASE("A spring file without heights is a spring alone") {
+    const auto file = read(kHead + "mean_diameter = \"7 mm\"\n");
+    CHECK_FALSE(file.seated_height.has_value());
+    CHECK_FALSE(file.full_travel_height.has_value());
+}
+
+TEST_CASE("Heights that do not fall along the travel are refused") {
+    const std::string spring = kHead + "mean_diameter = \"7 mm\"\n[heights]\n";
+    CHECK_THAT(problem(spring + "seated = \"24 mm\"\n"),
+               ContainsSubstring("the seated height is not below the free length"));
+    CHECK_THAT(problem(spring + "seated = \"9 mm\"\nfull_travel = \"15 mm\"\n"),
+               ContainsSubstring("the full-travel height is not below the seated height"));
+    CHECK_THAT(problem(spring + "full_travel = \"25 mm\"\n"),
+               ContainsSubstring("the full-travel height is not below the free length"));
+}
+
+TEST_CASE("The wire must be known and have a strength at its diameter") {
+    CHECK_THAT(
+        problem("[spring]\nwire = \"ASTM-A410\"\nwire_diameter = \"1 mm\"\ntotal_coils = 7.5\nfree_length = \"24 mm\"\n"
+                "ends = \"closed\"\nmean_diameter = \"7 mm\"\n"),
+        ContainsSubstring("unknown wire grade \"ASTM-A410\""));
+    CHECK_THAT(
+        problem(
+            "[spring]\nwire = \"ASTM-A401\"\nwire_diameter = \"0.2 mm\"\ntotal_coils = 7.5\nfree_length = \"24 mm\"\n"
+            "ends = \"closed\"\nmean_diameter = \"2 mm\"\n"),
+        ContainsSubstring("ASTM-A401 has no strength for wire of 0.20 mm"));
+}
+
+TEST_CASE("A spring of its own wire needs no grade of the catalogue") {
+    const std::string spring =
+        "[spring]\nwire_diameter = \"1 mm\"\ntotal_coils = 7.5\nfree_length = \"24 mm\"\n"
+        "ends = \"open\"\nmean_diameter = \"7 mm\"\n";
+    const std::string own =
+        "[own_wire]\nid = \"from stock\"\nshear_modulus = \"81.5 GPa\"\nyoung_modulus = \"206 GPa\"\n"
+        "density = \"7850 kg/m3\"\ndiameters = \"0.2 mm .. 2 mm\"\nservice_limit = \"150 °C\"\n"
+        "tensile_strength = \"1900 MPa\"\n";
+    const auto file = read(spring + own);
+    CHECK(file.wire_grade == "from stock");
+    REQUIRE(file.own_grade.has_value());
+    CHECK(file.own_grade->id == "from stock");
+    CHECK_THAT(problem(spring), ContainsSubstring("spring.wire is missing"));
+}
+
+TEST_CASE("Tables a spring file does not have are errors") {
+    CHECK_THAT(problem(kHead + "mean_diameter = \"7 mm\"\n[limits]\nstress_share = 0.5\n"),
+               ContainsSubstring("unknown key limits"));
+}
