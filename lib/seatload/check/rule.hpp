@@ -27,13 +27,18 @@ enum class Along {
     up_to,     ///< passes up to some free length
 };
 
+/// Whether where a rule cuts the free lengths depends on the number of coils (when not, it is found once for a diameter).
+enum class Coils { matter, do_not_matter };
+
 /// One limit: what is measured, against what, and why.
 struct Rule {
     std::string_view id;       ///< key in JSON and tests
+    std::string_view name;     ///< the limit in a few words, for lists
     std::string_view subject;  ///< what the value is, for people
     std::string_view unit;
     Sense sense;
     Along along;
+    Coils coils;
     std::string_view source;
     bool (*applies)(const DemandNumbers&, spring::Ends);
     Measure (*measure)(const Coil&, double free_length_mm);

@@ -93,7 +93,9 @@ Result<std::string> read_text_file(const fs::path& path) {
 
 Diagnostics replace_file(const fs::path& path, std::string_view bytes) {
     std::error_code error;
-    const fs::path target = fs::is_symlink(path, error) ? fs::canonical(path, error) : path;
+    const bool is_link = fs::is_symlink(fs::symlink_status(path, error));
+    error.clear();  // a file that is not there yet is no failure
+    const fs::path target = is_link ? fs::canonical(path, error) : path;
     if (error) return {complaint(path, "cannot follow the link: " + error.message())};
     const fs::file_status status = fs::status(target, error);
     if (fs::exists(status) && !fs::is_regular_file(status)) return {complaint(path, "not a regular file; nothing written")};

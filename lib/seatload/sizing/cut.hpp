@@ -19,6 +19,7 @@ class Cut {
   public:
     Cut(const check::Rule& rule, std::size_t rule_index) : rule_(&rule), rule_index_(rule_index) {}
 
+    const check::Rule& rule() const { return *rule_; }
     std::size_t rule_index() const { return rule_index_; }
     const Interval& passed() const { return passed_; }
 

@@ -79,6 +79,7 @@ class WireSearch {
         const WireOption& option = space_.wires[wire_];
         for (long i = 0; i < option.mean_diameters.count; ++i) {
             check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_, space_.total_coils.at(0));
+            cut_where_coils_do_not_matter(coil);
             for (long j = 0; j < space_.total_coils.count; ++j) {
                 coil.set_total_coils(space_.total_coils.at(j));
                 look_at(coil);
@@ -91,6 +92,11 @@ class WireSearch {
     const std::optional<Candidate>& best() const { return best_; }
 
   private:
+    void cut_where_coils_do_not_matter(const check::Coil& coil) {
+        for (Cut& cut : active_.along)
+            if (cut.rule().coils == check::Coils::do_not_matter) cut.find(coil, free_lengths_);
+    }
+
     void look_at(const check::Coil& coil) {
         const long all = static_cast<long>(free_lengths_.size());
         // Without active coils there is no spring to measure; fewest coils rejects it, whatever its bound.
@@ -104,7 +110,7 @@ class WireSearch {
                 ++failed;
             }
         for (Cut& cut : active_.along) {
-            cut.find(coil, free_lengths_);
+            if (cut.rule().coils == check::Coils::matter) cut.find(coil, free_lengths_);
             rejections_[cut.rule_index()].all += static_cast<unsigned long long>(all - (cut.passed().to - cut.passed().from));
         }
         if (failed > 1) return;

@@ -63,17 +63,21 @@ void add_grade(Space& space, const demand::Requirement& requirement, const wire:
     const wire::Grade& grade = space.grades[index];
     const std::size_t before = space.wires.size();
     const auto sizes = allowed_sizes(requirement.wire, catalogue, grade);
-    bool has_strength = false;
+    bool has_strength = false, has_coil = false;
     for (const wire::StockSize& size : sizes) {
-        has_strength = has_strength || wire::strength_at(grade, size.diameter).has_value();
-        const auto numbers = check::numbers(grade, size.diameter, requirement);
+        const bool strong = wire::strength_at(grade, size.diameter).has_value();
         const Axis diameters = mean_diameters(requirement, in_mm(size.diameter));
+        has_strength = has_strength || strong;
+        has_coil = has_coil || (strong && diameters.count > 0);
+        const auto numbers = check::numbers(grade, size.diameter, requirement);
         if (numbers && diameters.count > 0) space.wires.push_back({index, size, *numbers, diameters});
     }
     if (space.wires.size() > before) return;
+    const std::string at = units::shown(requirement.surroundings.temperature);
     space.left_out.push_back({grade.id, sizes.empty()    ? "no stock size in its range"
                                         : !has_strength ? "none of the wire sizes is in its range"
-                                                        : "no wire size leaves a coil in this space, or its load loss is not known"});
+                                        : !has_coil     ? "no size leaves room for a coil"
+                                                        : "its load loss at " + at + " is not known; state limits.load_loss"});
 }
 
 }  // namespace

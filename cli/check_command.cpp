@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include <cli/check_command.hpp>
+
+#include <nlohmann/json.hpp>
+#include <seatload/io/requirement_file.hpp>
+#include <seatload/io/spring_file.hpp>
+
+#include <cli/evaluation_view.hpp>
+#include <cli/session.hpp>
+
+namespace seatload::cli {
+namespace {
+
+/// A spring file read and evaluated.
+struct Checked {
+    record::SpringFile file;
+    wire::Grade grade;
+    demand::Requirement requirement;
+    check::Evaluation evaluation;
+};
+
+/// The requirement a spring is judged by when none is given: the school's limits at its own heights.
+demand::Requirement own_requirement(const record::SpringFile& file) {
+    demand::Requirement r;
+    r.limits = demand::school_defaults(spring::School::en_13906);
+    r.space.seated_height = file.seated_height.value_or(file.spring.free_length);
+    r.space.full_travel_height = file.full_travel_height.value_or(r.space.seated_height);
+    r.surroundings = file.surroundings;
+    return r;
+}
+
+void append(Diagnostics& to, const Diagnostics& from) { to.insert(to.end(), from.begin(), from.end()); }
+
+/// Diagnostics of an evaluation know no file; the spring file is where to mend it.
+Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
+    for (Diagnostic& d : diagnostics)
+        if (d.place.file.empty()) d.place.file = path;
+    return diagnostics;
+}
+
+Result<Checked> check_one(const std::string& path, const std::optional<demand::Requirement>& requirement, const References& refs) {
+    auto file = read_file(path, [&](std::string_view text, const std::string& name) { return io::read_spring(text, name, refs.wires); });
+    if (!file) return Diagnostics(file.error());
+    const wire::Grade grade = file->own_grade ? *file->own_grade : *refs.wires.find(file->wire_grade);
+    const demand::Requirement judged = requirement.value_or(own_requirement(*file));
+    const bool has_heights = requirement.has_value() || (file->seated_height && file->full_travel_height);
+    auto evaluation = check::evaluate(file->spring, grade, judged, refs.tolerances, has_heights);
+    if (!evaluation) return placed(evaluation.error(), path);
+    return Checked{std::move(file).value(), grade, judged, std::move(evaluation).value()};
+}
+
+}  // namespace
+
+int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
+    const auto references = load_references(options.wire_file);
+    if (!references) return refuse(references.error(), err);
+    Diagnostics wrong;
+    std::optional<demand::Requirement> requirement;
+    if (!options.requirement.empty()) {
+        auto read = read_file(options.requirement, [&](std::string_view text, const std::string& name) {
+            return io::read_requirement(text, name, references->wires);
+        });
+        if (read)
+            requirement = *read;
+        else
+            append(wrong, read.error());
+    }
+    std::vector<Checked> checked;
+    for (const std::string& path : options.springs) {
+        auto one = check_one(path, requirement, *references);
+        if (one)
+            checked.push_back(std::move(one).value());
+        else
+            append(wrong, one.error());
+    }
+    if (!wrong.empty()) return refuse(wrong, err);
+
+    bool all_fit = true;
+    nlohmann::ordered_json array = nlohmann::ordered_json::array();
+    for (std::size_t i = 0; i < checked.size(); ++i) {
+        const Checked& c = checked[i];
+        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, requirement.has_value()};
+        all_fit = all_fit && c.evaluation.fits();
+        if (options.json)
+            array.push_back(evaluation_json(view));
+        else
+            out << (i == 0 ? "" : "\n") << evaluation_text(view, options.width);
+    }
+    if (options.json) out << array.dump(2) << '\n';
+    return all_fit ? kDone : kNothingFits;
+}
+
+}  // namespace seatload::cli

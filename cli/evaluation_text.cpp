@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include <cmath>
+#include <numbers>
+
+#include <seatload/core/text.hpp>
+#include <seatload/spring/coils.hpp>
+#include <seatload/units/format.hpp>
+
+#include <cli/evaluation_view.hpp>
+#include <cli/text_table.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using units::shown;
+using Align = TextTable::Align;
+
+std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
+
+std::string heading(const EvaluationView& v, int width) {
+    const auto& e = v.evaluation;
+    std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
+    words += e.fits() ? (v.against_requirement ? "meets the requirement" : "within the usual limits")
+                      : (v.against_requirement ? "does not meet the requirement" : "outside the usual limits");
+    return wrapped(words, width, 0, 2);
+}
+
+std::string wire_lines(const EvaluationView& v, int width) {
+    const auto& e = v.evaluation;
+    std::string words = v.grade.id + ", " + v.grade.family_text + ", d " + units::shown_wire(e.spring.wire_diameter) + ": Rm at least " +
+                        shown(e.strength.minimum, 0);
+    if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
+        words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
+    words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
+    return wrapped(words, width, 2, 4);
+}
+
+void add_pair(TextTable& table, std::string a, std::string b, std::string c, std::string d) {
+    table.add({std::move(a), std::move(b), std::move(c), std::move(d)});
+}
+
+std::string geometry(const EvaluationView& v) {
+    const auto& e = v.evaluation;
+    const auto& s = e.spring;
+    TextTable t({Align::left, Align::right, Align::left, Align::right});
+    add_pair(t, "outside diameter De", shown(s.outside_diameter(), 2), "free length L0", shown(s.free_length, 2));
+    add_pair(t, "mean diameter D", shown(s.mean_diameter, 2), "solid length Lc, largest", shown(e.solid_length, 2));
+    add_pair(t, "inside diameter Di", shown(s.inside_diameter(), 2), "smallest length Ln", shown(e.smallest_length, 2));
+    add_pair(t, "total coils nt", significant(s.total_coils, 6), "active coils n", significant(e.active_coils, 6));
+    add_pair(t, "ends", std::string(spring::word(s.ends)), "wound", std::string(spring::word(s.hand)));
+    add_pair(t, "spring index w", fixed(e.index, 2), "stress factor k", fixed(e.stress_factor, 3));
+    add_pair(t, "pitch m", shown(e.pitch, 2), "helix angle", fixed(in_base_unit(e.helix_angle) * 180.0 / std::numbers::pi, 1) + "°");
+    add_pair(t, "wire length", shown(e.wire_length, 0), "mass", shown(e.mass, 2));
+    add_pair(t, "rate R", shown(e.rate, 4), "rate in service", shown(e.rate_hot, 4));
+    add_pair(t, "widening, ends free", shown(e.growth_ends_free, 3), "widening, ends held", shown(e.growth_ends_held, 3));
+    add_pair(t, "natural frequency", shown(e.natural_frequency, 0), "buckling deflection",
+             e.buckling_deflection ? shown(*e.buckling_deflection, 2) : "never buckles");
+    return t.text(2);
+}
+
+std::string loads(const EvaluationView& v) {
+    const auto& e = v.evaluation;
+    TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right});
+    t.add({"at", "length", "load", "in service", "stress", "with k", "of Rm"});
+    const auto row = [&](const std::string& name, const check::AtLength& at) {
+        t.add({name, shown(at.length, 2), shown(at.load, 2), shown(at.load_in_service, 2), shown(at.stress, 0),
+               shown(at.corrected_stress, 0), percent(at.share_of_strength)});
+    };
+    if (e.seated) row("seated L1", *e.seated);
+    if (e.full_travel) row("full travel L2", *e.full_travel);
+    row("smallest Ln", e.at_smallest_length);
+    row("solid Lc (theory)", e.at_solid);
+    return t.text(2);
+}
+
+std::string sideways(const EvaluationView& v, int width) {
+    if (!v.evaluation.sideways) return {};
+    const auto& s = *v.evaluation.sideways;
+    std::string words = "Sliding seat, " + shown(s.play, 2) + " of sideways play: ";
+    words += s.stiffness ? "sideways stiffness " + shown(*s.stiffness, 3) + " at full travel, stress there with the play taken up " +
+                               shown(s.combined_stress, 0)
+                         : std::string("the spring pushes itself sideways before full travel and has no sideways stiffness there");
+    return wrapped(words, width, 2, 4);
+}
+
+std::string limit_lines(const EvaluationView& v, int width) {
+    std::string out;
+    for (const check::Verdict& verdict : v.evaluation.verdicts) {
+        std::string words = std::string(verdict.passed ? "ok    " : "FAILS ") + verdict.reason;
+        if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
+            words += verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
+        out += wrapped(words, width, 2, 8);
+        if (!verdict.passed) out += wrapped("source: " + std::string(verdict.rule->source), width, 8, 8);
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string evaluation_text(const EvaluationView& v, int width) {
+    const auto& limits = v.requirement.limits;
+    std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
+    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", load loss counted on " +
+                          fixed(100.0 * v.evaluation.load_loss, 1) + " %";
+    if (!limits.load_loss && v.evaluation.load_loss > 0.0) service += " (guidance, an estimate)";
+    out += wrapped(service + ".", width, 2, 4) + sideways(v, width) + '\n';
+    out += wrapped("Limits, school " + std::string(spring::word(limits.school)) + ":", width, 2, 4);
+    return out + limit_lines(v, width);
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include <nlohmann/json_fwd.hpp>
+#include <seatload/check/evaluation.hpp>
+#include <seatload/wire/grade.hpp>
+
+namespace seatload::cli {
+
+/// What is shown of one evaluated spring.
+struct EvaluationView {
+    std::string file;
+    std::string name;
+    const wire::Grade& grade;
+    const demand::Requirement& requirement;
+    const check::Evaluation& evaluation;
+    bool against_requirement = false;
+};
+
+/// For people, in lines of at most `width` columns.
+std::string evaluation_text(const EvaluationView& view, int width);
+
+/// For programs: keys with unit suffixes, numbers in full precision, null where a value has no bound.
+nlohmann::ordered_json evaluation_json(const EvaluationView& view);
+
+}  // namespace seatload::cli

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <exception>
+#include <iostream>
+
+#include <cli/arguments.hpp>
+#include <cli/check_command.hpp>
+#include <cli/sheet_command.hpp>
+#include <cli/size_command.hpp>
+
+namespace {
+
+using namespace seatload;
+
+constexpr int kOurBug = 3;
+constexpr int kNarrowest = 60;
+
+cli::Terminal terminal() {
+    cli::Terminal found;
+    found.errors_seen = ::isatty(STDERR_FILENO) == 1;
+    winsize size{};
+    if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= kNarrowest) found.width = size.ws_col;
+    return found;
+}
+
+int run(const cli::Options& options) {
+    return std::visit(
+        [](const auto& o) {
+            using O = std::decay_t<decltype(o)>;
+            if constexpr (std::is_same_v<O, cli::WireOptions>) return cli::run_wire(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::CheckOptions>) return cli::run_check(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::SizeOptions>) return cli::run_size(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::SheetOptions>) return cli::run_sheet(o, std::cout, std::cerr);
+        },
+        options);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    try {
+        const cli::Arguments arguments = cli::parse_arguments(argc, argv, terminal(), std::cout, std::cerr);
+        const int code = arguments.options ? run(*arguments.options) : arguments.exit_code;
+        std::cout.flush();
+        if (!std::cout) {
+            std::cerr << "seatload: the output could not be written\n";
+            return 2;
+        }
+        return code;
+    } catch (const std::exception& bug) {
+        std::cerr << "seatload: this is a fault of the program, not of your files: " << bug.what() << '\n';
+        return kOurBug;
+    }
+}

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include <cli/wire_command.hpp>
+
+namespace seatload::cli {
+
+/// What `seatload check` was asked for.
+struct CheckOptions {
+    std::vector<std::string> springs;  ///< spring or spec files
+    std::string requirement;           ///< judged against this; empty: alone
+    std::string wire_file;             ///< the user's own wire file; empty: none
+    bool json = false;
+    int width = 80;
+};
+
+/// What `seatload size` was asked for.
+struct SizeOptions {
+    std::string requirement;
+    std::string output = "output";   ///< folder for the papers
+    std::string wire_file;
+    int alternatives = 0;            ///< 0: as many as the requirement says
+    unsigned threads = 0;
+    bool papers = true;
+    bool json = false;
+    int width = 80;
+    bool progress = false;           ///< a progress bar on the error stream
+};
+
+/// What `seatload sheet` was asked for.
+struct SheetOptions {
+    std::vector<std::string> specs;
+    std::string output = "output";
+    std::string wire_file;
+};
+
+using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions>;
+
+}  // namespace seatload::cli

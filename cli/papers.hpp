@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include <seatload/core/result.hpp>
+
+namespace seatload::cli {
+
+/// A file to be written, kept in memory until all of them are made, so that a failure leaves nothing half-done.
+struct Paper {
+    std::filesystem::path path;
+    std::string bytes;
+};
+
+/// Makes the folder and writes the papers, each wholly or not at all; the diagnostics of the first failure, or none.
+Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<Paper>& papers);
+
+}  // namespace seatload::cli

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include <cli/session.hpp>
+
+#include <seatload/io/builtin.hpp>
+#include <seatload/io/wire_file.hpp>
+
+namespace seatload::cli {
+
+Result<References> load_references(const std::string& wire_file) {
+    auto catalogue = io::builtin_catalogue();
+    SEATLOAD_ASSERT(catalogue.has_value());
+    auto tolerances = io::builtin_tolerances();
+    SEATLOAD_ASSERT(tolerances.has_value());
+    References references{std::move(catalogue).value(), std::move(tolerances).value()};
+    if (wire_file.empty()) return references;
+    auto own = read_file(wire_file, [&](std::string_view text, const std::string& name) {
+        return io::read_wire_file(text, name, references.wires);
+    });
+    if (!own) return Diagnostics(own.error());
+    references.wires = std::move(own).value();
+    return references;
+}
+
+int refuse(const Diagnostics& diagnostics, std::ostream& err) {
+    err << render(sorted(diagnostics));
+    return kBadInput;
+}
+
+std::string file_stem(const std::string& words) {
+    std::string stem;
+    for (const char c : words) {
+        const bool keep = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+        const bool upper = c >= 'A' && c <= 'Z';
+        if (keep) stem += c;
+        if (upper) stem += static_cast<char>(c - 'A' + 'a');
+        if (!keep && !upper && !stem.empty() && stem.back() != '-') stem += '-';
+    }
+    while (!stem.empty() && stem.back() == '-') stem.pop_back();
+    return stem.empty() ? "spring" : stem;
+}
+
+}  // namespace seatload::cli

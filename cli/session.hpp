@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <ostream>
+#include <string>
+
+#include <seatload/core/file.hpp>
+#include <seatload/core/result.hpp>
+#include <seatload/tolerance/tables.hpp>
+#include <seatload/wire/catalogue.hpp>
+
+namespace seatload::cli {
+
+inline constexpr int kDone = 0;
+inline constexpr int kNothingFits = 1;  ///< or a check failed
+inline constexpr int kBadInput = 2;
+
+/// The data every command works with.
+struct References {
+    wire::Catalogue wires;
+    tolerance::Tables tolerances;
+};
+
+/// The built-in data, with the user's own wire file laid over it when one is named.
+Result<References> load_references(const std::string& wire_file);
+
+/// What a reader makes of a file's text.
+template <class Reader>
+auto read_file(const std::string& path, const Reader& reader) -> decltype(reader(std::string_view{}, path)) {
+    const auto text = read_text_file(path);
+    if (!text) return Diagnostics(text.error());
+    return reader(*text, path);
+}
+
+/// Says what is wrong on `err` and returns kBadInput.
+int refuse(const Diagnostics& diagnostics, std::ostream& err);
+
+/// A file name made of words: lower-case letters and digits, all else as single hyphens; never empty.
+std::string file_stem(const std::string& words);
+
+}  // namespace seatload::cli

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#include <cli/sheet_command.hpp>
+
+#include <seatload/io/spec_file.hpp>
+#include <seatload/sheet/spring_sheet.hpp>
+
+#include <cli/papers.hpp>
+#include <cli/session.hpp>
+
+namespace seatload::cli {
+namespace {
+
+Result<Paper> draw(const std::string& path, const std::filesystem::path& folder, const References& refs) {
+    auto spec = read_file(path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
+    if (!spec) return Diagnostics(spec.error());
+    const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
+    auto pdf = sheet::spring_sheet_pdf({*spec, grade, refs.tolerances});
+    Diagnostics said = pdf.error();
+    for (Diagnostic& d : said)
+        if (d.place.file.empty()) d.place.file = path;
+    if (!pdf) return said;
+    const std::filesystem::path name = std::filesystem::path(path).filename().replace_extension(".pdf");
+    return Result<Paper>(Paper{folder / name, std::move(pdf).value()}, said);
+}
+
+}  // namespace
+
+int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err) {
+    const auto references = load_references(options.wire_file);
+    if (!references) return refuse(references.error(), err);
+    std::vector<Paper> papers;
+    Diagnostics said;
+    for (const std::string& path : options.specs) {
+        auto paper = draw(path, options.output, *references);
+        said.insert(said.end(), paper.error().begin(), paper.error().end());
+        if (paper) papers.push_back(std::move(paper).value());
+    }
+    err << render(sorted(said));
+    if (has_error(said)) return kBadInput;
+    if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
+    for (const Paper& paper : papers) out << paper.path.string() << '\n';
+    return kDone;
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include <cli/size_command.hpp>
+
+#include <chrono>
+
+
+#include <nlohmann/json.hpp>
+#include <seatload/core/text.hpp>
+#include <seatload/io/requirement_file.hpp>
+#include <seatload/io/spec_file.hpp>
+#include <seatload/record/specify.hpp>
+#include <seatload/sheet/enquiry.hpp>
+#include <seatload/sheet/spring_sheet.hpp>
+
+#include <cli/papers.hpp>
+#include <cli/progress_bar.hpp>
+#include <cli/session.hpp>
+#include <cli/size_view.hpp>
+
+namespace seatload::cli {
+namespace {
+
+struct Timed {
+    sizing::Census census;
+    double seconds = 0.0;
+};
+
+Timed timed_search(const sizing::Space& space, const References& refs, const SizeOptions& options, std::ostream& err) {
+    const auto start = std::chrono::steady_clock::now();
+    sizing::SearchOptions how;
+    how.threads = options.threads;
+    ProgressBar bar(err);
+    if (options.progress) how.progress = [&](double share) { bar.show(share); };
+    Timed result{sizing::search(space, refs.tolerances, how), 0.0};
+    result.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    return result;
+}
+
+std::vector<Offer> make_offers(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Census& census,
+                               const References& refs, std::size_t count) {
+    std::vector<Offer> offers;
+    for (const sizing::Alternative& alternative : sizing::spread(space, census, count)) {
+        const std::string letter(1, static_cast<char>('A' + static_cast<char>(offers.size())));
+        record::Spec spec = record::specify(requirement, space, alternative, letter);
+        const wire::Grade& grade = space.grades[space.wires[alternative.candidate.wire].grade];
+        auto evaluation = check::evaluate(spec.spring, grade, requirement, refs.tolerances);
+        // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
+        SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
+        offers.push_back({alternative, std::move(evaluation).value(), std::move(spec)});
+    }
+    return offers;
+}
+
+std::string stem(const demand::Requirement& requirement) {
+    return file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
+}
+
+/// Specs, sheets and the enquiry, all in memory; what is said of them is added to `said`.
+std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space, const std::vector<Offer>& offers,
+                               const References& refs, const std::filesystem::path& folder, Diagnostics& said) {
+    std::vector<Paper> papers;
+    std::vector<sheet::SheetInput> inputs;
+    const auto keep = [&](const std::string& name, Result<std::string> bytes) {
+        for (Diagnostic d : bytes.error()) {
+            if (d.place.file.empty()) d.place.file = (folder / name).string();
+            said.push_back(std::move(d));
+        }
+        if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
+    };
+    for (const Offer& offer : offers) {
+        const wire::Grade& grade = space.grades[space.wires[offer.alternative.candidate.wire].grade];
+        const std::string name = stem(requirement) + '-' + lower(offer.spec.alternative);
+        inputs.push_back({offer.spec, grade, refs.tolerances});
+        keep(name + ".toml", io::write_spec(offer.spec));
+        keep(name + ".pdf", sheet::spring_sheet_pdf(inputs.back()));
+    }
+    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(inputs));
+    return papers;
+}
+
+}  // namespace
+
+int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
+    const auto references = load_references(options.wire_file);
+    if (!references) return refuse(references.error(), err);
+    const auto requirement = read_file(options.requirement, [&](std::string_view text, const std::string& name) {
+        return io::read_requirement(text, name, references->wires);
+    });
+    if (!requirement) return refuse(requirement.error(), err);
+
+    const sizing::Space space = sizing::search_space(*requirement, references->wires);
+    const Timed found = timed_search(space, *references, options, err);
+    const auto count = static_cast<std::size_t>(options.alternatives != 0 ? options.alternatives : requirement->alternatives);
+    const std::vector<Offer> offers = make_offers(*requirement, space, found.census, *references, count);
+    std::vector<Paper> papers;
+    Diagnostics said = requirement.error();
+    if (options.papers && !offers.empty()) papers = make_papers(*requirement, space, offers, *references, options.output, said);
+    err << render(sorted(said));
+    if (has_error(said)) return kBadInput;
+    if (!papers.empty())
+        if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
+
+    const SizeView view{options.requirement, *requirement, space, found.census, offers};
+    if (options.json) {
+        out << size_json(view).dump(2) << '\n';
+    } else {
+        out << size_text(view, found.seconds, options.width);
+        if (!papers.empty()) out << "\nPapers written:\n";
+        for (const Paper& paper : papers) out << "  " << paper.path.string() << '\n';
+    }
+    return offers.empty() ? kNothingFits : kDone;
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+#include <seatload/units/format.hpp>
+
+#include <cli/size_view.hpp>
+#include <cli/text_table.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using units::shown;
+using Align = TextTable::Align;
+
+std::string_view seats_words(demand::Seats seats) {
+    switch (seats) {
+        case demand::Seats::fixed: return "both seats fixed";
+        case demand::Seats::pivots: return "one seat pivots";
+        case demand::Seats::both_pivot: return "both seats pivot";
+        case demand::Seats::slides: return "one seat can slide sideways";
+        case demand::Seats::free_end: return "one end free";
+        case demand::Seats::guided: return "guided along its length";
+    }
+    return "";
+}
+
+std::string band_words(const demand::LoadBand& band, const demand::Surroundings& surroundings) {
+    std::vector<std::string> parts;
+    if (band.at_least) parts.push_back("at least " + shown(*band.at_least, 2) + " at " + shown(surroundings.temperature) + " after load loss");
+    if (band.at_most) parts.push_back("at most " + shown(*band.at_most, 2) + " cold and new");
+    return parts.empty() ? "not limited" : join(parts, ", ");
+}
+
+std::string asked(const SizeView& v, int width) {
+    const demand::Requirement& r = v.requirement;
+    std::string space;
+    if (r.space.bore) space += "bore " + shown(r.space.bore->nominal, 2) + ", ";
+    if (r.space.rod) space += "rod " + shown(r.space.rod->nominal, 2) + ", ";
+    space += "seated at " + shown(r.space.seated_height, 2) + ", full travel at " + shown(r.space.full_travel_height, 2) + ", " +
+             std::string(seats_words(r.space.seats));
+    std::string out = wrapped(r.identity.engine + ", " + r.identity.position + " (" + v.file + ")", width, 0, 2);
+    out += wrapped("Space: " + space + ".", width, 2, 4);
+    out += wrapped("Seated load: " + band_words(r.seated_load, r.surroundings) + ".", width, 2, 4);
+    out += wrapped("Full-travel load: " + band_words(r.full_travel_load, r.surroundings) + ".", width, 2, 4);
+    return out + wrapped("Limits: school " + std::string(spring::word(r.limits.school)) + ".", width, 2, 4);
+}
+
+std::string counted(const SizeView& v, double seconds, int width) {
+    return wrapped(grouped(v.census.looked_at) + " combinations of wire, mean diameter, coils, ends and free length looked at; " +
+                       grouped(v.census.fit) + " fit (" + fixed(seconds, 2) + " s).",
+                   width, 0, 2);
+}
+
+std::string rejections(const SizeView& v) {
+    TextTable t({Align::left, Align::right, Align::right});
+    t.add({"What rejects the rest", "rejects", "only it rejects"});
+    const auto rules = check::rules();
+    bool any = false;
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        const sizing::Rejections& r = v.census.rejections[i];
+        if (r.all == 0) continue;
+        t.add({std::string(rules[i].name), grouped(r.all), grouped(r.alone)});
+        any = true;
+    }
+    return any ? t.text(0) : std::string{};
+}
+
+/// Grades whose service limit lies below the temperature: told by name, so that an empty list has a reason.
+std::string heat(const SizeView& v, int width) {
+    if (!v.requirement.limits.heed_service_limit) return {};
+    const Celsius temperature = v.requirement.surroundings.temperature;
+    std::vector<std::string> out;
+    for (const wire::Grade& grade : v.space.grades)
+        if (grade.service_limit < temperature) out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
+    if (out.empty()) return {};
+    return wrapped("Out at " + shown(temperature) + " by their service limit: " + join(out, ", ") + ".", width, 0, 2);
+}
+
+std::string left_out(const SizeView& v, int width) {
+    std::string out;
+    for (const sizing::GradeLeftOut& grade : v.space.left_out) out += wrapped("Left out: " + grade.grade + ", " + grade.reason + ".", width, 0, 2);
+    return out;
+}
+
+std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(room, 2); }
+
+std::string offers(const SizeView& v, int width) {
+    TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right,
+                 Align::right, Align::right});
+    t.add({"", "wire", "d", "De", "nt", "L0", "F1", "F2", "room", "stress"});
+    t.add({"", "", "mm", "mm", "", "mm", "N", "N", "", "used"});
+    for (const Offer& o : v.offers) {
+        const auto& s = o.evaluation.spring;
+        std::string wire = units::shown_wire(s.wire_diameter);
+        wire.erase(wire.size() - 3);
+        t.add({o.spec.alternative, o.spec.wire_grade, wire, fixed(in_mm(s.outside_diameter()), 2), significant(s.total_coils, 5),
+               fixed(in_mm(s.free_length), 1), fixed(in_newton(o.evaluation.seated->load), 2),
+               fixed(in_newton(o.evaluation.full_travel->load), 2), room_words(o.alternative.candidate.merit.tolerance_room),
+               fixed(100.0 * (1.0 - o.alternative.candidate.merit.stress_margin), 0) + " %"});
+    }
+    std::string out = t.text(0);
+    for (const Offer& o : v.offers) {
+        std::string words = o.spec.alternative + ": " + o.spec.why + "; " + std::string(spring::word(o.spec.spring.ends)) + " ends";
+        const auto& strength = o.evaluation.strength;
+        if (strength.evidence == wire::Evidence::memory || strength.evidence == wire::Evidence::estimate)
+            words += "; Rm from " + std::string(wire::word(strength.evidence)) + ", to be confirmed by the wire's certificate";
+        if (!o.spec.seated.grade || !o.spec.full_travel.grade) words += "; loads tighter than EN 15800 grade 1, to be agreed";
+        out += wrapped(words + ".", width, 0, 3);
+    }
+    return out + wrapped("room: how many times the maker's load tolerance (EN 15800 grade " + std::to_string(v.requirement.load_grade) +
+                             ", from memory) fits between the loads and their nearest limit. Loads F1 seated and F2 at full travel are cold and new.",
+                         width, 0, 2);
+}
+
+}  // namespace
+
+std::string size_text(const SizeView& v, double seconds, int width) {
+    std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) + left_out(v, width);
+    if (v.offers.empty())
+        return out + '\n' + wrapped("No spring fits. \"only it rejects\" counts the springs that would fit if that one limit were lifted.", width, 0, 2);
+    return out + '\n' + offers(v, width);
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <nlohmann/json_fwd.hpp>
+#include <seatload/check/evaluation.hpp>
+#include <seatload/record/spec.hpp>
+#include <seatload/sizing/spread.hpp>
+
+namespace seatload::cli {
+
+/// An alternative with all that is known of it.
+struct Offer {
+    sizing::Alternative alternative;
+    check::Evaluation evaluation;
+    record::Spec spec;
+};
+
+/// What a sizing run found.
+struct SizeView {
+    std::string file;
+    const demand::Requirement& requirement;
+    const sizing::Space& space;
+    const sizing::Census& census;
+    const std::vector<Offer>& offers;
+};
+
+/// For people, in lines of at most `width` columns; `seconds` is the time the search took.
+std::string size_text(const SizeView& view, double seconds, int width);
+
+/// For programs; holds no time, so that equal inputs give equal bytes.
+nlohmann::ordered_json size_json(const SizeView& view);
+
+}  // namespace seatload::cli

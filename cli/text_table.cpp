@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#include <cli/text_table.hpp>
+
+#include <algorithm>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload::cli {
+
+void TextTable::add(std::vector<std::string> cells) {
+    cells.resize(columns_.size());
+    rows_.push_back(std::move(cells));
+}
+
+std::string TextTable::text(std::size_t indent) const {
+    std::vector<std::size_t> widths(columns_.size(), 0);
+    for (const auto& row : rows_)
+        for (std::size_t c = 0; c < row.size(); ++c) widths[c] = std::max(widths[c], length_in_code_points(row[c]));
+    std::string out;
+    for (const auto& row : rows_) {
+        std::string line(indent, ' ');
+        for (std::size_t c = 0; c < row.size(); ++c) {
+            const std::string fill(widths[c] - length_in_code_points(row[c]), ' ');
+            if (c != 0) line += "  ";
+            line += columns_[c] == Align::right ? fill + row[c] : row[c] + fill;
+        }
+        line.erase(line.find_last_not_of(' ') + 1);
+        out += line + '\n';
+    }
+    return out;
+}
+
+std::string wrapped(const std::string& words, int width, std::size_t indent, std::size_t hanging) {
+    std::string out, line(indent, ' ');
+    bool empty = true;
+    for (const std::string_view word : split(words, ' ')) {
+        if (word.empty()) continue;
+        const std::size_t longer = length_in_code_points(line) + (empty ? 0 : 1) + length_in_code_points(word);
+        if (!empty && longer > static_cast<std::size_t>(width)) {
+            out += line + '\n';
+            line = std::string(hanging, ' ');
+            empty = true;
+        }
+        if (!empty) line += ' ';
+        line += word;
+        empty = false;
+    }
+    return out + line + '\n';
+}
+
+}  // namespace seatload::cli
