@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include <map>
+
+#include <seatload/check/rule.hpp>
+#include <seatload/sizing/search.hpp>
+#include <support/builtin.hpp>
+#include <support/check.hpp>
+
+#include "every_combination.hpp"
+#include "varied_requirements.hpp"
+
+using namespace seatload;
+
+namespace {
+
+sizing::Census searched(const sizing::Space& space, unsigned threads) {
+    sizing::SearchOptions options;
+    options.threads = threads;
+    return sizing::search(space, test::tolerances(), options);
+}
+
+bool same(const sizing::Candidate& a, const sizing::Candidate& b) {
+    return a.wire == b.wire && a.ends == b.ends && a.mean_diameter_mm == b.mean_diameter_mm && a.total_coils == b.total_coils &&
+           a.free_length_mm == b.free_length_mm;
+}
+
+}  // namespace
+
+TEST_CASE("the search finds what testing every combination finds") {
+    for (const auto& [name, requirement] : test::varied_requirements()) {
+        CAPTURE(name);
+        const sizing::Space space = sizing::search_space(requirement, test::wires());
+        const test::PlainCount plain = test::count_every_combination(space, test::tolerances());
+        const sizing::Census census = searched(space, 1);
+        CHECK(census.looked_at == plain.looked_at);
+        CHECK(census.fit == plain.fit);
+        for (std::size_t i = 0; i < check::rules().size(); ++i) {
+            CAPTURE(check::rules()[i].id);
+            CHECK(census.rejections[i].all == plain.rejections[i].all);
+            CHECK(census.rejections[i].alone == plain.rejections[i].alone);
+        }
+        REQUIRE(census.best.size() == plain.best.size());
+        for (std::size_t i = 0; i < census.best.size(); ++i) {
+            CAPTURE(i);
+            REQUIRE(census.best[i].has_value() == plain.best[i].has_value());
+            if (!census.best[i]) continue;
+            // Objectives are compared, not designs: two springs may be equally good.
+            CHECK_FALSE(sizing::better(plain.best[i]->merit, census.best[i]->merit));
+            CHECK_FALSE(sizing::better(census.best[i]->merit, plain.best[i]->merit));
+        }
+    }
+}
+
+TEST_CASE("one thread and four give the same answer") {
+    for (const auto& [name, requirement] : test::varied_requirements()) {
+        CAPTURE(name);
+        const sizing::Space space = sizing::search_space(requirement, test::wires());
+        const sizing::Census one = searched(space, 1);
+        const sizing::Census four = searched(space, 4);
+        CHECK(one.fit == four.fit);
+        for (std::size_t i = 0; i < one.rejections.size(); ++i) {
+            CHECK(one.rejections[i].all == four.rejections[i].all);
+            CHECK(one.rejections[i].alone == four.rejections[i].alone);
+        }
+        for (std::size_t i = 0; i < one.best.size(); ++i) {
+            REQUIRE(one.best[i].has_value() == four.best[i].has_value());
+            if (one.best[i]) CHECK(same(*one.best[i], *four.best[i]));
+        }
+    }
+}
+
+TEST_CASE("the varied requirements put every rule in play and make all of them bite") {
+    std::map<std::string_view, unsigned long long> in_play, biting;
+    std::size_t empty = 0, filled = 0;
+    for (const auto& [name, requirement] : test::varied_requirements()) {
+        const sizing::Space space = sizing::search_space(requirement, test::wires());
+        const sizing::Census census = searched(space, 2);
+        (census.fit == 0 ? empty : filled) += 1;
+        for (std::size_t i = 0; i < check::rules().size(); ++i) {
+            const check::Rule& rule = check::rules()[i];
+            for (const spring::Ends ends : space.ends) in_play[rule.id] += rule.applies(space.demand, ends) ? 1 : 0;
+            biting[rule.id] += census.rejections[i].all;
+        }
+    }
+    for (const check::Rule& rule : check::rules()) {
+        CAPTURE(rule.id);
+        CHECK(in_play[rule.id] > 0);
+        CHECK(biting[rule.id] > 0);
+    }
+    CHECK(empty >= 3);
+    CHECK(filled >= 12);
+}
