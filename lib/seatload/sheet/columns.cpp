@@ -7,12 +7,13 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.1;         ///< between base lines
+constexpr double kPitch = 4.0;         ///< between base lines
 constexpr double kPad = 2.0;           ///< inside a column, left and right
 constexpr double kSignWidth = 3.6;
-constexpr double kNameShare = 0.42;    ///< of what the sign leaves
+constexpr double kNameShare = 0.43;    ///< of what the sign leaves
 constexpr double kNameGap = 1.5;
-constexpr double kHeadingGap = 1.4;    ///< above a heading that is not at the top
+constexpr double kHeadingGap = 0.9;    ///< above a heading that is not at the top
+constexpr double kRuleGap = 0.4;       ///< below a heading's rule
 
 /// One laid-out line: pieces with their distance from the column's left edge.
 struct Piece {
@@ -31,8 +32,11 @@ class Setter {
     }
     std::vector<Row> operator()(const Paragraph& paragraph) const {
         std::vector<Row> rows;
-        for (const std::string& line : wrapped(paragraph.words, width_ - 2.0 * kPad, kLettering, Face::regular, squeeze_))
-            rows.push_back({piece(kPad, line)});
+        const bool is_signed = *sign(paragraph.status) != '\0';
+        const double start = is_signed ? kPad + kSignWidth : kPad;
+        for (const std::string& line : wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
+            rows.push_back({piece(start, line, paragraph.face)});
+        if (is_signed) rows[0].push_back(piece(kPad, sign(paragraph.status)));
         return rows;
     }
     std::vector<Row> operator()(const Named& named) const {
@@ -75,7 +79,7 @@ std::size_t Columns::draw(Drawing& drawing, const Entries& entries) const {
         std::size_t together = rows.size();
         if (is_heading && i + 1 < entries.size()) together += std::visit(setter, entries[i + 1]).size();
         const double gap = is_heading && y < box.top ? kHeadingGap : 0.0;
-        if (y - gap - kPitch * static_cast<double>(together) < box.bottom) next_column();
+        if (y - gap - kRuleGap - kPitch * static_cast<double>(together) < box.bottom) next_column();
         if (column >= count || box.height() < kPitch * static_cast<double>(together)) return i;
         if (y < box.top) y -= gap;
         const double left = box.left + width * column;
@@ -86,7 +90,9 @@ std::size_t Columns::draw(Drawing& drawing, const Entries& entries) const {
                 drawing.add(piece.text);
             }
         }
-        if (is_heading) drawing.line({left + kPad, y}, {left + width - kPad, y});
+        if (!is_heading) continue;
+        drawing.line({left + kPad, y + 0.1}, {left + width - kPad, y + 0.1});
+        y -= kRuleGap;
     }
     return entries.size();
 }

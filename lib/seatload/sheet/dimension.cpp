@@ -66,9 +66,9 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
         drawing.add(Text{.at = {x - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
         return;
     }
-    const double start = arrows_inside ? high + 1.0 : high + kHeadLength + 1.0;
-    drawing.line({x, high}, {x, start + width + 0.5});
-    drawing.add(Text{.at = {x - kLift, start}, .words = dimension.words, .turn = 90.0, .masked = true});
+    // Clear of the extension lines, which end a little past the dimension line.
+    if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
+    drawing.add(Text{.at = {x - kOvershoot - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
 }
 
 void draw(Drawing& drawing, const Leader& leader) {

@@ -21,7 +21,7 @@ struct HorizontalDimension {
 void draw(Drawing& drawing, const HorizontalDimension& dimension);
 
 /// A distance along y between two features, its dimension line at `line_x`; the words read from the right, and stand
-/// left of the line, or above its upper arrow when they do not fit between the arrows.
+/// left of the line, a little further off when they do not fit between the extension lines.
 struct VerticalDimension {
     Point from;
     Point to;

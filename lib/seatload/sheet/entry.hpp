@@ -6,6 +6,8 @@
 #include <variant>
 #include <vector>
 
+#include <seatload/sheet/drawing.hpp>
+
 namespace seatload::sheet {
 
 /// What a value on the sheet is to the maker.
@@ -35,9 +37,11 @@ struct Named {
     std::string value;
 };
 
-/// Running text.
+/// Running text over the width of a column; the sign of its status hangs before it.
 struct Paragraph {
     std::string words;
+    Status status = Status::reference;
+    Face face = Face::regular;
 };
 
 using Entry = std::variant<Heading, Named, Paragraph>;

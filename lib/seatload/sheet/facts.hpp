@@ -11,14 +11,16 @@
 
 namespace seatload::sheet {
 
+/// Whether a paper for the maker may name the standard as a number's source.
+constexpr bool is_firm(wire::Evidence evidence) { return evidence == wire::Evidence::standard || evidence == wire::Evidence::given; }
+
 /// A number with how far it can be trusted.
 template <class Q>
 struct Trusted {
     Q value;
     wire::Evidence evidence = wire::Evidence::standard;
 
-    /// Whether a paper for the maker may name the standard as the number's source.
-    bool is_firm() const { return evidence == wire::Evidence::standard || evidence == wire::Evidence::given; }
+    bool is_firm() const { return sheet::is_firm(evidence); }
 };
 
 /// All numbers of a spec's sheet. Loads, stresses and lengths are those of the new spring at 20 deg C, as it is inspected.

@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kAscender = 1.06;   ///< of Liberation Sans, over capital height (0.729 / 0.688)
 constexpr double kDescender = 0.31;  ///< (0.212 / 0.688)
-constexpr std::string_view kSubstitute = "\xEF\xBF\xBD";  // U+FFFD
+constexpr std::string_view kSubstitute = "□";  // U+25A1, never without a warning
 
 std::string marked(std::string_view letter, char mark, std::string_view index) {
     std::string out(letter);
@@ -104,7 +104,7 @@ std::string readable(std::string_view text, std::string_view what, Diagnostics& 
         }
     }
     if (!missing.empty())
-        diagnostics.push_back(complaint(Severity::warning, fmt::format("{}: the sheet's typeface has no sign for {}; a \xEF\xBF\xBD is printed instead", what, missing),
+        diagnostics.push_back(complaint(Severity::warning, fmt::format("{}: the sheet's typeface has no sign for {}; a □ is printed instead", what, missing),
                                "Latin, Greek and Cyrillic letters can be printed"));
     return out;
 }

@@ -52,7 +52,7 @@ Box text_box(const Text& text);
 /// is too long even so is cut and ends in "…".
 Text fitted(Text text, double width, double narrowest = 0.7);
 
-/// A user's text made fit for printing: control characters become blanks, and characters the typeface lacks become U+FFFD,
+/// A user's text made fit for printing: control characters become blanks, and characters the typeface lacks become □,
 /// each with a warning naming them. Text that is not UTF-8 is an error. `what` names the text ("title").
 std::string readable(std::string_view text, std::string_view what, Diagnostics& diagnostics);
 

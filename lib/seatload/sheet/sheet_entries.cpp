@@ -22,7 +22,7 @@ std::string newton_number(const Force& force) { return significant(in_newton(for
 
 void append(Entries& to, Entries from) { to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end())); }
 
-std::string ends_words(const spring::Spring& s) { return std::string(spring::word(s.ends)) + ", free of burrs"; }
+Paragraph required_paragraph(const std::string& words) { return {words, Status::required}; }
 
 Named load_entry(const record::LoadAtLength& load, std::string_view index) {
     return {Status::required, fmt::format("{} at {} = {} mm", symbol("F", index), symbol("L", index), number(load.length)),
@@ -42,14 +42,11 @@ bool plating_embrittles(const Facts& facts) {
 Entries wire_entries(const Facts& facts) {
     const wire::StrengthAt& strength = facts.values.strength;
     Entries out{Heading{"Wire"}};
-    out.push_back(Named{Status::required, "standard, grade", wire_name(facts.grade)});
-    out.push_back(kept_or_adjusted(facts.wire_is_adjustable(), "diameter d, uncoiled", wire_diameter(facts) + " mm"));
-    if (facts.wire_tolerance && !facts.wire_tolerance->is_firm())
-        out.push_back(Named{Status::reference, "tolerance on d", reference("± " + number(facts.wire_tolerance->value)) + " as the wire standard"});
-    const bool is_firm = strength.evidence == wire::Evidence::standard || strength.evidence == wire::Evidence::given;
-    out.push_back(Named{Status::reference, symbol("R", "m") + ", lowest",
-                        reference(mpa(strength.minimum) + " MPa") + (is_firm ? "" : " to be confirmed by mill certificate")});
-    out.push_back(Named{Status::reference, "shear modulus G", reference(mpa(facts.values.moduli.shear) + " MPa")});
+    out.push_back(Paragraph{wire_name(facts.grade), Status::required, Face::bold});
+    out.push_back(kept_or_adjusted(facts.wire_is_adjustable(), "diameter d, uncoiled", wire_diameter(facts)));
+    out.push_back(Named{Status::reference, symbol("R", "m") + ", lowest; G",
+                        reference(mpa(strength.minimum)) + "; " + reference(mpa(facts.values.moduli.shear)) + " MPa"});
+    if (!is_firm(strength.evidence)) out.push_back(Named{Status::required, symbol("R", "m"), "confirm by mill certificate"});
     return out;
 }
 
@@ -57,57 +54,59 @@ Entries geometry_entries(const Facts& facts) {
     const spring::Spring& s = facts.spec.spring;
     const check::Evaluation& e = facts.values;
     const bool bore = facts.spec.bore_rules;
-    const std::string other = bore ? symbol("D", "i") : symbol("D", "e");
+    const demand::Space& space = facts.spec.space;
+    const auto pair = [](const std::string& a, const std::string& b) { return reference(a) + "; " + reference(b); };
     Entries out{Heading{"Coil"}};
     out.push_back(kept_or_adjusted(facts.diameter_is_adjustable(), (bore ? "outside " : "inside ") + coil_symbol(facts),
                                    coil_diameter(facts) + " mm"));
     if (facts.diameter_tolerance)
-        out.push_back(Named{Status::reference, "its tolerance", fmt::format("{}EN 15800 grade {}", facts.diameter_tolerance->is_firm() ? "" : "corresponds to ",
-                                                                        facts.spec.diameter_grade)});
-    const demand::Space& space = facts.spec.space;
+        out.push_back(Named{Status::reference, facts.diameter_tolerance->is_firm() ? "its tolerance" : "corresponds to",
+                            fmt::format("EN 15800 grade {}", facts.spec.diameter_grade)});
     if (bore && space.bore) out.push_back(Named{Status::reference, "works in bore", reference(number(space.bore->smallest) + " mm")});
     if (!bore && space.rod) out.push_back(Named{Status::reference, "works over rod", reference(number(space.rod->largest) + " mm")});
-    out.push_back(Named{Status::reference, "mean D; " + other,
-                        reference(number(s.mean_diameter)) + "; " + reference(number(bore ? s.inside_diameter() : s.outside_diameter())) + " mm"});
+    out.push_back(Named{Status::reference, "mean D; " + symbol("D", bore ? "i" : "e"),
+                        pair(number(s.mean_diameter), number(bore ? s.inside_diameter() : s.outside_diameter())) + " mm"});
     out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), "free length " + symbol("L", "0"),
                                    number(s.free_length) + " mm"));
-    out.push_back(kept_or_adjusted(true, "coils, total " + symbol("n", "t"), trimmed(s.total_coils, 2)));
-    out.push_back(Named{Status::reference, "coils, active n", reference(trimmed(e.active_coils, 2))});
-    out.push_back(Named{Status::reference, "solid " + symbol("L", "c") + ", at most", reference(trimmed(in_mm(e.solid_length), 2) + " mm")});
-    out.push_back(Named{Status::reference, "smallest " + symbol("L", "n"), reference(trimmed(in_mm(e.smallest_length), 2) + " mm")});
+    out.push_back(Named{Status::adjustable, "coils, total " + symbol("n", "t") + "; n", pair(trimmed(s.total_coils, 2), trimmed(e.active_coils, 2))});
+    out.push_back(Named{Status::reference, symbol("L", "c") + " at most; " + symbol("L", "n"),
+                        pair(trimmed(in_mm(e.solid_length), 2), trimmed(in_mm(e.smallest_length), 2)) + " mm"});
     out.push_back(Named{Status::required, "hand of coiling", std::string(spring::word(s.hand))});
-    out.push_back(Named{Status::required, "ends", ends_words(s)});
-    if (spring::are_ground(s.ends)) {
-        out.push_back(Named{Status::required, "squareness " + symbol("e", "1"), "at most " + trimmed(in_mm(facts.squareness), 2) + " mm"});
-        out.push_back(Named{Status::required, "parallelism " + symbol("e", "2"), "at most " + trimmed(in_mm(facts.parallelism), 2) + " mm"});
-        out.push_back(Named{Status::reference, "ground arc, tip", "(270° or more, about " + trimmed(0.25 * in_mm(s.wire_diameter), 2) + " mm)"});
-    }
+    out.push_back(Named{Status::required, "ends, free of burrs", std::string(spring::word(s.ends))});
+    if (!spring::are_ground(s.ends)) return out;
+    out.push_back(Named{Status::required, "squareness " + symbol("e", "1"), "at most " + trimmed(in_mm(facts.squareness), 2) + " mm"});
+    out.push_back(Named{Status::required, "parallelism " + symbol("e", "2"), "at most " + trimmed(in_mm(facts.parallelism), 2) + " mm"});
+    out.push_back(Named{Status::reference, "ground arc; tip", "(270° or more; about " + trimmed(0.25 * in_mm(s.wire_diameter), 2) + ")"});
     return out;
 }
 
 Entries load_entries(const Facts& facts) {
     const check::Evaluation& e = facts.values;
-    Entries out{Heading{"Loads, new spring at 20 °C"}};
     const record::Spec& spec = facts.spec;
+    Entries out{Heading{"Loads of the new spring at 20 °C"}};
     out.push_back(load_entry(spec.seated, "1"));
-    if (spec.seated.grade != spec.full_travel.grade) out.push_back(Named{Status::reference, "", load_grade(spec.seated)});
     out.push_back(load_entry(spec.full_travel, "2"));
-    out.push_back(Named{Status::reference, spec.seated.grade == spec.full_travel.grade ? "both tolerances" : "", load_grade(spec.full_travel)});
+    out.push_back(Named{Status::reference, "corresponding to", load_grades(spec)});
+    if (!spec.seated.grade || !spec.full_travel.grade)
+        out.push_back(Paragraph{"A load tolerance tighter than grade 1 is to be agreed with the maker."});
     out.push_back(Named{Status::reference, "rate R", reference(significant(in_newton_per_mm(e.rate), 4) + " N/mm")});
-    out.push_back(Named{Status::reference, symbol("F", "n") + " at " + symbol("L", "n") + "; " + symbol("F", "c"),
+    out.push_back(Named{Status::reference, symbol("F", "n") + "; " + symbol("F", "c"),
                         reference(newton_number(e.at_smallest_length.load)) + "; " + reference(newton_number(e.at_solid.load)) + " N"});
     return out;
 }
 
 Entries stress_entries(const Facts& facts) {
     const check::Evaluation& e = facts.values;
-    const auto pair = [](const Stress& a, const Stress& b) { return reference(mpa(a)) + "; " + reference(mpa(b)) + " MPa"; };
-    const auto names = [](std::string_view a, std::string_view b) { return symbol("τ", a) + "; " + symbol("τ", b); };
-    Entries out{Heading{"Stress, uncorrected"}};
-    if (e.seated && e.full_travel) out.push_back(Named{Status::reference, names("1", "2"), pair(e.seated->stress, e.full_travel->stress)});
-    out.push_back(Named{Status::reference, names("n", "c"), pair(e.at_smallest_length.stress, e.at_solid.stress)});
-    if (facts.spec.duty.is_dynamic() && e.seated && e.full_travel)
-        out.push_back(Named{Status::reference, names("k1", "k2") + ", corrected", pair(e.seated->corrected_stress, e.full_travel->corrected_stress)});
+    Entries out{Heading{"Stress, uncorrected; school " + std::string(spring::word(facts.spec.limits.school))}};
+    const auto row = [&](std::string_view a, std::string_view b, const Stress& of_a, const Stress& of_b) {
+        out.push_back(Named{Status::reference, symbol("τ", a) + "; " + symbol("τ", b), reference(mpa(of_a)) + "; " + reference(mpa(of_b)) + " MPa"});
+    };
+    if (e.seated && e.full_travel) row("1", "2", e.seated->stress, e.full_travel->stress);
+    row("n", "c", e.at_smallest_length.stress, e.at_solid.stress);
+    if (facts.spec.duty.is_dynamic() && e.seated && e.full_travel) {
+        out.push_back(Heading{"Stress, corrected"});
+        row("k1", "k2", e.seated->corrected_stress, e.full_travel->corrected_stress);
+    }
     return out;
 }
 
@@ -115,36 +114,34 @@ Entries process_entries(const Facts& facts) {
     Entries out{Heading{"Process"}};
     if (const auto& relief = facts.grade.stress_relief)
         out.push_back(Named{Status::reference, "stress relief", reference(relief->temperature + (relief->time.empty() ? "" : ", " + relief->time))});
-    out.push_back(Named{Status::adjustable, "presetting", "maker's choice; the loads hold after it"});
+    out.push_back(Named{Status::adjustable, "presetting", "maker's choice"});
     out.push_back(facts.spec.duty.peened ? Named{Status::required, "shot peening", "required"}
                                          : Named{Status::reference, "shot peening", "(none)"});
     out.push_back(facts.spec.finish.empty() ? Named{Status::reference, "finish", "(none, lightly oiled)"}
                                             : Named{Status::required, "finish", facts.spec.finish});
     if (plating_embrittles(facts))
-        out.push_back(Named{Status::required, "after plating", "bake at once against hydrogen embrittlement"});
+        out.push_back(required_paragraph("Bake at once after plating, against hydrogen embrittlement."));
     return out;
 }
 
 Entries service_entries(const Facts& facts) {
     const record::Spec& spec = facts.spec;
     const std::string medium = spec.surroundings.medium.empty() ? "" : ", " + spec.surroundings.medium;
-    return {Heading{"Service, for the maker's information"},
+    return {Heading{"Service"},
             Named{Status::reference, "duty", reference(duty(spec.duty))},
-            Named{Status::reference, "hottest, medium", reference(trimmed(spec.surroundings.temperature.degrees, 1) + " °C" + medium)},
+            Named{Status::reference, "hottest; medium", reference(trimmed(spec.surroundings.temperature.degrees, 1) + " °C" + medium)},
             Named{Status::reference, "seats", reference(seats(facts))}};
 }
 
 Entries inspection_entries(const Facts& facts) {
-    Entries out{Heading{"Inspection"}};
-    out.push_back(Named{Status::required, "before measuring", "3 times to " + preload_length(facts)});
-    out.push_back(Named{Status::required, "temperature", "20 ± 5 °C"});
-    out.push_back(Named{Status::required, "loads", tests_every_piece(facts.spec) ? "every piece, coming from the free length" : "sampling plan by agreement"});
-    out.push_back(Named{Status::required, "a reading passes", "inside its tolerance by the uncertainty of measuring (k = 2)"});
-    return out;
+    return {Heading{"Inspection"},
+            required_paragraph("Press 3 times to " + preload_length(facts) + ", then measure at 20 ± 5 °C, coming from the free length."),
+            required_paragraph(tests_every_piece(facts.spec) ? "Loads: every piece." : "Loads: sampling plan by agreement."),
+            required_paragraph("A reading passes when it lies inside its tolerance by the uncertainty of measuring (k = 2).")};
 }
 
 Entries adjust_entries(const Facts& facts) {
-    std::string words = "To bring both loads in: " + adjustable_quantities(facts) + ". " + symbol("L", "n") + " stays below " +
+    std::string words = "To bring both loads in: " + adjustable_quantities(facts) + ". " + symbol("L", "n") + " stays at or below " +
                         symbol("L", "2") + ". Nothing else without agreement.";
     if (facts.diameter_is_adjustable() && facts.diameter_tolerance) {
         const Length nominal = facts.spec.bore_rules ? facts.spec.spring.outside_diameter() : facts.spec.spring.inside_diameter();
@@ -156,12 +153,9 @@ Entries adjust_entries(const Facts& facts) {
 
 Entries note_entries(const Facts& facts) {
     Entries out;
-    if (!facts.spec.quantities.empty()) {
-        out.push_back(Heading{"Order"});
-        out.push_back(Named{Status::required, "quantities to quote", quantities(facts.spec)});
-    }
-    if (facts.spec.notes.empty()) return out;
-    out.push_back(Heading{"Notes"});
+    if (facts.spec.notes.empty() && facts.spec.quantities.empty()) return out;
+    out.push_back(Heading{"Order and notes"});
+    if (!facts.spec.quantities.empty()) out.push_back(Paragraph{"Quantities to quote: " + quantities(facts.spec) + "."});
     int count = 0;
     for (const std::string& note : facts.spec.notes) out.push_back(Paragraph{fmt::format("{}. {}", ++count, note)});
     return out;

@@ -8,12 +8,12 @@ namespace seatload::sheet {
 namespace {
 
 // Room kept round the views for their dimensions [mm].
-constexpr double kLeft = 11.0;         ///< the diameter
+constexpr double kLeft = 12.5;         ///< the diameter
 constexpr double kAbove = 8.5;         ///< the leader to the wire
-constexpr double kRowPitch = 6.2;      ///< between the dimension lines of the three lengths
+constexpr double kRowPitch = 5.4;      ///< between the dimension lines of the three lengths
 constexpr double kBelow = 3.0 * kRowPitch + 2.5;
-constexpr double kBetween = 12.0;      ///< side view and end view
-constexpr double kRight = 5.0;
+constexpr double kBetween = 9.0;      ///< side view and end view
+constexpr double kRight = 4.0;
 constexpr double kAxisOvershoot = 4.0;
 constexpr double kFinestOutline = 0.8;   ///< wire drawn thinner than this is shown as a single line
 constexpr double kFinestWide = 2.0;      ///< and with narrow outlines below this
@@ -91,7 +91,7 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
     if (!placed.figure.inside_diameter) {
         const double x = placed.left_face.x;
         draw(drawing, VerticalDimension{{x, placed.left_face.y - radius}, {x, placed.left_face.y + radius},
-                                        x - kLeft + 4.0, placed.figure.words.coil_diameter});
+                                        x - kLeft + 6.0, placed.figure.words.coil_diameter});
         return;
     }
     const Point c = placed.end_centre;

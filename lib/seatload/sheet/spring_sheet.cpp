@@ -24,17 +24,21 @@
 namespace seatload::sheet {
 namespace {
 
+constexpr double kFigureShare = 0.62;    ///< of the width; the rest is the diagram's
 constexpr double kHeadingRoom = 6.0;     ///< above the figure and the diagram
 constexpr double kLegendHeight = 5.4;
 constexpr double kLinePitch = 4.1;
 
-/// How the sheet is shared out; tried in turn until all entries find room.
+/// How the sheet is shared out between the figure and the tables.
 struct Sharing {
     double figure_height;
     double squeeze;
 };
-constexpr std::array kSharings{Sharing{80.0, 1.0},  Sharing{74.0, 1.0},  Sharing{68.0, 1.0},  Sharing{68.0, 0.92},
-                               Sharing{62.0, 0.9}, Sharing{58.0, 0.85}, Sharing{52.0, 0.8}, Sharing{46.0, 0.78}};
+/// In order of liking; of those in which all entries find room, the one with the largest scale is taken.
+constexpr std::array kSharings{Sharing{80.0, 1.0}, Sharing{76.0, 1.0}, Sharing{72.0, 1.0}, Sharing{68.0, 1.0},
+                               Sharing{64.0, 1.0}, Sharing{76.0, 0.94}, Sharing{70.0, 0.92}, Sharing{64.0, 0.9}};
+/// For sheets with many notes: the first in which all entries find room is taken.
+constexpr std::array kTightSharings{Sharing{60.0, 0.88}, Sharing{54.0, 0.84}, Sharing{50.0, 0.8}, Sharing{46.0, 0.78}};
 
 SpringFigure figure(const Facts& facts) {
     const record::Spec& spec = facts.spec;
@@ -77,7 +81,7 @@ LoadDiagram diagram(const Facts& facts) {
 }
 
 void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Scale scale) {
-    const double split = box.left + 0.58 * box.width();
+    const double split = box.left + kFigureShare * box.width();
     const double head = box.top - 4.6;
     drawing.line({split, box.bottom}, {split, box.top});
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
@@ -128,23 +132,40 @@ TitleBlock title_block(const Facts& facts, const SheetInput& input, Scale scale)
     return block;
 }
 
-/// The sheet shared out in one way; nothing when an entry found no room.
-std::optional<Drawing> arranged(const Facts& facts, const SheetInput& input, const Entries& entries, Sharing sharing) {
+/// A sheet shared out in one way.
+struct Arranged {
+    Drawing drawing;
+    Scale scale;
+};
+
+/// Nothing when an entry found no room.
+std::optional<Arranged> arranged(const Facts& facts, const SheetInput& input, const Entries& entries, Sharing sharing) {
     Drawing drawing = a4_landscape();
     const Box space = drawing_space(drawing.width(), drawing.height());
     const Box upper{space.left, space.top - sharing.figure_height, space.right, space.top};
     const Box legend{space.left, upper.bottom - kLegendHeight, space.right, upper.bottom};
-    const Box body{space.left, space.bottom + kTitleBlockHeight + 0.5, space.right, legend.bottom};
+    const Box body{space.left, space.bottom + kTitleBlockHeight + 0.5, space.right, legend.bottom - 0.8};
     const Columns columns{body, 3, sharing.squeeze};
     if (columns.draw(drawing, entries) < entries.size()) return std::nullopt;
-    const Box figure_box{upper.left, upper.bottom, upper.left + 0.58 * upper.width(), upper.top - kHeadingRoom};
+    const Box figure_box{upper.left, upper.bottom, upper.left + kFigureShare * upper.width(), upper.top - kHeadingRoom};
     const Scale scale = figure_scale(figure(facts), figure_box);
     draw_frame(drawing);
     draw_upper_part(drawing, facts, upper, scale);
     draw_legend(drawing, legend);
     draw_title_block(drawing, {space.right, space.bottom}, title_block(facts, input, scale));
     draw_caution(drawing, {space.left, space.bottom, space.right - kTitleBlockWidth, space.bottom + kTitleBlockHeight});
-    return drawing;
+    return Arranged{std::move(drawing), scale};
+}
+
+std::optional<Arranged> best_arrangement(const Facts& facts, const SheetInput& input, const Entries& entries) {
+    std::optional<Arranged> best;
+    for (const Sharing& sharing : kSharings) {
+        auto sheet = arranged(facts, input, entries, sharing);
+        if (sheet && (!best || sheet->scale.factor() > best->scale.factor())) best = std::move(sheet);
+    }
+    for (const Sharing& sharing : kTightSharings)
+        if (!best) best = arranged(facts, input, entries, sharing);
+    return best;
 }
 
 }  // namespace
@@ -152,9 +173,7 @@ std::optional<Drawing> arranged(const Facts& facts, const SheetInput& input, con
 Result<Drawing> spring_sheet(const SheetInput& input) {
     const auto known = facts(input.spec, input.grade, input.tolerances);
     if (!known) return known.error();
-    const Entries entries = sheet_entries(*known);
-    for (const Sharing& sharing : kSharings)
-        if (auto drawing = arranged(*known, input, entries, sharing)) return {*std::move(drawing), known.error()};
+    if (auto best = best_arrangement(*known, input, sheet_entries(*known))) return {std::move(best->drawing), known.error()};
     return error("the notes are longer than the sheet has room for", "shorten them, or put some on another paper");
 }
 

@@ -23,8 +23,11 @@ std::string wire_name(const wire::Grade& grade) { return grade.standard + ", " +
 
 std::string wire_diameter(const Facts& facts) {
     const std::string d = wire_number(facts.spec.spring.wire_diameter);
-    if (!facts.wire_tolerance || !facts.wire_tolerance->is_firm()) return d;
-    return d + " ± " + number(facts.wire_tolerance->value);
+    if (!facts.wire_tolerance) return d + " mm";
+    const std::string tolerance = "± " + number(facts.wire_tolerance->value);
+    // Inside the brackets of an adjustable diameter it is a reference as it is.
+    const bool in_brackets = facts.wire_tolerance->is_firm() || facts.wire_is_adjustable();
+    return d + " " + (in_brackets ? tolerance : reference(tolerance)) + " mm";
 }
 
 std::string coil_diameter(const Facts& facts) {
@@ -35,8 +38,12 @@ std::string coil_diameter(const Facts& facts) {
 
 std::string coil_symbol(const Facts& facts) { return symbol("D", facts.spec.bore_rules ? "e" : "i"); }
 
-std::string load_grade(const record::LoadAtLength& load) {
-    return load.grade ? fmt::format("corresponds to EN 15800 grade {}", *load.grade) : "tighter than EN 15800 grade 1: by agreement";
+std::string load_grades(const record::Spec& spec) {
+    const auto& first = spec.seated.grade;
+    const auto& second = spec.full_travel.grade;
+    if (!first && !second) return "tighter than EN 15800 grade 1";
+    const auto grade = [](const std::optional<int>& g) { return g ? std::to_string(*g) : std::string("under 1"); };
+    return first == second ? "EN 15800 grade " + grade(first) : "EN 15800 grades " + grade(first) + "; " + grade(second);
 }
 
 std::string duty(const demand::Duty& duty) {
@@ -47,11 +54,11 @@ std::string duty(const demand::Duty& duty) {
 
 std::string seats(const Facts& facts) {
     switch (facts.spec.space.seats) {
-        case demand::Seats::fixed: return "both ends flat, parallel, on axis";
-        case demand::Seats::pivots: return "one end flat, the other tilts";
+        case demand::Seats::fixed: return "flat and parallel, on axis";
+        case demand::Seats::pivots: return "one flat, the other tilts";
         case demand::Seats::both_pivot: return "both ends tilt";
-        case demand::Seats::slides: return "flat; one plate slides sideways";
-        case demand::Seats::free_end: return "one end flat, the other free";
+        case demand::Seats::slides: return "flat, one slides sideways";
+        case demand::Seats::free_end: return "one flat, the other free";
         case demand::Seats::guided: return facts.spec.bore_rules ? "guided in the bore" : "guided on the rod";
     }
     return {};

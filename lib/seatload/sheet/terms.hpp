@@ -15,15 +15,15 @@ std::string symbol(std::string_view letter, std::string_view index);
 /// "EN 10270-1:2011+A1:2017, SH".
 std::string wire_name(const wire::Grade& grade);
 
-/// "0.80 ± 0.013", or the diameter alone when no tolerance is firm.
+/// "0.80 ± 0.01 mm"; a tolerance that is not firm stands in brackets.
 std::string wire_diameter(const Facts& facts);
 
 /// "8.20 ± 0.25": the coil diameter that rules, De in a bore and Di over a rod.
 std::string coil_diameter(const Facts& facts);
 std::string coil_symbol(const Facts& facts);
 
-/// "EN 15800 grade 2" or "tighter than EN 15800 grade 1: by agreement".
-std::string load_grade(const record::LoadAtLength& load);
+/// What the load tolerances correspond to: "EN 15800 grades 2; 1".
+std::string load_grades(const record::Spec& spec);
 
 /// "static (fewer than 10 000 cycles)" or "2 000 000 cycles".
 std::string duty(const demand::Duty& duty);

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include <seatload/sheet/facts.hpp>
+#include <seatload/sheet/ruled_table.hpp>
+
+namespace seatload::sheet {
+
+/// One quantity of the comparison: its name, and its value in each alternative.
+struct Comparison {
+    std::string name;
+    std::vector<std::string> values;
+
+    bool is_common() const;
+};
+
+/// Everything a maker compares alternatives by.
+std::vector<Comparison> comparisons(std::span<const Facts> alternatives);
+
+/// Tables of what differs, at most five alternatives each; what is alike is left out when there are several.
+std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, double width);
+
+/// "hand of coiling right; ends closed and ground": what is alike in all alternatives; empty when there is but one.
+std::string common_words(std::span<const Facts> alternatives);
+
+/// A form to be filled in by the maker for one quantity.
+RuledTable reply_table(std::span<const Facts> alternatives, double width);
+
+/// The letter of an alternative, or its number in the order given when it has none.
+std::string letter(std::span<const Facts> alternatives, std::size_t index);
+
+}  // namespace seatload::sheet

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/page_flow.hpp>
+
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/title_block.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kPitch = 4.2;
+constexpr double kPad = 3.0;
+constexpr double kHeadingHeight = 3.0;
+constexpr double kAfterHeading = 7.0;
+constexpr double kGap = 1.6;          ///< after a paragraph or a table
+constexpr double kWithHeading = 14.0; ///< a heading wants this much after it on the same page
+
+Box room_of(const Drawing& page) {
+    Box room = drawing_space(page.width(), page.height());
+    room.bottom += kTitleBlockHeight;
+    return room.shrunk(kPad);
+}
+
+}  // namespace
+
+PageFlow::PageFlow() { new_page(); }
+
+void PageFlow::new_page() {
+    if (!pages_.empty() && y_ == room_.top) return;
+    pages_.push_back(a4_portrait());
+    draw_frame(page());
+    room_ = room_of(page());
+    y_ = room_.top;
+}
+
+void PageFlow::need(double height) {
+    if (y_ - height < room_.bottom) new_page();
+}
+
+void PageFlow::heading(const std::string& words) {
+    need(kAfterHeading + kWithHeading);
+    if (y_ < room_.top) y_ -= kGap;
+    page().add(Text{{room_.left, y_ - kHeadingHeight}, words, kHeadingHeight, Align::left, Face::bold});
+    y_ -= kAfterHeading - kGap;
+}
+
+void PageFlow::lines(const std::string& words, double indent, const std::string& sign) {
+    const auto broken = wrapped(words, room_.width() - indent);
+    need(kPitch * static_cast<double>(broken.size()));
+    for (std::size_t i = 0; i < broken.size(); ++i) {
+        y_ -= kPitch;
+        if (i == 0 && !sign.empty()) page().add(Text{{room_.left, y_ + 0.8}, sign});
+        page().add(Text{{room_.left + indent, y_ + 0.8}, broken[i]});
+    }
+}
+
+void PageFlow::paragraph(const std::string& words) {
+    lines(words, 0.0, "");
+    y_ -= kGap;
+}
+
+void PageFlow::point(const std::string& words) { lines(words, 4.0, "–"); }
+
+void PageFlow::table(const RuledTable& table) {
+    need(height(table));
+    draw(page(), {room_.left, y_}, table);
+    y_ -= height(table) + kGap;
+}
+
+}  // namespace seatload::sheet

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/sheet/drawing.hpp>
+#include <seatload/sheet/ruled_table.hpp>
+
+namespace seatload::sheet {
+
+/// Fills upright A4 pages with headings, text and tables from the top down; a new page is begun when something finds no
+/// room. Room for a title block is kept at the foot of each.
+class PageFlow {
+  public:
+    PageFlow();
+
+    void heading(const std::string& words);
+    void paragraph(const std::string& words);
+    /// A line of a list, with a dash before it.
+    void point(const std::string& words);
+    void table(const RuledTable& table);
+    /// Begins a new page unless the present one is empty.
+    void new_page();
+
+    std::vector<Drawing>& pages() { return pages_; }
+
+  private:
+    void need(double height);
+    void lines(const std::string& words, double indent, const std::string& sign);
+    Drawing& page() { return pages_.back(); }
+
+    std::vector<Drawing> pages_;
+    Box room_;
+    double y_ = 0.0;
+};
+
+}  // namespace seatload::sheet

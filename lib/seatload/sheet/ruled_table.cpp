@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/ruled_table.hpp>
+
+#include <algorithm>
+
+#include <seatload/core/assert.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kPitch = 4.0;
+constexpr double kPad = 1.2;
+
+Face face_of(std::size_t row, std::size_t column) { return row == 0 || column == 0 ? Face::bold : Face::regular; }
+
+std::vector<std::string> cell_lines(const RuledTable& table, std::size_t row, std::size_t column) {
+    return wrapped(table.rows[row][column], table.widths[column] - 2.0 * kPad, kLettering, face_of(row, column));
+}
+
+}  // namespace
+
+double row_height(const RuledTable& table, std::size_t row) {
+    SEATLOAD_ASSERT(table.rows[row].size() == table.widths.size());
+    std::size_t lines = 1;
+    for (std::size_t column = 0; column < table.widths.size(); ++column)
+        lines = std::max(lines, cell_lines(table, row, column).size());
+    const double least = row == 0 ? 0.0 : table.least_row_height;
+    return std::max(least, kPitch * static_cast<double>(lines) + kPad);
+}
+
+double height(const RuledTable& table) {
+    double sum = 0.0;
+    for (std::size_t row = 0; row < table.rows.size(); ++row) sum += row_height(table, row);
+    return sum;
+}
+
+void draw(Drawing& drawing, Point upper_left, const RuledTable& table) {
+    double top = upper_left.y;
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+        const double bottom = top - row_height(table, row);
+        double left = upper_left.x;
+        for (std::size_t column = 0; column < table.widths.size(); ++column) {
+            drawing.box({left, bottom, left + table.widths[column], top});
+            double y = top - 0.4;
+            for (const std::string& line : cell_lines(table, row, column)) {
+                y -= kPitch;
+                drawing.add(Text{.at = {left + kPad, y + 0.4}, .words = line, .face = face_of(row, column)});
+            }
+            left += table.widths[column];
+        }
+        top = bottom;
+    }
+}
+
+}  // namespace seatload::sheet

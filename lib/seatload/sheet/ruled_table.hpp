@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::sheet {
+
+/// A table with lines round its cells; the first row is its heading, and the first column names the rows.
+struct RuledTable {
+    std::vector<double> widths;                    ///< of the columns [mm]
+    std::vector<std::vector<std::string>> rows;    ///< each with a cell a column; long cells are wrapped
+    double least_row_height = 5.2;                 ///< of the rows below the heading [mm], more where a hand must write
+};
+
+/// Height of one row as drawn [mm].
+double row_height(const RuledTable& table, std::size_t row);
+/// Height of the whole table [mm].
+double height(const RuledTable& table);
+
+/// Draws the table with its upper left corner at a point.
+void draw(Drawing& drawing, Point upper_left, const RuledTable& table);
+
+}  // namespace seatload::sheet
