@@ -15,12 +15,17 @@ namespace {
 constexpr Span kCoils{0.0, 10000.0, true, "more than 0 and at most 10000"};
 constexpr std::array<std::string_view, 3> kDiameters{"mean_diameter", "outside_diameter", "inside_diameter"};
 
-/// All keys of [spring] but the coil diameter, of which readers take three forms.
+// The keys of [spring] stand in two field tables, between which the writer puts the coil diameter; readers take it in
+// three forms.
+
 template <class Fields, class Table>
-void visit_spring(Fields& f, Table& table) {
-    auto& spring = table.spring;
+void visit_wire(Fields& f, Table& table) {
     f.field("wire", table.wire_grade, kAny, "");
-    f.needed("wire_diameter", "\"0.80 mm\"", spring.wire_diameter, kSize, "d");
+    f.needed("wire_diameter", "\"0.80 mm\"", table.spring.wire_diameter, kSize, "d");
+}
+
+template <class Fields, class Spring>
+void visit_coils(Fields& f, Spring& spring) {
     f.needed("total_coils", "8.5", spring.total_coils, kCoils, "nt");
     f.needed("free_length", "\"24 mm\"", spring.free_length, kSize, "L0");
     f.needed("ends", "\"closed and ground\"", spring.ends, kAny, "");
@@ -89,7 +94,8 @@ SpringTable read_spring_table(Reader& root, const wire::Catalogue& catalogue) {
     auto reader = root.need_table("spring", "wire = \"EN10270-1-SH\"");
     if (!reader) return table;
     FieldReader fields(*reader);
-    visit_spring(fields, table);
+    visit_wire(fields, table);
+    visit_coils(fields, table.spring);
     if (!reader->has("wire")) {
         if (table.own_grade) table.wire_grade = table.own_grade->id;
         if (!table.own_grade) reader->missing("wire", "\"EN10270-1-SH\"");
@@ -102,8 +108,9 @@ SpringTable read_spring_table(Reader& root, const wire::Catalogue& catalogue) {
 void write_spring_table(TomlWriter& writer, const SpringTable& table) {
     writer.table("spring");
     FieldWriter fields(writer);
-    visit_spring(fields, table);
-    fields.field("mean_diameter", table.spring.mean_diameter, kPositive, "D");
+    visit_wire(fields, table);
+    fields.field("mean_diameter", table.spring.mean_diameter, kSize, "D");
+    visit_coils(fields, table.spring);
     if (!table.own_grade) return;
     writer.table("own_wire");
     write_own_wire(writer, *table.own_grade);

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/requirement_file.hpp>
 
+#include <filesystem>
 #include <functional>
+
+#include <seatload/core/file.hpp>
+#include <seatload/io/spring_file.hpp>
 
 #include <support/check.hpp>
 
@@ -183,6 +187,8 @@ TEST_CASE("Each limit alone overrides its school") {
          [](auto& l, auto& d) { l.fewest_active_coils = d.fewest_active_coils; }},
         {"most_active_coils = 14", [](auto& l) { return l.most_active_coils == 14.0; },
          [](auto& l, auto& d) { l.most_active_coils = d.most_active_coils; }},
+        {"half_turn_slack = 0.25", [](auto& l) { return l.half_turn_slack == 0.25; },
+         [](auto& l, auto& d) { l.half_turn_slack = d.half_turn_slack; }},
         {"bore_clearance = \"0.2 mm\"", [](auto& l) { return in_mm(l.bore_clearance) == 0.2; },
          [](auto& l, auto& d) { l.bore_clearance = d.bore_clearance; }},
         {"rod_clearance = \"0.3 mm\"", [](auto& l) { return in_mm(l.rod_clearance) == 0.3; },
@@ -213,12 +219,12 @@ TEST_CASE("Each limit alone overrides its school") {
                a.seating_coefficient == b.seating_coefficient && a.buckling_margin == b.buckling_margin &&
                a.smallest_index == b.smallest_index && a.largest_index == b.largest_index &&
                a.fewest_active_coils == b.fewest_active_coils && a.most_active_coils == b.most_active_coils &&
-               a.bore_clearance == b.bore_clearance && a.rod_clearance == b.rod_clearance &&
-               a.diameter_grade == b.diameter_grade && a.smallest_surge_ratio == b.smallest_surge_ratio &&
-               a.fatigue_factor == b.fatigue_factor && a.fatigue_line == b.fatigue_line &&
-               a.smallest_ground_wire == b.smallest_ground_wire && a.largest_ground_index == b.largest_ground_index &&
-               a.load_loss == b.load_loss && a.largest_mass == b.largest_mass &&
-               a.heed_service_limit == b.heed_service_limit;
+               a.half_turn_slack == b.half_turn_slack && a.bore_clearance == b.bore_clearance &&
+               a.rod_clearance == b.rod_clearance && a.diameter_grade == b.diameter_grade &&
+               a.smallest_surge_ratio == b.smallest_surge_ratio && a.fatigue_factor == b.fatigue_factor &&
+               a.fatigue_line == b.fatigue_line && a.smallest_ground_wire == b.smallest_ground_wire &&
+               a.largest_ground_index == b.largest_ground_index && a.load_loss == b.load_loss &&
+               a.largest_mass == b.largest_mass && a.heed_service_limit == b.heed_service_limit;
     };
     for (const auto school : {spring::School::en_13906, spring::School::handbook}) {
         const demand::Limits defaults = demand::school_defaults(school);
@@ -274,4 +280,20 @@ TEST_CASE("A temperature above the guidance is taken with a stated load loss") {
     const std::string hot = "[surroundings]\ntemperature = \"250 °C\"\n";
     CHECK_FALSE(read_requirement(kLeast + hot, "x.toml", catalogue()).has_value());
     CHECK(read(kLeast + hot + "[limits]\nload_loss = \"12 %\"\n").limits.load_loss->value == 0.12);
+}
+
+TEST_CASE("Every template loads without a diagnostic") {
+    std::size_t count = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(std::string(SEATLOAD_SOURCE_DIR) + "/templates")) {
+        if (entry.path().extension() != ".toml") continue;
+        INFO(entry.path().filename().string());
+        const std::string text = read_text_file(entry.path()).value();
+        const bool is_spring = text.find("format = \"seatload spring 1\"") != std::string::npos;
+        const Diagnostics found = is_spring ? read_spring(text, "x.toml", catalogue()).error()
+                                            : read_requirement(text, "x.toml", catalogue()).error();
+        INFO(render(found));
+        CHECK(found.empty());
+        ++count;
+    }
+    CHECK(count >= 1);
 }
