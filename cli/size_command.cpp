@@ -59,7 +59,7 @@ std::string stem(const demand::Requirement& requirement) {
 std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space, const std::vector<Offer>& offers,
                                const References& refs, const std::filesystem::path& folder, Diagnostics& said) {
     std::vector<Paper> papers;
-    std::vector<sheet::SheetInput> inputs;
+    std::vector<sheet::EnquiryAlternative> offered;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
         for (Diagnostic d : bytes.error()) {
             if (d.place.file.empty()) d.place.file = (folder / name).string();
@@ -70,11 +70,11 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
     for (const Offer& offer : offers) {
         const wire::Grade& grade = space.grades[space.wires[offer.alternative.candidate.wire].grade];
         const std::string name = stem(requirement) + '-' + lower(offer.spec.alternative);
-        inputs.push_back({offer.spec, grade, refs.tolerances});
+        offered.push_back({offer.spec, grade});
         keep(name + ".toml", io::write_spec(offer.spec));
-        keep(name + ".pdf", sheet::spring_sheet_pdf(inputs.back()));
+        keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances}));
     }
-    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(inputs));
+    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances));
     return papers;
 }
 

@@ -30,22 +30,4 @@ std::string TextTable::text(std::size_t indent) const {
     return out;
 }
 
-std::string wrapped(const std::string& words, int width, std::size_t indent, std::size_t hanging) {
-    std::string out, line(indent, ' ');
-    bool empty = true;
-    for (const std::string_view word : split(words, ' ')) {
-        if (word.empty()) continue;
-        const std::size_t longer = length_in_code_points(line) + (empty ? 0 : 1) + length_in_code_points(word);
-        if (!empty && longer > static_cast<std::size_t>(width)) {
-            out += line + '\n';
-            line = std::string(hanging, ' ');
-            empty = true;
-        }
-        if (!empty) line += ' ';
-        line += word;
-        empty = false;
-    }
-    return out + line + '\n';
-}
-
 }  // namespace seatload::cli

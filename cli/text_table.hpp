@@ -21,7 +21,4 @@ class TextTable {
     std::vector<std::vector<std::string>> rows_;
 };
 
-/// The words in lines of at most `width` columns: the first set in by `indent`, the others by `hanging`.
-std::string wrapped(const std::string& words, int width, std::size_t indent, std::size_t hanging);
-
 }  // namespace seatload::cli

@@ -7,6 +7,7 @@
 #include <seatload/units/format.hpp>
 #include <seatload/wire/strength.hpp>
 
+#include <cli/text_wrap.hpp>
 #include <cli/wire_view.hpp>
 
 namespace seatload::cli {
@@ -14,34 +15,6 @@ namespace {
 
 constexpr std::size_t kNameColumn = 24;  // grade ids and property names
 constexpr const char* kMarks = "Marks: none = standard seen, f = fit, m = memory, e = estimate, o = your own.";
-
-std::string padded(std::string text, std::size_t width) {
-    const std::size_t length = length_in_code_points(text);
-    if (length < width) text.append(width - length, ' ');
-    return text;
-}
-
-/// `start`, then the words of `text` in lines of at most `width` columns; lines after the first are set in by `indent`.
-std::string wrapped(const std::string& start, const std::string& text, int width, std::size_t indent) {
-    const auto room = static_cast<std::size_t>(std::max(width, 40));
-    std::string out = start;
-    std::size_t column = length_in_code_points(start);
-    bool is_first = true;
-    for (const std::string_view word : split(text, ' ')) {
-        if (word.empty()) continue;
-        const std::size_t length = length_in_code_points(word) + (is_first ? 0 : 1);
-        if (!is_first && column + length > room) {
-            out += '\n' + std::string(indent, ' ');
-            column = indent + length - 1;
-        } else {
-            if (!is_first) out += ' ';
-            column += length;
-        }
-        out += word;
-        is_first = false;
-    }
-    return out + '\n';
-}
 
 /// A name in the first column and a text beside it.
 std::string line(const std::string& name, const std::string& text, int width) {

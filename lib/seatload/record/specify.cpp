@@ -13,9 +13,11 @@ namespace seatload::record {
 namespace {
 
 constexpr int kCoarsestGrade = 3;
-constexpr double kLoadStep = 0.01;  // N, of the deviations on a sheet
+constexpr double kStepsPerNewton = 100.0;  // loads and their deviations go on a sheet in 0.01 N
 
-Force rounded_down(Force force) { return std::floor(in_newton(force) / kLoadStep + 1e-6) * kLoadStep * newton; }
+// Divided, not multiplied by 0.01, so that 0.69 N is the double nearest to 0.69.
+Force rounded_down(Force force) { return std::floor(in_newton(force) * kStepsPerNewton + 1e-6) / kStepsPerNewton * newton; }
+Force rounded(Force force) { return std::round(in_newton(force) * kStepsPerNewton) / kStepsPerNewton * newton; }
 
 Force load_tolerance(const spring::Spring& s, Force load, int grade) {
     const double n = spring::active_coils(s.ends, s.total_coils);
@@ -31,7 +33,7 @@ LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, co
     const Force up = band.at_most ? std::min(*band.at_most - load, coarse) : usual;
     LoadAtLength ordered;
     ordered.length = length;
-    ordered.nominal = std::round(in_newton(load) / kLoadStep) * kLoadStep * newton;
+    ordered.nominal = rounded(load);
     // Deviations count from the rounded nominal, so that rounding it never widens what is accepted.
     ordered.plus = rounded_down(std::max(0.0 * newton, load + up - ordered.nominal));
     ordered.minus = rounded_down(std::max(0.0 * newton, ordered.nominal - (load - down)));
@@ -43,7 +45,7 @@ LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, co
 
 std::optional<int> load_grade_inside(const spring::Spring& s, Force load, Force plus, Force minus) {
     for (int grade = kCoarsestGrade; grade >= 1; --grade)
-        if (load_tolerance(s, load, grade) <= std::min(plus, minus) + kLoadStep * newton) return grade;
+        if (load_tolerance(s, load, grade) <= std::min(plus, minus) + newton / kStepsPerNewton) return grade;
     return std::nullopt;
 }
 
