@@ -1,34 +1,55 @@
 // SPDX-License-Identifier: MIT
 #include <cli/arguments.hpp>
 
+#include <algorithm>
+#include <memory>
+
 #include <CLI/CLI.hpp>
 #include <seatload/core/text.hpp>
 
 namespace seatload::cli {
 namespace {
 
-constexpr const char* kVersion = "seatload 0.1.0";
+constexpr const char* kVersion = "seatload " SEATLOAD_VERSION;
 constexpr int kUsage = 2;
+constexpr std::size_t kHelpColumn = 28;  // leaves the words on an option 52 columns of 80
 
 constexpr const char* kAbout =
-    "Works out, from the space and the loads a mechanism leaves, every compression spring that can be wound for it, and\n"
-    "writes the papers to order it with.";
+    "Works out, from the space and the loads a mechanism leaves, every compression\n"
+    "spring that can be wound for it, and writes the papers to order it with.\n";
+constexpr const char* kExitCodes =
+    "Exit codes: 0 done; 1 nothing fits, or a limit is broken; 2 wrong input;\n"
+    "3 a fault of the program.";
+
+/// Help without the library's words on types, which say nothing to a reader.
+class HelpFormatter : public CLI::Formatter {
+  public:
+    std::string make_option_opts(const CLI::Option* option) const override {
+        return option->get_option_text().empty() ? "" : ' ' + option->get_option_text();
+    }
+};
+
+CLI::App& add_command(CLI::App& app, const std::string& name, const std::string& about) {
+    CLI::App& command = *app.add_subcommand(name, about);
+    command.group("Commands");
+    return command;
+}
 
 void add_wire_file(CLI::App& command, std::string& file) {
     command.add_option("--wire-file", file, "wire file of your own, laid over the built-in grades")->option_text("FILE");
 }
 
 void add_wire(CLI::App& app, WireOptions& o) {
-    CLI::App& c = *app.add_subcommand("wire", "list the wire grades, or show one with its sizes and strengths");
-    c.add_option("GRADE", o.grade, "grade to show, such as ASTM-A401");
-    c.add_option("--series", o.series, "stock series whose sizes are shown (metric, music-wire, washburn-moen ...)")->option_text("NAME");
-    c.add_option("--file,--wire-file", o.file, "wire file of your own, laid over the built-in grades")->option_text("FILE");
-    c.add_option("--diameter", o.diameter, "show the strength at one diameter, such as \"0.80 mm\"")->option_text("LENGTH");
+    CLI::App& c = add_command(app, "wire", "list the wire grades, or show one");
+    c.add_option("GRADE", o.grade, "grade to show, such as ASTM-A401; else all are listed");
+    c.add_option("--series", o.series, "series of stock sizes to show (default: metric)")->option_text("NAME");
+    c.add_option("--diameter", o.diameter, "show the strength at one diameter: \"0.80 mm\"")->option_text("LENGTH");
+    add_wire_file(c, o.file);
     c.add_flag("--json", o.json, "write JSON");
 }
 
 void add_check(CLI::App& app, CheckOptions& o) {
-    CLI::App& c = *app.add_subcommand("check", "evaluate springs in full, alone or against a requirement");
+    CLI::App& c = add_command(app, "check", "evaluate springs in full, alone or by a requirement");
     c.add_option("FILE", o.springs, "spring or spec files")->required();
     c.add_option("--requirement,-r", o.requirement, "requirement to judge them by")->option_text("FILE");
     add_wire_file(c, o.wire_file);
@@ -36,18 +57,19 @@ void add_check(CLI::App& app, CheckOptions& o) {
 }
 
 void add_size(CLI::App& app, SizeOptions& o) {
-    CLI::App& c = *app.add_subcommand("size", "find every spring that meets a requirement, and write the papers");
+    CLI::App& c = add_command(app, "size", "find every spring that fits, and write the papers");
     c.add_option("REQUIREMENT", o.requirement, "requirement file")->required();
-    c.add_option("--output,-o", o.output, "folder for specs, sheets and enquiry (default: output)")->option_text("FOLDER");
-    c.add_option("--alternatives,-n", o.alternatives, "how many alternatives to offer")->check(CLI::Range(1, 26))->option_text("1..26");
-    c.add_option("--threads", o.threads, "threads to search with; the answer does not depend on it")->check(CLI::Range(1, 1024))->option_text("1..1024");
+    c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");
+    c.add_option("--alternatives,-n", o.alternatives, "how many springs to offer")->check(CLI::Range(1, 26))->option_text("1..26");
+    c.add_option("--threads", o.threads, "threads to search with; the answer stays the same")
+        ->check(CLI::Range(1, 1024))->option_text("1..1024");
     add_wire_file(c, o.wire_file);
-    c.add_flag("!--no-papers", o.papers, "only count and list, write no files");
+    c.add_flag_callback("--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
     c.add_flag("--json", o.json, "write JSON");
 }
 
 void add_sheet(CLI::App& app, SheetOptions& o) {
-    CLI::App& c = *app.add_subcommand("sheet", "draw the drawing-and-tolerance sheet of specs");
+    CLI::App& c = add_command(app, "sheet", "draw the drawing-and-tolerance sheet of specs");
     c.add_option("SPEC", o.specs, "spec files")->required();
     c.add_option("--output,-o", o.output, "folder for the PDFs (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
@@ -59,34 +81,59 @@ std::vector<std::string> command_names(const CLI::App& app) {
     return names;
 }
 
-/// The option names of the command that was being read when the words ran into trouble.
-std::vector<std::string> option_names(const CLI::App& app) {
+/// The command that was being read when the words ran into trouble, or the program itself.
+const CLI::App& command_used(const CLI::App& app) {
     const auto used = app.get_subcommands();
-    const CLI::App& command = used.empty() ? app : *used.front();
+    return used.empty() ? app : *used.front();
+}
+
+std::vector<std::string> option_names(const CLI::App& command) {
     std::vector<std::string> names;
-    for (const CLI::Option* option : command.get_options())
+    for (const CLI::Option* option : command.get_options()) {
         for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
+        for (const std::string& name : option->get_snames()) names.push_back('-' + name);
+    }
     return names;
 }
 
-/// CLI11's own words name neither the command mistyped nor the one meant.
+/// The first word that looks like an option and is none, with what may have been meant; empty when there is none.
+std::string unknown_option(const CLI::App& command, int argc, const char* const* argv) {
+    const auto names = option_names(command);
+    for (int i = 1; i < argc; ++i) {
+        const std::string all = argv[i];
+        if (all.size() < 2 || all[0] != '-') continue;
+        const std::string word = all[1] == '-' ? all.substr(0, all.find('=')) : all.substr(0, 2);
+        if (word == "--" || std::find(names.begin(), names.end(), word) != names.end()) continue;
+        const std::string meant = word[1] == '-' ? did_you_mean(word, names) : "";
+        return "unknown option \"" + word + '"' + (meant.empty() ? "" : "; " + meant);
+    }
+    return {};
+}
+
+/// What is wrong with the words; the library's own names neither the command mistyped nor the one meant.
 std::string explanation(const CLI::App& app, int argc, const char* const* argv, const CLI::ParseError& error) {
     const auto commands = command_names(app);
-    const bool has_command = !app.get_subcommands().empty();
-    if (argc < 2) return "no command given; commands are " + join(commands, ", ");
+    const std::string list = "commands are " + join(commands, ", ");
+    if (argc < 2) return "no command given; " + list;
     const std::string first = argv[1];
-    if (!has_command && !first.starts_with('-')) {
+    const CLI::App& command = command_used(app);
+    if (&command == &app && !first.starts_with('-')) {
         const std::string meant = did_you_mean(first, commands);
-        return "unknown command \"" + first + "\"" + (meant.empty() ? "; commands are " + join(commands, ", ") : "; " + meant);
+        return "unknown command \"" + first + "\"; " + (meant.empty() ? list : meant);
     }
-    for (int i = 1; i < argc; ++i) {
-        const std::string word = std::string(argv[i]).substr(0, std::string(argv[i]).find('='));
-        const auto names = option_names(app);
-        if (!word.starts_with("--") || std::find(names.begin(), names.end(), word) != names.end()) continue;
-        const std::string meant = did_you_mean(word, names);
-        return "unknown option \"" + word + "\"" + (meant.empty() ? "" : "; " + meant);
-    }
-    return error.what();
+    if (const std::string unknown = unknown_option(command, argc, argv); !unknown.empty()) return unknown;
+    if (&command == &app) return "no command given; " + list;
+    const std::string said = error.what();
+    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr) return said.substr(0, said.find(':')) + " needs a value";
+    for (const std::string& word : command.remaining())
+        if (word != "--") return '"' + word + "\" is one word too many";
+    return said;
+}
+
+std::string help_hint(const CLI::App& app) {
+    const CLI::App& command = command_used(app);
+    if (&command == &app) return "    \"seatload --help\" tells more\n";
+    return "    \"seatload " + command.get_name() + " --help\" tells more\n";
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
@@ -108,9 +155,16 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     SizeOptions size;
     SheetOptions sheet;
     CLI::App app(kAbout, "seatload");
-    app.set_version_flag("--version", kVersion);
+    const auto formatter = std::make_shared<HelpFormatter>();
+    formatter->column_width(kHelpColumn);
+    formatter->label("Positionals", "Arguments");
+    formatter->label("OPTIONS", "options");
+    formatter->label("SUBCOMMAND", "command");
+    app.formatter(formatter);
+    app.set_help_flag("--help,-h", "show this help");
+    app.set_version_flag("--version", kVersion, "show the version");
+    app.footer(kExitCodes);
     app.require_subcommand(1);
-    app.get_formatter()->column_width(28);
     add_size(app, size);
     add_check(app, check);
     add_wire(app, wire);
@@ -121,7 +175,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
         app.exit(success, out, err);
         return {std::nullopt, 0};
     } catch (const CLI::ParseError& error) {
-        err << "seatload: " << explanation(app, argc, argv, error) << "\n    \"seatload --help\" lists the commands\n";
+        err << "seatload: " << explanation(app, argc, argv, error) << '\n' << help_hint(app);
         return {std::nullopt, kUsage};
     }
     return {with_terminal(app, wire, check, size, sheet, terminal), 0};

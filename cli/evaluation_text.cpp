@@ -8,12 +8,15 @@
 
 #include <cli/evaluation_view.hpp>
 #include <cli/text_table.hpp>
+#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {
 
 using units::shown;
 using Align = TextTable::Align;
+
+constexpr std::size_t kReason = 9;  // column where the words on a limit begin
 
 std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
 
@@ -22,7 +25,7 @@ std::string heading(const EvaluationView& v, int width) {
     std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
     words += e.fits() ? (v.against_requirement ? "meets the requirement" : "within the usual limits")
                       : (v.against_requirement ? "does not meet the requirement" : "outside the usual limits");
-    return wrapped(words, width, 0, 2);
+    return wrapped("", words, width, 2);
 }
 
 std::string wire_lines(const EvaluationView& v, int width) {
@@ -32,7 +35,7 @@ std::string wire_lines(const EvaluationView& v, int width) {
     if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
-    return wrapped(words, width, 2, 4);
+    return wrapped("  ", words, width, 4);
 }
 
 void add_pair(TextTable& table, std::string a, std::string b, std::string c, std::string d) {
@@ -80,19 +83,23 @@ std::string sideways(const EvaluationView& v, int width) {
     words += s.stiffness ? "sideways stiffness " + shown(*s.stiffness, 3) + " at full travel, stress there with the play taken up " +
                                shown(s.combined_stress, 0)
                          : std::string("the spring pushes itself sideways before full travel and has no sideways stiffness there");
-    return wrapped(words, width, 2, 4);
+    return wrapped("  ", words, width, 4);
 }
 
+std::string verdict_lines(const check::Verdict& verdict, int width) {
+    std::string words = verdict.reason;
+    if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
+        words += verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
+    const std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
+    if (verdict.passed) return lines;
+    return lines + wrapped(std::string(kReason, ' '), "source: " + std::string(verdict.rule->source), width, kReason);
+}
+
+/// The limits broken, then those kept.
 std::string limit_lines(const EvaluationView& v, int width) {
-    std::string out;
-    for (const check::Verdict& verdict : v.evaluation.verdicts) {
-        std::string words = std::string(verdict.passed ? "ok    " : "FAILS ") + verdict.reason;
-        if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
-            words += verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
-        out += wrapped(words, width, 2, 8);
-        if (!verdict.passed) out += wrapped("source: " + std::string(verdict.rule->source), width, 8, 8);
-    }
-    return out;
+    std::string broken, kept;
+    for (const check::Verdict& verdict : v.evaluation.verdicts) (verdict.passed ? kept : broken) += verdict_lines(verdict, width);
+    return broken + kept;
 }
 
 }  // namespace
@@ -100,11 +107,11 @@ std::string limit_lines(const EvaluationView& v, int width) {
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;
     std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
-    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", load loss counted on " +
+    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", load loss taken as " +
                           fixed(100.0 * v.evaluation.load_loss, 1) + " %";
     if (!limits.load_loss && v.evaluation.load_loss > 0.0) service += " (guidance, an estimate)";
-    out += wrapped(service + ".", width, 2, 4) + sideways(v, width) + '\n';
-    out += wrapped("Limits, school " + std::string(spring::word(limits.school)) + ":", width, 2, 4);
+    out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + '\n';
+    out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     return out + limit_lines(v, width);
 }
 

@@ -7,6 +7,7 @@
 
 #include <cli/size_view.hpp>
 #include <cli/text_table.hpp>
+#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -33,24 +34,34 @@ std::string band_words(const demand::LoadBand& band, const demand::Surroundings&
     return parts.empty() ? "not limited" : join(parts, ", ");
 }
 
+std::string title(const SizeView& v) {
+    std::vector<std::string> names;
+    for (const std::string& name : {v.requirement.identity.engine, v.requirement.identity.position})
+        if (!name.empty()) names.push_back(name);
+    return names.empty() ? v.file : join(names, ", ") + " (" + v.file + ")";
+}
+
+std::string space_words(const demand::Space& space) {
+    std::string words;
+    if (space.bore) words += "bore " + shown(space.bore->nominal, 2) + ", ";
+    if (space.rod) words += "rod " + shown(space.rod->nominal, 2) + ", ";
+    words += "seated at " + shown(space.seated_height, 2) + ", full travel at " + shown(space.full_travel_height, 2) + ", ";
+    return words + std::string(seats_words(space.seats));
+}
+
 std::string asked(const SizeView& v, int width) {
     const demand::Requirement& r = v.requirement;
-    std::string space;
-    if (r.space.bore) space += "bore " + shown(r.space.bore->nominal, 2) + ", ";
-    if (r.space.rod) space += "rod " + shown(r.space.rod->nominal, 2) + ", ";
-    space += "seated at " + shown(r.space.seated_height, 2) + ", full travel at " + shown(r.space.full_travel_height, 2) + ", " +
-             std::string(seats_words(r.space.seats));
-    std::string out = wrapped(r.identity.engine + ", " + r.identity.position + " (" + v.file + ")", width, 0, 2);
-    out += wrapped("Space: " + space + ".", width, 2, 4);
-    out += wrapped("Seated load: " + band_words(r.seated_load, r.surroundings) + ".", width, 2, 4);
-    out += wrapped("Full-travel load: " + band_words(r.full_travel_load, r.surroundings) + ".", width, 2, 4);
-    return out + wrapped("Limits: school " + std::string(spring::word(r.limits.school)) + ".", width, 2, 4);
+    const auto line = [&](const std::string& words) { return wrapped("  ", words + ".", width, 4); };
+    return wrapped("", title(v), width, 2) + line("Space: " + space_words(r.space)) +
+           line("Seated load: " + band_words(r.seated_load, r.surroundings)) +
+           line("Full-travel load: " + band_words(r.full_travel_load, r.surroundings)) +
+           line("Limits: school " + std::string(spring::word(r.limits.school)));
 }
 
 std::string counted(const SizeView& v, double seconds, int width) {
-    return wrapped(grouped(v.census.looked_at) + " combinations of wire, mean diameter, coils, ends and free length looked at; " +
-                       grouped(v.census.fit) + " fit (" + fixed(seconds, 2) + " s).",
-                   width, 0, 2);
+    return wrapped("", grouped(v.census.looked_at) + " combinations of wire, mean diameter, coils, ends and free length looked at; " +
+                           grouped(v.census.fit) + (v.census.fit == 1 ? " fits (" : " fit (") + fixed(seconds, 2) + " s).",
+                   width, 2);
 }
 
 std::string rejections(const SizeView& v) {
@@ -75,13 +86,37 @@ std::string heat(const SizeView& v, int width) {
     for (const wire::Grade& grade : v.space.grades)
         if (grade.service_limit < temperature) out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
     if (out.empty()) return {};
-    return wrapped("Out at " + shown(temperature) + " by their service limit: " + join(out, ", ") + ".", width, 0, 2);
+    return wrapped("", "Out at " + shown(temperature) + " by their service limit: " + join(out, ", ") + ".", width, 2);
 }
 
+/// Grades left out, one paragraph a reason.
 std::string left_out(const SizeView& v, int width) {
+    std::vector<std::string> reasons;
+    for (const sizing::GradeLeftOut& grade : v.space.left_out)
+        if (std::find(reasons.begin(), reasons.end(), grade.reason) == reasons.end()) reasons.push_back(grade.reason);
     std::string out;
-    for (const sizing::GradeLeftOut& grade : v.space.left_out) out += wrapped("Left out: " + grade.grade + ", " + grade.reason + ".", width, 0, 2);
+    for (const std::string& reason : reasons) {
+        std::vector<std::string> names;
+        for (const sizing::GradeLeftOut& grade : v.space.left_out)
+            if (grade.reason == reason) names.push_back(grade.grade);
+        out += wrapped("", "Left out (" + reason + "): " + join(names, ", ") + ".", width, 2);
+    }
     return out;
+}
+
+/// Why nothing fits, as far as one reason stands for all, and how to read the counts.
+std::string nothing_fits(const SizeView& v, int width) {
+    const auto& wires = v.space.wires;
+    if (wires.empty()) return wrapped("", "No spring fits: no wire is left to look at.", width, 2);
+    const bool too_hot = v.requirement.limits.heed_service_limit && std::all_of(wires.begin(), wires.end(), [&](const auto& wire) {
+                             return v.space.grades[wire.grade].service_limit < v.requirement.surroundings.temperature;
+                         });
+    if (too_hot)
+        return wrapped("", "No spring fits: every wire allowed is past its service limit at " +
+                               shown(v.requirement.surroundings.temperature) +
+                               ". Allow a wire that stands the heat; \"seatload wire\" lists the limits.",
+                       width, 2);
+    return wrapped("", "No spring fits. \"only it rejects\" counts the springs that would fit if that one limit were lifted.", width, 2);
 }
 
 std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(room, 2); }
@@ -107,19 +142,20 @@ std::string offers(const SizeView& v, int width) {
         if (strength.evidence == wire::Evidence::memory || strength.evidence == wire::Evidence::estimate)
             words += "; Rm from " + std::string(wire::word(strength.evidence)) + ", to be confirmed by the wire's certificate";
         if (!o.spec.seated.grade || !o.spec.full_travel.grade) words += "; loads tighter than EN 15800 grade 1, to be agreed";
-        out += wrapped(words + ".", width, 0, 3);
+        out += wrapped("", words + ".", width, 3);
     }
-    return out + wrapped("room: how many times the maker's load tolerance (EN 15800 grade " + std::to_string(v.requirement.load_grade) +
-                             ", from memory) fits between the loads and their nearest limit. Loads F1 seated and F2 at full travel are cold and new.",
-                         width, 0, 2);
+    return out + wrapped("", "room: how many times the maker's load tolerance (EN 15800 grade " +
+                                 std::to_string(v.requirement.load_grade) +
+                                 ", from memory) fits between the loads and their nearest limit. Loads F1 seated and F2 at "
+                                 "full travel are cold and new.",
+                         width, 2);
 }
 
 }  // namespace
 
 std::string size_text(const SizeView& v, double seconds, int width) {
     std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) + left_out(v, width);
-    if (v.offers.empty())
-        return out + '\n' + wrapped("No spring fits. \"only it rejects\" counts the springs that would fit if that one limit were lifted.", width, 0, 2);
+    if (v.offers.empty()) return out + '\n' + nothing_fits(v, width);
     return out + '\n' + offers(v, width);
 }
 
