@@ -26,9 +26,20 @@ std::vector<wire::Grade> allowed_grades(const demand::WireChoice& choice, const 
     return grades;
 }
 
+/// What is held in stock says nothing of a wire the requirement brings along: it comes in every size of the series.
+std::vector<wire::StockSize> own_sizes(const demand::WireChoice& choice, const wire::Catalogue& catalogue, const wire::Grade& grade) {
+    std::vector<wire::StockSize> sizes;
+    if (const wire::StockSeries* series = catalogue.find_series(choice.series))
+        for (const wire::StockSize& size : series->sizes)
+            if (wire::strength_at(grade, size.diameter)) sizes.push_back(size);
+    return sizes;
+}
+
 std::vector<wire::StockSize> allowed_sizes(const demand::WireChoice& choice, const wire::Catalogue& catalogue,
                                            const wire::Grade& grade) {
-    if (choice.diameters.empty()) return wire::stock_sizes(catalogue, grade, choice.series);
+    const bool own = std::any_of(choice.own_grades.begin(), choice.own_grades.end(),
+                                 [&](const wire::Grade& g) { return g.id == grade.id; });
+    if (choice.diameters.empty()) return own ? own_sizes(choice, catalogue, grade) : wire::stock_sizes(catalogue, grade, choice.series);
     std::vector<wire::StockSize> sizes;
     for (const Length& diameter : choice.diameters) sizes.push_back({diameter, units::shown_wire(diameter)});
     std::sort(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) { return a.diameter < b.diameter; });
