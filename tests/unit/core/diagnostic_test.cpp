@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/core/diagnostic.hpp>
+
+#include "support/check.hpp"
+
+using namespace seatload;
+
+namespace {
+
+Diagnostic at(unsigned line, unsigned column, std::string message) {
+    Diagnostic d;
+    d.place = {"latch.toml", line, column};
+    d.message = std::move(message);
+    return d;
+}
+
+}  // namespace
+
+TEST_CASE("a diagnostic shows place, message, source line, caret and hint") {
+    Diagnostic d = at(3, 8, "the number has no unit");
+    d.source_line = "bore = 9";
+    d.hint = "write for example \"9 mm\"";
+    CHECK(render({d}) ==
+          "latch.toml:3:8: error: the number has no unit\n"
+          "    bore = 9\n"
+          "           ^\n"
+          "    hint: write for example \"9 mm\"\n");
+}
+
+TEST_CASE("a contradiction shows both places") {
+    Diagnostic d = at(7, 1, "seated height below full travel");
+    d.source_line = "seated_height = \"8 mm\"";
+    d.related = {"latch.toml", 8, 1};
+    d.related_note = "full travel stands here";
+    d.related_line = "full_travel_height = \"9 mm\"";
+    CHECK(render({d}) ==
+          "latch.toml:7:1: error: seated height below full travel\n"
+          "    seated_height = \"8 mm\"\n"
+          "    ^\n"
+          "latch.toml:8:1: note: full travel stands here\n"
+          "    full_travel_height = \"9 mm\"\n"
+          "    ^\n");
+}
+
+TEST_CASE("a warning says so, and a place without a position is the file alone") {
+    Diagnostic d;
+    d.severity = Severity::warning;
+    d.place.file = "latch.toml";
+    d.message = "nothing asked for";
+    CHECK(render({d}) == "latch.toml: warning: nothing asked for\n");
+    d.place.line = 4;
+    CHECK(render({d}) == "latch.toml:4: warning: nothing asked for\n");
+    d.place = {};
+    CHECK(render({d}) == "warning: nothing asked for\n");
+}
+
+TEST_CASE("the caret counts code points and stands right under a tab") {
+    Diagnostic d = at(1, 6, "here");
+    d.source_line = "\tτ = ±9";
+    CHECK(render({d}) == "latch.toml:1:6: error: here\n     τ = ±9\n         ^\n");
+}
+
+TEST_CASE("control characters of a source line are not sent to the terminal") {
+    Diagnostic d = at(1, 1, "here");
+    d.source_line = "a\x1b[31mb\x7f";
+    CHECK(render({d}) == "latch.toml:1:1: error: here\n    a [31mb \n    ^\n");
+}
+
+TEST_CASE("a long source line is cut so that the caret stays in sight") {
+    Diagnostic d = at(1, 150, "here");
+    d.source_line = std::string(149, 'a') + "X" + std::string(100, 'b');
+    const std::string text = render({d});
+    CHECK(text == "latch.toml:1:150: error: here\n    " + std::string(99, 'a') + "X\n    " + std::string(99, ' ') + "^\n");
+}
+
+TEST_CASE("a caret past the end of its line stands behind the last letter") {
+    Diagnostic d = at(1, 99, "here");
+    d.source_line = "abc";
+    CHECK(render({d}) == "latch.toml:1:99: error: here\n    abc\n       ^\n");
+}
+
+TEST_CASE("diagnostics beyond the limit are counted, not shown") {
+    Diagnostics many(23, at(1, 1, "same"));
+    const std::string one = "latch.toml:1:1: error: same\n";
+    std::string twenty;
+    for (int i = 0; i < 20; ++i) twenty += one;
+    CHECK(render(many) == twenty + "(3 more not shown)\n");
+    CHECK(render(many, 1) == one + "(22 more not shown)\n");
+    CHECK(render({}) == "");
+}
+
+TEST_CASE("diagnostics are sorted by file, line and column, and equal places keep their order") {
+    Diagnostic other = at(1, 1, "other file");
+    other.place.file = "a.toml";
+    const Diagnostics unordered{at(2, 5, "c"), at(2, 1, "b"), at(10, 1, "d"), at(2, 5, "c again"), other};
+    std::string order;
+    for (const Diagnostic& d : sorted(unordered)) order += d.message + "|";
+    CHECK(order == "other file|b|c|c again|d|");
+}
+
+TEST_CASE("warnings alone are no error") {
+    Diagnostic warning = at(1, 1, "mind");
+    warning.severity = Severity::warning;
+    CHECK_FALSE(has_error({}));
+    CHECK_FALSE(has_error({warning}));
+    CHECK(has_error({warning, at(1, 1, "wrong")}));
+}
