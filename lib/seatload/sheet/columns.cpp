@@ -36,7 +36,7 @@ class Setter {
         const double start = is_signed ? kPad + kSignWidth : kPad;
         for (const std::string& line : wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
             rows.push_back({piece(start, line, paragraph.face)});
-        if (is_signed) rows[0].push_back(piece(kPad, sign(paragraph.status)));
+        if (is_signed) rows[0].insert(rows[0].begin(), piece(kPad, sign(paragraph.status)));
         return rows;
     }
     std::vector<Row> operator()(const Named& named) const {

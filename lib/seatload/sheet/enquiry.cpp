@@ -31,7 +31,7 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
     const record::Spec& spec = alternatives.front().spec;
     flow.heading("Enquiry: " + title(spec));
     const std::string number = spec.identity.number.empty() ? "" : ", our number " + spec.identity.number;
-    const std::string pieces = spec.quantities.empty() ? "" : " in lots of " + quantities(spec) + " pieces";
+    const std::string pieces = spec.quantities.empty() ? "" : "; lots to quote: " + quantities(spec) + " pieces";
     flow.paragraph("Please quote the cold-coiled compression spring described here" + number + pieces + ".");
     if (alternatives.size() > 1)
         flow.paragraph("Any one of the alternatives " + letters(alternatives) + " will do. Quote those that suit the wire you hold and your tooling; you need not quote all.");
@@ -78,9 +78,7 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives) {
     flow.heading("Your reply");
     flow.paragraph("Leave a line empty where you do not quote.");
     std::vector<int> lots = alternatives.front().spec.quantities;
-    if (lots.empty()) {
-        flow.table(reply_table(alternatives, kWidth));
-    }
+    if (lots.empty()) flow.table(reply_table(alternatives, kWidth));
     for (const int lot : lots) {
         flow.heading(fmt::format("For {} pieces", lot));
         flow.table(reply_table(alternatives, kWidth));

@@ -12,7 +12,8 @@ constexpr double kPitch = 4.2;
 constexpr double kPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
-constexpr double kGap = 1.6;          ///< after a paragraph or a table
+constexpr double kGap = 1.6;           ///< after a paragraph or a table
+constexpr double kBeforeHeading = 2.4;
 constexpr double kWithHeading = 14.0; ///< a heading wants this much after it on the same page
 
 Box room_of(const Drawing& page) {
@@ -38,8 +39,8 @@ void PageFlow::need(double height) {
 }
 
 void PageFlow::heading(const std::string& words) {
-    need(kAfterHeading + kWithHeading);
-    if (y_ < room_.top) y_ -= kGap;
+    need(kBeforeHeading + kAfterHeading + kWithHeading);
+    if (y_ < room_.top) y_ -= kBeforeHeading;
     page().add(Text{{room_.left, y_ - kHeadingHeight}, words, kHeadingHeight, Align::left, Face::bold});
     y_ -= kAfterHeading - kGap;
 }

@@ -40,10 +40,6 @@ void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
 }
 
 void draw_scale(Drawing& drawing, const Box& box, const TitleBlock& block) {
-    if (!block.scale) {
-        draw_field(drawing, box, "", "");
-        return;
-    }
     drawing.box(box);
     drawing.add(Text{{box.left + kPad, box.top - 3.4}, "scale"});
     drawing.add(Text{{box.left + kPad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
@@ -59,8 +55,8 @@ void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& blo
         return Box{left + from, bottom + kRow * (row - 1), left + from + width, bottom + kRow * row};
     };
     draw_field(drawing, cell(3, 0.0, 52.0), "legal owner", block.legal_owner, true);
-    draw_title(drawing, cell(3, 52.0, 94.0), block);
-    draw_scale(drawing, cell(3, 146.0, 34.0), block);
+    draw_title(drawing, cell(3, 52.0, block.scale ? 94.0 : 128.0), block);
+    if (block.scale) draw_scale(drawing, cell(3, 146.0, 34.0), block);
     draw_field(drawing, cell(2, 0.0, 52.0), "creator", block.creator);
     draw_field(drawing, cell(2, 52.0, 50.0), "approval person", block.approver);
     draw_field(drawing, cell(2, 102.0, 62.0), "document type", block.document_type);

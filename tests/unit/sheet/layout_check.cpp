@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "layout_check.hpp"
+
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
+
+namespace seatload::test {
+namespace {
+
+using namespace sheet;
+
+/// Liang and Barsky's clipping: true when a part of the segment lies inside the box.
+bool crosses(Point a, Point b, const Box& box) {
+    double from = 0.0;
+    double to = 1.0;
+    const Point way = b - a;
+    const double steps[] = {-way.x, way.x, -way.y, way.y};
+    const double rooms[] = {a.x - box.left, box.right - a.x, a.y - box.bottom, box.top - a.y};
+    for (int i = 0; i < 4; ++i) {
+        if (steps[i] == 0.0) {
+            if (rooms[i] < 0.0) return false;
+            continue;
+        }
+        const double t = rooms[i] / steps[i];
+        if (steps[i] < 0.0) from = std::max(from, t);
+        else to = std::min(to, t);
+    }
+    return from < to;
+}
+
+bool crosses(const Line& line, const Box& box) {
+    for (std::size_t i = 0; i + 1 < line.points.size(); ++i)
+        if (crosses(line.points[i], line.points[i + 1], box)) return true;
+    return line.closed && crosses(line.points.back(), line.points.front(), box);
+}
+
+struct Placed {
+    std::string words;
+    Box box;
+    std::size_t index;
+    bool masked;
+};
+
+}  // namespace
+
+std::vector<std::string> layout_faults(const Drawing& drawing) {
+    std::vector<std::string> faults;
+    std::vector<Placed> texts;
+    const Box frame = drawing_space(drawing.width(), drawing.height());
+    for (std::size_t i = 0; i < drawing.items().size(); ++i) {
+        const Text* text = std::get_if<Text>(&drawing.items()[i]);
+        if (!text || text->words.empty()) continue;
+        // A hair is taken off: letters seldom fill ascender and descender, and boxes may touch.
+        texts.push_back({plain(text->words), text_box(*text).shrunk(0.05), i, text->masked});
+        if (text->height < kLettering) faults.push_back("smaller than 2.5 mm: " + texts.back().words);
+        const bool is_grid_letter = text->height == 3.5 && texts.back().words.size() == 1;
+        if (!is_grid_letter && !frame.contains(texts.back().box)) faults.push_back("leaves the frame: " + texts.back().words);
+    }
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        for (std::size_t j = i + 1; j < texts.size(); ++j)
+            if (texts[i].box.overlaps(texts[j].box)) faults.push_back("overlap: " + texts[i].words + " / " + texts[j].words);
+    for (const Placed& text : texts) {
+        // Letters stand on the base line; rules may run close under it, where only descenders reach.
+        const Box body = text.box.height() < text.box.width() ? Box{text.box.left, text.box.bottom + 0.6, text.box.right, text.box.top - 0.3}
+                                                              : text.box.shrunk(0.6);
+        for (std::size_t i = text.masked ? text.index : 0; i < drawing.items().size(); ++i) {
+            const Line* line = std::get_if<Line>(&drawing.items()[i]);
+            if (line && crosses(*line, body)) faults.push_back("crossed by a line: " + text.words);
+        }
+    }
+    return faults;
+}
+
+}  // namespace seatload::test

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/sheet/drawing.hpp>
+
+namespace seatload::test {
+
+/// What is wrong with a page, in words: texts that overlap one another, leave the frame, are smaller than 2.5 mm, or are
+/// crossed by a line that was not wiped away behind them. Empty when nothing is.
+std::vector<std::string> layout_faults(const sheet::Drawing& drawing);
+
+}  // namespace seatload::test

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include <support/check.hpp>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/enquiry.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/spring_sheet.hpp>
+
+#include "layout_check.hpp"
+#include "specimens.hpp"
+
+namespace seatload::test {
+namespace {
+
+std::string listed(const std::vector<std::string>& faults) { return join(faults, "\n"); }
+
+TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
+    for (const Specimen& specimen : specimens()) {
+        INFO(specimen.name);
+        const auto page = sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances()});
+        REQUIRE(page.has_value());
+        CHECK(listed(layout_faults(*page)) == "");
+    }
+}
+
+TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
+    const std::vector<Specimen> all = specimens();
+    for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{5}, all.size()}) {
+        std::vector<sheet::EnquiryAlternative> alternatives;
+        for (std::size_t i = 0; i < count; ++i) alternatives.push_back({all[i].spec, grade_of(all[i].spec)});
+        const auto pages = sheet::enquiry(alternatives, tolerances());
+        REQUIRE(pages.has_value());
+        REQUIRE(pages->size() > count);
+        for (std::size_t p = 0; p < pages->size(); ++p) {
+            INFO(count << " alternatives, page " << p + 1);
+            CHECK(listed(layout_faults((*pages)[p])) == "");
+        }
+    }
+}
+
+TEST_CASE("the layout check finds an overlap, an overflow, small letters and a crossing line", "[sheet]") {
+    sheet::Drawing page = sheet::a4_landscape();
+    page.add(sheet::Text{{50.0, 50.0}, "first"});
+    CHECK(layout_faults(page).empty());
+    page.add(sheet::Text{{53.0, 51.0}, "second"});
+    CHECK_THAT(listed(layout_faults(page)), ContainsSubstring("overlap: first / second"));
+    page.add(sheet::Text{{280.0, 50.0}, "beyond the border"});
+    CHECK_THAT(listed(layout_faults(page)), ContainsSubstring("leaves the frame"));
+    page.add(sheet::Text{{50.0, 80.0}, "tiny", 1.8});
+    CHECK_THAT(listed(layout_faults(page)), ContainsSubstring("smaller than 2.5 mm: tiny"));
+    page.add(sheet::Text{{50.0, 100.0}, "struck out"});
+    page.line({40.0, 101.0}, {90.0, 101.5});
+    CHECK_THAT(listed(layout_faults(page)), ContainsSubstring("crossed by a line: struck out"));
+}
+
+TEST_CASE("more notes than a sheet can hold are an error, not a spill", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    spec.notes.assign(60, "Sixty characters of a note that must go on to a second line.");
+    const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
+    REQUIRE_FALSE(page.has_value());
+    CHECK_THAT(page.error().front().message, ContainsSubstring("notes"));
+}
+
+}  // namespace
+}  // namespace seatload::test
