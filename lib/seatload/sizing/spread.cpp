@@ -6,6 +6,9 @@
 namespace seatload::sizing {
 namespace {
 
+/// A spring with at least this share of the best one's tolerance room is worth quoting for the sake of another wire.
+constexpr double kGoodShare = 0.5;
+
 /// What sets a candidate apart from all chosen ones.
 struct Novelty {
     bool diameter = true;
@@ -43,8 +46,13 @@ std::vector<Alternative> spread(const Space& space, const Census& census, std::s
         if (best) left.push_back(*best);
     std::stable_sort(left.begin(), left.end(), [](const Candidate& a, const Candidate& b) { return better(a.merit, b.merit); });
     std::vector<Alternative> chosen;
+    const double most = left.empty() ? 0.0 : room_in_tenths(left.front().merit.tolerance_room);
+    const auto is_good = [&](const Candidate& c) { return room_in_tenths(c.merit.tolerance_room) >= kGoodShare * most; };
     while (chosen.size() < count && !left.empty()) {
-        const auto pick = std::max_element(left.begin(), left.end(), [&](const Candidate& a, const Candidate& b) {
+        // A new wire is no gain when its loads hardly keep their limits: poorer springs come only when the good ones are used up.
+        const auto good = std::partition_point(left.begin(), left.end(), [&](const Candidate& c) { return is_good(c); });
+        const auto end = good == left.begin() ? left.end() : good;
+        const auto pick = std::max_element(left.begin(), end, [&](const Candidate& a, const Candidate& b) {
             return novelty(space, chosen, a).score() < novelty(space, chosen, b).score();
         });
         const Novelty n = novelty(space, chosen, *pick);
