@@ -76,7 +76,8 @@ Entries geometry_entries(const Facts& facts) {
     if (!spring::are_ground(s.ends)) return out;
     out.push_back(Named{Status::required, "squareness " + symbol("e", "1"), "at most " + trimmed(in_mm(facts.squareness), 2) + " mm"});
     out.push_back(Named{Status::required, "parallelism " + symbol("e", "2"), "at most " + trimmed(in_mm(facts.parallelism), 2) + " mm"});
-    out.push_back(Named{Status::reference, "ground arc; tip", "(270° or more; about " + trimmed(0.25 * in_mm(s.wire_diameter), 2) + ")"});
+    if (spring::are_closed(s.ends))
+        out.push_back(Named{Status::reference, "ground arc; tip", "(270° or more; about " + trimmed(0.25 * in_mm(s.wire_diameter), 2) + ")"});
     return out;
 }
 

@@ -12,12 +12,20 @@ namespace {
 constexpr double kRow = 9.0;
 constexpr double kPad = 1.0;
 
+/// The text as it is, or in plain letters of the least height, narrowed, when it would have to be narrowed a good deal.
+Text roomy_or_plain(Text text, double room) {
+    if (text_width(text) <= 1.1 * room) return fitted(text, room);
+    text.height = kLettering;
+    text.face = Face::regular;
+    return fitted(text, room, 0.55);
+}
+
 /// A field: its name above, what it says below.
 void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value, bool important = false) {
     drawing.box(box);
     drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, 0.55));
     const Face face = important ? Face::bold : Face::regular;
-    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face}, box.width() - 2.0 * kPad, 0.55));
+    drawing.add(roomy_or_plain({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face}, box.width() - 2.0 * kPad));
 }
 
 /// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view to the right.
@@ -35,7 +43,7 @@ void draw_first_angle(Drawing& drawing, Point centre) {
 void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
     drawing.box(box);
     const double room = box.width() - 2.0 * kPad;
-    drawing.add(fitted({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room, 0.55));
+    drawing.add(roomy_or_plain({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room));
     drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, 0.55));
 }
 
