@@ -73,8 +73,12 @@ void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
     flow.point("With the lot: mill certificate of the wire (grade, diameter, tensile strength), and the coils, wire and free length as made.");
 }
 
+void add_caution(PageFlow& flow) {
+    flow.heading("Caution");
+    flow.paragraph(caution());
+}
+
 void add_reply(PageFlow& flow, std::span<const Facts> alternatives) {
-    flow.new_page();
     flow.heading("Your reply");
     flow.paragraph("Leave a line empty where you do not quote.");
     std::vector<int> lots = alternatives.front().spec.quantities;
@@ -110,8 +114,11 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives) {
     add_comparison(flow, alternatives);
     add_freedom(flow, alternatives);
     add_acceptance(flow, alternatives);
-    flow.heading("Caution");
-    flow.paragraph(caution());
+    // On the first page when it has room, else above the reply form: never on a page of its own.
+    const bool early = flow.has_room_for(caution());
+    if (early) add_caution(flow);
+    flow.new_page();
+    if (!early) add_caution(flow);
     add_reply(flow, alternatives);
     return std::move(flow.pages());
 }

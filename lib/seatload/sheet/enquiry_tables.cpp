@@ -15,7 +15,18 @@ constexpr std::size_t kColumns = 5;   ///< alternatives side by side on upright 
 constexpr double kNameWidth = 38.0;
 constexpr double kWritingHeight = 9.0;
 
-std::string load_words(const record::LoadAtLength& load) { return toleranced(load) + " N at " + number(load.length) + " mm"; }
+/// The load's name, with its length when that is the same in all alternatives; else the length goes with each value.
+struct LoadRow {
+    std::string name;
+    bool length_in_name;
+};
+
+LoadRow load_row(std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load, std::string_view index) {
+    const Length length = (alternatives.front().spec.*load).length;
+    const bool alike = std::all_of(alternatives.begin(), alternatives.end(), [&](const Facts& f) { return (f.spec.*load).length == length; });
+    const std::string name = "load " + symbol("F", index);
+    return alike ? LoadRow{name + " at " + number(length) + " mm", true} : LoadRow{name, false};
+}
 
 }  // namespace
 
@@ -38,8 +49,15 @@ std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
     row("free length " + symbol("L", "0"), [&](const Facts& f) { return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length) + " mm"); });
     row("ends", [](const Facts& f) { return std::string(spring::word(f.spec.spring.ends)); });
     row("hand of coiling", [](const Facts& f) { return std::string(spring::word(f.spec.spring.hand)); });
-    row("load " + symbol("F", "1"), [](const Facts& f) { return load_words(f.spec.seated); });
-    row("load " + symbol("F", "2"), [](const Facts& f) { return load_words(f.spec.full_travel); });
+    const auto add_load = [&](record::LoadAtLength record::Spec::*load, std::string_view index) {
+        const LoadRow named = load_row(alternatives, load, index);
+        row(named.name, [&](const Facts& f) {
+            const std::string value = toleranced(f.spec.*load) + " N";
+            return named.length_in_name ? value : value + " at " + number((f.spec.*load).length) + " mm";
+        });
+    };
+    add_load(&record::Spec::seated, "1");
+    add_load(&record::Spec::full_travel, "2");
     row("load tolerances correspond to", [](const Facts& f) { return load_grades(f.spec); });
     row("rate R", [](const Facts& f) { return reference(significant(in_newton_per_mm(f.values.rate), 4) + " N/mm"); });
     row("solid length " + symbol("L", "c") + " at most", [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2) + " mm"); });

@@ -135,7 +135,7 @@ void draw_key(Drawing& drawing, const Box& box, const LoadDiagram& d) {
     if (!d.seated.grade_tolerance && !d.full_travel.grade_tolerance) return;
     x = text_box(ordered).right + 4.0;
     draw_grade_bar(drawing, x, y - 0.3, y + 2.8);
-    drawing.add(Text{{x + 2.5, y}, "EN 15800 grade it corresponds to"});
+    drawing.add(Text{{x + 2.5, y}, "its EN 15800 grade"});
 }
 
 }  // namespace

@@ -13,8 +13,8 @@ constexpr double kPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
 constexpr double kGap = 1.6;           ///< after a paragraph or a table
-constexpr double kBeforeHeading = 2.4;
-constexpr double kWithHeading = 14.0; ///< a heading wants this much after it on the same page
+constexpr double kBeforeHeading = 2.8;
+constexpr double kWithHeading = 6.0; ///< a heading wants this much after it on the same page
 
 Box room_of(const Drawing& page) {
     Box room = drawing_space(page.width(), page.height());
@@ -61,6 +61,11 @@ void PageFlow::paragraph(const std::string& words) {
 }
 
 void PageFlow::point(const std::string& words) { lines(words, 4.0, "–"); }
+
+bool PageFlow::has_room_for(const std::string& words) const {
+    const auto count = static_cast<double>(wrapped(words, room_.width()).size());
+    return y_ - kBeforeHeading - kAfterHeading - kPitch * count >= room_.bottom;
+}
 
 void PageFlow::table(const RuledTable& table) {
     need(height(table));

@@ -20,6 +20,8 @@ class PageFlow {
     /// A line of a list, with a dash before it.
     void point(const std::string& words);
     void table(const RuledTable& table);
+    /// Whether a heading and a paragraph of these words still go on the present page.
+    bool has_room_for(const std::string& words) const;
     /// Begins a new page unless the present one is empty.
     void new_page();
 

@@ -24,7 +24,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFigureShare = 0.62;    ///< of the width; the rest is the diagram's
+constexpr double kFigureShare = 0.648;   ///< of the width; the rest is the diagram's
 constexpr double kHeadingRoom = 6.0;     ///< above the figure and the diagram
 constexpr double kLegendHeight = 5.4;
 constexpr double kLinePitch = 4.1;

@@ -39,11 +39,13 @@ std::string coil_diameter(const Facts& facts) {
 std::string coil_symbol(const Facts& facts) { return symbol("D", facts.spec.bore_rules ? "e" : "i"); }
 
 std::string load_grades(const record::Spec& spec) {
-    const auto& first = spec.seated.grade;
-    const auto& second = spec.full_travel.grade;
-    if (!first && !second) return "tighter than EN 15800 grade 1";
-    const auto grade = [](const std::optional<int>& g) { return g ? std::to_string(*g) : std::string("under 1"); };
-    return first == second ? "EN 15800 grade " + grade(first) : "EN 15800 grades " + grade(first) + "; " + grade(second);
+    const auto words = [](const std::optional<int>& grade) {
+        return grade ? "grade " + std::to_string(*grade) : std::string("finer than grade 1");
+    };
+    const std::string first = words(spec.seated.grade);
+    const std::string second = words(spec.full_travel.grade);
+    if (first == second) return "EN 15800 " + first;
+    return symbol("F", "1") + " " + first + "; " + symbol("F", "2") + " " + second + " of EN 15800";
 }
 
 std::string duty(const demand::Duty& duty) {

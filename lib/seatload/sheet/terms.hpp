@@ -22,7 +22,7 @@ std::string wire_diameter(const Facts& facts);
 std::string coil_diameter(const Facts& facts);
 std::string coil_symbol(const Facts& facts);
 
-/// What the load tolerances correspond to: "EN 15800 grades 2; 1".
+/// What the load tolerances correspond to: "EN 15800 grade 2".
 std::string load_grades(const record::Spec& spec);
 
 /// "static (fewer than 10 000 cycles)" or "2 000 000 cycles".
