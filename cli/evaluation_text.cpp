@@ -57,7 +57,7 @@ std::string geometry(const EvaluationView& v) {
     add_pair(t, "rate R", shown(e.rate, 4), "rate in service", shown(e.rate_hot, 4));
     add_pair(t, "widening, ends free", shown(e.growth_ends_free, 3), "widening, ends held", shown(e.growth_ends_held, 3));
     add_pair(t, "natural frequency", shown(e.natural_frequency, 0), "buckling deflection",
-             e.buckling_deflection ? shown(*e.buckling_deflection, 2) : "never buckles");
+             e.buckling_deflection ? shown(*e.buckling_deflection, 2) : "never");
     return t.text(2);
 }
 
@@ -107,9 +107,10 @@ std::string limit_lines(const EvaluationView& v, int width) {
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;
     std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
-    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", load loss taken as " +
-                          fixed(100.0 * v.evaluation.load_loss, 1) + " %";
-    if (!limits.load_loss && v.evaluation.load_loss > 0.0) service += " (guidance, an estimate)";
+    const double loss = v.evaluation.load_loss;
+    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", ";
+    service += loss > 0.0 ? "load loss taken as " + fixed(100.0 * loss, 1) + " %" : "no load loss counted";
+    if (!limits.load_loss && loss > 0.0) service += " (guidance, an estimate)";
     out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     return out + limit_lines(v, width);

@@ -78,13 +78,16 @@ std::string rejections(const SizeView& v) {
     return any ? t.text(0) : std::string{};
 }
 
-/// Grades whose service limit lies below the temperature: told by name, so that an empty list has a reason.
+/// Grades looked at whose service limit lies below the temperature: told by name, so that an empty list has a reason.
 std::string heat(const SizeView& v, int width) {
     if (!v.requirement.limits.heed_service_limit) return {};
     const Celsius temperature = v.requirement.surroundings.temperature;
     std::vector<std::string> out;
-    for (const wire::Grade& grade : v.space.grades)
-        if (grade.service_limit < temperature) out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
+    const auto& left_out = v.space.left_out;
+    for (const wire::Grade& grade : v.space.grades) {
+        const bool is_left_out = std::any_of(left_out.begin(), left_out.end(), [&](const auto& each) { return each.grade == grade.id; });
+        if (grade.service_limit < temperature && !is_left_out) out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
+    }
     if (out.empty()) return {};
     return wrapped("", "Out at " + shown(temperature) + " by their service limit: " + join(out, ", ") + ".", width, 2);
 }
