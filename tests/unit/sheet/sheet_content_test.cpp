@@ -110,9 +110,14 @@ TEST_CASE("a strength from memory is to be confirmed, one that was seen is not",
 
 TEST_CASE("a load tolerance never claims to be the standard's, and one tighter than grade 1 says so", "[sheet]") {
     record::Spec spec = specimen(latch());
-    CHECK_THAT(sheet_words(spec), ContainsSubstring("corresponding to\nF1 grade"));
+    spec.seated.grade = 2;
+    spec.full_travel.grade = 1;
+    CHECK_THAT(sheet_words(spec), ContainsSubstring("corresponding to\nF1 grade 2; F2 grade 1"));
+    spec.full_travel.grade = 2;
+    CHECK_THAT(sheet_words(spec), ContainsSubstring("corresponding to\nEN 15800 grade 2"));
     spec.seated.plus = spec.seated.minus = 0.05 * newton;
     spec.seated.grade.reset();
+    CHECK_THAT(sheet_words(spec), ContainsSubstring("corresponding to\nF1 finer than grade 1"));
     CHECK_THAT(sheet_words(spec), ContainsSubstring("to be agreed"));
 }
 
