@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// The templates a user starts from.
+#include <filesystem>
+
+#include <seatload/core/file.hpp>
+#include <seatload/io/builtin.hpp>
+#include <seatload/io/requirement_file.hpp>
+#include <seatload/sizing/spread.hpp>
+#include <support/check.hpp>
+
+using namespace seatload;
+namespace fs = std::filesystem;
+
+TEST_CASE("every template is read without a word and has springs that fit") {
+    const auto catalogue = io::builtin_catalogue();
+    const auto tolerances = io::builtin_tolerances();
+    REQUIRE((catalogue.has_value() && tolerances.has_value()));
+    int count = 0;
+    for (const auto& entry : fs::directory_iterator(fs::path(SEATLOAD_SOURCE_DIR) / "templates")) {
+        INFO(entry.path().filename().string());
+        const auto text = read_text_file(entry.path());
+        REQUIRE(text.has_value());
+        const auto requirement = io::read_requirement(*text, entry.path().filename().string(), *catalogue);
+        INFO(render(requirement.error()));
+        REQUIRE(requirement.has_value());
+        CHECK(requirement.error().empty());
+        const sizing::Space space = sizing::search_space(*requirement, *catalogue);
+        const sizing::Census census = sizing::search(space, *tolerances, {});
+        CHECK(census.fit > 0);
+        const auto wanted = static_cast<std::size_t>(requirement->alternatives);
+        CHECK(sizing::spread(space, census, wanted).size() == wanted);
+        ++count;
+    }
+    CHECK(count >= 4);
+}
