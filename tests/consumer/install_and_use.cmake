@@ -1,0 +1,26 @@
+# Installs the build into a scratch prefix, then configures, builds and runs the consumer's project against it.
+cmake_minimum_required(VERSION 3.25)
+
+function(run)
+    execute_process(COMMAND ${ARGN} RESULT_VARIABLE result OUTPUT_VARIABLE output ERROR_VARIABLE output)
+    if(NOT result EQUAL 0)
+        string(REPLACE ";" " " command "${ARGN}")
+        message(FATAL_ERROR "${command}\ngave ${result}:\n${output}")
+    endif()
+    set(output "${output}" PARENT_SCOPE)
+endfunction()
+
+set(flags "")
+if(SANITIZE)
+    set(flags "-fsanitize=${SANITIZE}")
+endif()
+file(REMOVE_RECURSE ${SCRATCH})
+run(${CMAKE_COMMAND} --install ${BUILD} --prefix ${SCRATCH}/prefix --config ${CONFIG})
+run(${CMAKE_COMMAND} -S ${PROJECT} -B ${SCRATCH}/build -D CMAKE_PREFIX_PATH=${SCRATCH}/prefix -D CMAKE_BUILD_TYPE=${CONFIG}
+    -D CMAKE_CXX_COMPILER=${COMPILER} -D CMAKE_CXX_FLAGS=${flags})
+run(${CMAKE_COMMAND} --build ${SCRATCH}/build --config ${CONFIG})
+run(${SCRATCH}/build/consumer)
+if(NOT output STREQUAL "1.3583 N/mm, 35 grades\n")
+    message(FATAL_ERROR "the consumer's program says: ${output}")
+endif()
+run(${SCRATCH}/prefix/bin/seatload --version)
