@@ -16,9 +16,12 @@ double smooth_integral(double t) { return t <= 0.0 ? 0.0 : t >= 1.0 ? t - 0.5 : 
 double tip_place(spring::Ends ends) {
     switch (ends) {
         case spring::Ends::open:
-        case spring::Ends::closed: return 0.5;
-        case spring::Ends::open_ground: return 0.0;
-        case spring::Ends::closed_ground: return -0.25;  // leaves a tip d/4 thick, and d/2 of height at 3/4 turn
+        case spring::Ends::closed:
+            return 0.5;
+        case spring::Ends::open_ground:
+            return 0.0;
+        case spring::Ends::closed_ground:
+            return -0.25;  // leaves a tip d/4 thick, and d/2 of height at 3/4 turn
     }
     return 0.5;
 }

@@ -5,8 +5,8 @@
 #include <seatload/sheet/coil_curve.hpp>
 
 // Orthographic views of a tube about a space curve: the contour of a round wire is the pair of curves parallel to the
-// projected centre line at d/2. Where the centre line turns back at the top and bottom of a coil the inner one has cusps,
-// and what lies between them is inside the tube: it is left out.
+// projected centre line at d/2. Where the centre line turns back at the top and bottom of a coil the inner one has
+// cusps, and what lies between them is inside the tube: it is left out.
 
 namespace seatload::sheet {
 namespace {

@@ -7,13 +7,13 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.0;         ///< between base lines
-constexpr double kPad = 2.0;           ///< inside a column, left and right
+constexpr double kPitch = 4.0;  ///< between base lines
+constexpr double kPad = 2.0;    ///< inside a column, left and right
 constexpr double kSignWidth = 3.6;
-constexpr double kNameShare = 0.43;    ///< of what the sign leaves
+constexpr double kNameShare = 0.43;  ///< of what the sign leaves
 constexpr double kNameGap = 1.5;
-constexpr double kHeadingGap = 0.9;    ///< above a heading that is not at the top
-constexpr double kRuleGap = 0.4;       ///< below a heading's rule
+constexpr double kHeadingGap = 0.9;  ///< above a heading that is not at the top
+constexpr double kRuleGap = 0.4;     ///< below a heading's rule
 
 /// One laid-out line: pieces with their distance from the column's left edge.
 struct Piece {
@@ -27,14 +27,13 @@ class Setter {
   public:
     Setter(double width, double squeeze) : width_(width), squeeze_(squeeze) {}
 
-    std::vector<Row> operator()(const Heading& heading) const {
-        return {{piece(kPad, heading.words, Face::bold)}};
-    }
+    std::vector<Row> operator()(const Heading& heading) const { return {{piece(kPad, heading.words, Face::bold)}}; }
     std::vector<Row> operator()(const Paragraph& paragraph) const {
         std::vector<Row> rows;
         const bool is_signed = *sign(paragraph.status) != '\0';
         const double start = is_signed ? kPad + kSignWidth : kPad;
-        for (const std::string& line : wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
+        for (const std::string& line :
+             wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
             rows.push_back({piece(start, line, paragraph.face)});
         if (is_signed) rows[0].insert(rows[0].begin(), piece(kPad, sign(paragraph.status)));
         return rows;

@@ -10,7 +10,7 @@ namespace seatload::sheet {
 struct Columns {
     Box box;
     int count = 3;
-    double squeeze = 1.0;   ///< of the letters
+    double squeeze = 1.0;  ///< of the letters
 
     /// Draws the entries and returns how many found room: all of them, or those before the first that did not fit.
     std::size_t draw(Drawing& drawing, const Entries& entries) const;

@@ -63,12 +63,16 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     arrow_head(drawing, {x, high}, arrows_inside ? 90.0 : 270.0);
     if (!arrows_inside) drawing.line({x, low - kTail}, {x, low});
     if (words_inside) {
-        drawing.add(Text{.at = {x - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
+        drawing.add(Text{
+            .at = {x - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
         return;
     }
     // Clear of the extension lines, which end a little past the dimension line.
     if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
-    drawing.add(Text{.at = {x - kOvershoot - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
+    drawing.add(Text{.at = {x - kOvershoot - kLift, 0.5 * (low + high)},
+                     .words = dimension.words,
+                     .align = Align::centre,
+                     .turn = 90.0});
 }
 
 void draw(Drawing& drawing, const Leader& leader) {

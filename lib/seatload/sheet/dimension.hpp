@@ -10,8 +10,8 @@ namespace seatload::sheet {
 /// A filled arrowhead with its point at `at`, pointing along `degrees` (ISO 129-1: closed, filled).
 void arrow_head(Drawing& drawing, Point at, double degrees);
 
-/// A distance along x between two features, its dimension line at height `line_y`; extension lines run from the features.
-/// The words stand above the line, or right of it when they do not fit between the arrows.
+/// A distance along x between two features, its dimension line at height `line_y`; extension lines run from the
+/// features. The words stand above the line, or right of it when they do not fit between the arrows.
 struct HorizontalDimension {
     Point from;
     Point to;

@@ -23,9 +23,12 @@ enum class LineKind {
 /// Width of a line of that kind [mm].
 constexpr double line_width(LineKind kind) {
     switch (kind) {
-        case LineKind::frame: return 0.7;
-        case LineKind::wide: return 0.5;
-        default: return 0.25;
+        case LineKind::frame:
+            return 0.7;
+        case LineKind::wide:
+            return 0.5;
+        default:
+            return 0.25;
     }
 }
 
@@ -68,12 +71,12 @@ struct Disc {
 struct Text {
     Point at;
     std::string words;
-    double height = kLettering;   ///< of capital letters [mm]
+    double height = kLettering;  ///< of capital letters [mm]
     Align align = Align::left;
     Face face = Face::regular;
-    double turn = 0.0;            ///< anticlockwise [deg]
-    double squeeze = 1.0;         ///< width of the letters over their natural width
-    bool masked = false;          ///< whether the paper behind the words is wiped white first
+    double turn = 0.0;     ///< anticlockwise [deg]
+    double squeeze = 1.0;  ///< width of the letters over their natural width
+    bool masked = false;   ///< whether the paper behind the words is wiped white first
 };
 
 using Item = std::variant<Line, Area, Arc, Disc, Text>;

@@ -19,7 +19,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kWidth = 174.0;   ///< of tables on upright A4, inside the padding of PageFlow
+constexpr double kWidth = 174.0;  ///< of tables on upright A4, inside the padding of PageFlow
 
 /// "A to E", "A", or "1 to 3".
 std::string letters(std::span<const Facts> alternatives) {
@@ -34,7 +34,8 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
     const std::string pieces = spec.quantities.empty() ? "" : "; lots to quote: " + quantities(spec) + " pieces";
     flow.paragraph("Please quote the cold-coiled compression spring described here" + number + pieces + ".");
     if (alternatives.size() > 1)
-        flow.paragraph("Any one of the alternatives " + letters(alternatives) + " will do. Quote those that suit the wire you hold and your tooling; you need not quote all.");
+        flow.paragraph("Any one of the alternatives " + letters(alternatives) +
+                       " will do. Quote those that suit the wire you hold and your tooling; you need not quote all.");
     flow.paragraph("A sheet for each alternative follows. Where this cover and a sheet differ, the sheet holds.");
 }
 
@@ -43,7 +44,9 @@ void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
     for (const RuledTable& table : comparison_tables(alternatives, kWidth)) flow.table(table);
     const std::string common = common_words(alternatives);
     if (!common.empty()) flow.paragraph("Alike in all: " + common + ".");
-    flow.paragraph("Values in brackets are for reference, or yours to adjust as said below. Loads are those of the new spring at 20\u00a0°C.");
+    flow.paragraph(
+        "Values in brackets are for reference, or yours to adjust as said below. Loads are those of the new spring at "
+        "20\u00a0°C.");
 }
 
 void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
@@ -55,9 +58,12 @@ void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
     }
     const bool alike = said.size() == 1;
     for (std::size_t i = 0; i < (alike ? 1 : alternatives.size()); ++i)
-        flow.point((alike ? "To bring both loads in: " : letter(alternatives, i) + ": ") + adjustable_quantities(alternatives[i]) + ".");
+        flow.point((alike ? "To bring both loads in: " : letter(alternatives, i) + ": ") +
+                   adjustable_quantities(alternatives[i]) + ".");
     flow.point("Whether and how you preset, as long as the loads hold afterwards.");
-    flow.point("Anything else, such as another wire you hold or other ends: write it under changes you ask for; it will be checked and answered.");
+    flow.point(
+        "Anything else, such as another wire you hold or other ends: write it under changes you ask for; it will be "
+        "checked and answered.");
 }
 
 void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
@@ -67,10 +73,13 @@ void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
     for (const Facts& f : alternatives) solid = solid && preload_length(f) == preload_length(facts);
     flow.point("Pressed three times to " + (solid ? preload_length(facts) : std::string("the length its sheet names")) +
                ", then measured at 20\u00a0±\u00a05\u00a0°C, coming from the free length.");
-    flow.point(tests_every_piece(facts.spec) ? "Loads: every piece is tested at both lengths." : "Loads: by a sampling plan to be agreed.");
+    flow.point(tests_every_piece(facts.spec) ? "Loads: every piece is tested at both lengths."
+                                             : "Loads: by a sampling plan to be agreed.");
     flow.point("Coil diameter, hand and ends: as the sheet says; dimensions in brackets are not inspected.");
     flow.point("A reading passes when it lies inside its tolerance by the uncertainty of measuring (k\u00a0=\u00a02).");
-    flow.point("With the lot: mill certificate of the wire (grade, diameter, tensile strength), and the coils, wire and free length as made.");
+    flow.point(
+        "With the lot: mill certificate of the wire (grade, diameter, tensile strength), and the coils, wire and free "
+        "length as made.");
 }
 
 void add_caution(PageFlow& flow) {
@@ -125,7 +134,8 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives) {
 
 }  // namespace
 
-Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances) {
+Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
+                                     const tolerance::Tables& tolerances) {
     if (alternatives.empty()) return error("an enquiry needs at least one alternative");
     std::vector<Facts> known;
     Diagnostics diagnostics;
@@ -140,10 +150,12 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
     const int sheets = static_cast<int>(pages.size() + alternatives.size());
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom}, cover_block(known.front().spec, known, static_cast<int>(i) + 1, sheets));
+        draw_title_block(pages[i], {space.right, space.bottom},
+                         cover_block(known.front().spec, known, static_cast<int>(i) + 1, sheets));
     }
     for (const EnquiryAlternative& alternative : alternatives) {
-        auto sheet = spring_sheet({alternative.spec, alternative.grade, tolerances, static_cast<int>(pages.size()) + 1, sheets});
+        auto sheet =
+            spring_sheet({alternative.spec, alternative.grade, tolerances, static_cast<int>(pages.size()) + 1, sheets});
         if (!sheet) return sheet.error();
         pages.push_back(std::move(sheet).value());
     }

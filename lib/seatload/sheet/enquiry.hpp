@@ -19,10 +19,11 @@ struct EnquiryAlternative {
     const wire::Grade& grade;
 };
 
-/// The enquiry to a maker: what is asked, the alternatives compared, what he may change, how the lot is accepted, a reply
-/// form for each quantity, then one sheet an alternative. Identity and quantities are those of the first alternative.
-/// Errors: no alternative, and those of spring_sheet() for each of them.
-Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances);
+/// The enquiry to a maker: what is asked, the alternatives compared, what he may change, how the lot is accepted, a
+/// reply form for each quantity, then one sheet an alternative. Identity and quantities are those of the first
+/// alternative. Errors: no alternative, and those of spring_sheet() for each of them.
+Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
+                                     const tolerance::Tables& tolerances);
 
 /// The same as the bytes of a PDF.
 Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances);

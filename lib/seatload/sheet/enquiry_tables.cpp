@@ -11,7 +11,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr std::size_t kColumns = 5;   ///< alternatives side by side on upright A4
+constexpr std::size_t kColumns = 5;  ///< alternatives side by side on upright A4
 constexpr double kNameWidth = 38.0;
 constexpr double kWritingHeight = 9.0;
 
@@ -21,9 +21,11 @@ struct LoadRow {
     bool length_in_name;
 };
 
-LoadRow load_row(std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load, std::string_view index) {
+LoadRow load_row(std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load,
+                 std::string_view index) {
     const Length length = (alternatives.front().spec.*load).length;
-    const bool alike = std::all_of(alternatives.begin(), alternatives.end(), [&](const Facts& f) { return (f.spec.*load).length == length; });
+    const bool alike = std::all_of(alternatives.begin(), alternatives.end(),
+                                   [&](const Facts& f) { return (f.spec.*load).length == length; });
     const std::string name = "load " + symbol("F", index);
     return alike ? LoadRow{name + " at " + number(length) + " mm", true} : LoadRow{name, false};
 }
@@ -43,10 +45,17 @@ std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
     };
     const auto marked = [](bool adjustable, const std::string& value) { return adjustable ? reference(value) : value; };
     row("wire", [](const Facts& f) { return wire_name(f.grade); });
-    row("wire diameter d", [&](const Facts& f) { return marked(f.wire_is_adjustable(), wire_number(f.spec.spring.wire_diameter) + " mm"); });
-    row("coil diameter", [&](const Facts& f) { return coil_symbol(f) + " " + marked(f.diameter_is_adjustable(), coil_diameter(f) + " mm"); });
-    row("total coils " + symbol("n", "t"), [](const Facts& f) { return reference(trimmed(f.spec.spring.total_coils, 2)); });
-    row("free length " + symbol("L", "0"), [&](const Facts& f) { return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length) + " mm"); });
+    row("wire diameter d", [&](const Facts& f) {
+        return marked(f.wire_is_adjustable(), wire_number(f.spec.spring.wire_diameter) + " mm");
+    });
+    row("coil diameter", [&](const Facts& f) {
+        return coil_symbol(f) + " " + marked(f.diameter_is_adjustable(), coil_diameter(f) + " mm");
+    });
+    row("total coils " + symbol("n", "t"),
+        [](const Facts& f) { return reference(trimmed(f.spec.spring.total_coils, 2)); });
+    row("free length " + symbol("L", "0"), [&](const Facts& f) {
+        return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length) + " mm");
+    });
     row("ends", [](const Facts& f) { return std::string(spring::word(f.spec.spring.ends)); });
     row("hand of coiling", [](const Facts& f) { return std::string(spring::word(f.spec.spring.hand)); });
     const auto add_load = [&](record::LoadAtLength record::Spec::*load, std::string_view index) {
@@ -60,8 +69,10 @@ std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
     add_load(&record::Spec::full_travel, "2");
     row("load tolerances correspond to", [](const Facts& f) { return load_grades(f.spec); });
     row("rate R", [](const Facts& f) { return reference(significant(in_newton_per_mm(f.values.rate), 4) + " N/mm"); });
-    row("solid length " + symbol("L", "c") + " at most", [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2) + " mm"); });
-    row("finish", [](const Facts& f) { return f.spec.finish.empty() ? std::string("(none, lightly oiled)") : f.spec.finish; });
+    row("solid length " + symbol("L", "c") + " at most",
+        [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2) + " mm"); });
+    row("finish",
+        [](const Facts& f) { return f.spec.finish.empty() ? std::string("(none, lightly oiled)") : f.spec.finish; });
     return out;
 }
 
@@ -94,7 +105,8 @@ std::string common_words(std::span<const Facts> alternatives) {
     std::string words;
     if (alternatives.size() < 2) return words;
     for (const Comparison& comparison : comparisons(alternatives))
-        if (comparison.is_common()) words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.values.front();
+        if (comparison.is_common())
+            words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.values.front();
     return words;
 }
 
@@ -106,7 +118,8 @@ RuledTable reply_table(std::span<const Facts> alternatives, double width) {
     table.widths.push_back(rest);
     table.least_row_height = kWritingHeight;
     table.rows.push_back({"alt.", "price a piece", "tooling", "lead time", "wire you hold", "changes you ask for"});
-    for (std::size_t i = 0; i < alternatives.size(); ++i) table.rows.push_back({letter(alternatives, i), "", "", "", "", ""});
+    for (std::size_t i = 0; i < alternatives.size(); ++i)
+        table.rows.push_back({letter(alternatives, i), "", "", "", "", ""});
     return table;
 }
 

@@ -12,17 +12,20 @@ namespace seatload::sheet {
 
 /// What a value on the sheet is to the maker.
 enum class Status {
-    required,     ///< inspected
-    reference,    ///< in brackets, not inspected
-    adjustable,   ///< the maker may alter it; shown in brackets
+    required,    ///< inspected
+    reference,   ///< in brackets, not inspected
+    adjustable,  ///< the maker may alter it; shown in brackets
 };
 
 /// The sign before a value of that status.
 constexpr const char* sign(Status status) {
     switch (status) {
-        case Status::required: return "■";
-        case Status::adjustable: return "◊";
-        default: return "";
+        case Status::required:
+            return "■";
+        case Status::adjustable:
+            return "◊";
+        default:
+            return "";
     }
 }
 

@@ -12,7 +12,9 @@
 namespace seatload::sheet {
 
 /// Whether a paper for the maker may name the standard as a number's source.
-constexpr bool is_firm(wire::Evidence evidence) { return evidence == wire::Evidence::standard || evidence == wire::Evidence::given; }
+constexpr bool is_firm(wire::Evidence evidence) {
+    return evidence == wire::Evidence::standard || evidence == wire::Evidence::given;
+}
 
 /// A number with how far it can be trusted.
 template <class Q>
@@ -23,15 +25,16 @@ struct Trusted {
     bool is_firm() const { return sheet::is_firm(evidence); }
 };
 
-/// All numbers of a spec's sheet. Loads, stresses and lengths are those of the new spring at 20 deg C, as it is inspected.
+/// All numbers of a spec's sheet. Loads, stresses and lengths are those of the new spring at 20 deg C, as it is
+/// inspected.
 struct Facts {
-    record::Spec spec;    ///< texts made readable, our own reasons taken out
+    record::Spec spec;  ///< texts made readable, our own reasons taken out
     wire::Grade grade;
     check::Evaluation values;
     std::optional<Trusted<Length>> wire_tolerance;
-    std::optional<Trusted<Length>> diameter_tolerance;   ///< of De or Di
-    Length squareness;    ///< e1
-    Length parallelism;   ///< e2
+    std::optional<Trusted<Length>> diameter_tolerance;  ///< of De or Di
+    Length squareness;                                  ///< e1
+    Length parallelism;                                 ///< e2
     std::optional<Force> seated_grade_tolerance;        ///< of the EN 15800 grade the load corresponds to
     std::optional<Force> full_travel_grade_tolerance;
 
@@ -40,9 +43,11 @@ struct Facts {
     bool diameter_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_diameter); }
 };
 
-/// The facts of a spec. Errors: the grade has no strength at the wire diameter, and an over-defined spec: two loads fix rate
-/// and free length, so that the maker must be left the free length and, with the coils, wire or coil diameter (EN 15800,
-/// compensation rule, from memory); a text that is not UTF-8. Warnings: characters that cannot be printed.
+/// The facts of a spec. Errors: the grade has no strength at the wire diameter, and an over-defined spec: two loads fix
+/// rate and free length, so that the maker must be left the free length and, with the coils, wire or coil diameter (EN
+/// 15800, compensation rule, from memory); a text that is not UTF-8; a spring that cannot be
+/// drawn (no active coils, coils longer than the free length, lengths out of order). Warnings: characters that cannot
+/// be printed.
 Result<Facts> facts(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables);
 
 }  // namespace seatload::sheet

@@ -36,7 +36,8 @@ std::string toleranced(const record::LoadAtLength& load) {
     const double plus = in_newton(load.plus);
     const double minus = in_newton(load.minus);
     const int decimals = std::max({decimals_of(nominal), decimals_of(plus), decimals_of(minus)});
-    if (fixed(plus, decimals) == fixed(minus, decimals)) return fixed(nominal, decimals) + " ± " + fixed(plus, decimals);
+    if (fixed(plus, decimals) == fixed(minus, decimals))
+        return fixed(nominal, decimals) + " ± " + fixed(plus, decimals);
     return fixed(nominal, decimals) + " +" + fixed(plus, decimals) + "/−" + fixed(minus, decimals);
 }
 

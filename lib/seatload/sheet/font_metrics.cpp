@@ -10,7 +10,8 @@ namespace {
 // TrueType files are big-endian.
 unsigned u16(std::string_view bytes, std::size_t at) {
     SEATLOAD_ASSERT(at + 2 <= bytes.size());
-    return static_cast<unsigned>(static_cast<unsigned char>(bytes[at])) << 8 | static_cast<unsigned char>(bytes[at + 1]);
+    return static_cast<unsigned>(static_cast<unsigned char>(bytes[at])) << 8 |
+           static_cast<unsigned char>(bytes[at + 1]);
 }
 
 std::size_t u32(std::string_view bytes, std::size_t at) {
@@ -87,7 +88,8 @@ double FontMetrics::advance(char32_t character) const {
 }
 
 std::string_view font_file(Face face) {
-    return embedded(face == Face::bold ? "data/fonts/LiberationSans-Bold.ttf" : "data/fonts/LiberationSans-Regular.ttf");
+    return embedded(face == Face::bold ? "data/fonts/LiberationSans-Bold.ttf"
+                                       : "data/fonts/LiberationSans-Regular.ttf");
 }
 
 const FontMetrics& metrics(Face face) {

@@ -24,8 +24,8 @@ class FontMetrics {
     double capital_height() const { return capital_height_; }
 
   private:
-    std::vector<std::uint16_t> glyphs_;   ///< by character, U+0000 to U+FFFF
-    std::vector<double> advances_;        ///< by glyph
+    std::vector<std::uint16_t> glyphs_;  ///< by character, U+0000 to U+FFFF
+    std::vector<double> advances_;       ///< by glyph
     double capital_height_ = 0.0;
 };
 

@@ -25,7 +25,8 @@ void draw_top_fields(Drawing& drawing, const Box& space) {
     const double top = drawing.height() - kTrim;
     for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
         drawing.line({edges[i], space.top}, {edges[i], top});
-        drawing.add(Text{{0.5 * (edges[i] + edges[i + 1]), space.top + 0.8}, std::to_string(i + 1), kGridHeight, Align::centre});
+        drawing.add(Text{
+            {0.5 * (edges[i] + edges[i + 1]), space.top + 0.8}, std::to_string(i + 1), kGridHeight, Align::centre});
     }
     drawing.line({space.right, space.top}, {space.right, top});
 }
@@ -36,7 +37,10 @@ void draw_right_fields(Drawing& drawing, const Box& space) {
     for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
         const std::string letter(1, static_cast<char>('A' + static_cast<int>(edges.size() - 2 - i)));
         drawing.line({space.right, edges[i]}, {right, edges[i]});
-        drawing.add(Text{{0.5 * (space.right + right), 0.5 * (edges[i] + edges[i + 1] - kGridHeight)}, letter, kGridHeight, Align::centre});
+        drawing.add(Text{{0.5 * (space.right + right), 0.5 * (edges[i] + edges[i + 1] - kGridHeight)},
+                         letter,
+                         kGridHeight,
+                         Align::centre});
     }
     drawing.line({space.right, space.top}, {right, space.top});
 }

@@ -12,8 +12,8 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kAscender = 1.06;   ///< of Liberation Sans, over capital height (0.729 / 0.688)
-constexpr double kDescender = 0.31;  ///< (0.212 / 0.688)
+constexpr double kAscender = 1.06;             ///< of Liberation Sans, over capital height (0.729 / 0.688)
+constexpr double kDescender = 0.31;            ///< (0.212 / 0.688)
 constexpr std::string_view kSubstitute = "□";  // U+25A1, never without a warning
 
 std::string marked(std::string_view letter, char mark, std::string_view index) {
@@ -104,8 +104,10 @@ std::string readable(std::string_view text, std::string_view what, Diagnostics& 
         }
     }
     if (!missing.empty())
-        diagnostics.push_back(complaint(Severity::warning, fmt::format("{}: the sheet's typeface has no sign for {}; a □ is printed instead", what, missing),
-                               "Latin, Greek and Cyrillic letters can be printed"));
+        diagnostics.push_back(
+            complaint(Severity::warning,
+                      fmt::format("{}: the sheet's typeface has no sign for {}; a □ is printed instead", what, missing),
+                      "Latin, Greek and Cyrillic letters can be printed"));
     return out;
 }
 

@@ -48,8 +48,8 @@ double text_width(const Text& text);
 /// A turned text must be turned by a multiple of 90 degrees.
 Box text_box(const Text& text);
 
-/// The text narrowed so far that it is no wider than `width`, but never below `narrowest` of its natural width; one that
-/// is too long even so is cut and ends in "…".
+/// The text narrowed so far that it is no wider than `width`, but never below `narrowest` of its natural width; one
+/// that is too long even so is cut and ends in "…".
 Text fitted(Text text, double width, double narrowest = 0.7);
 
 /// A user's text made fit for printing: control characters become blanks, and characters the typeface lacks become □,

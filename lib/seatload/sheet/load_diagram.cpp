@@ -11,21 +11,26 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kLabelPitch = 4.3;      ///< between force labels
-constexpr double kLabelGap = 2.0;        ///< between length labels
-constexpr double kLeader = 3.0;          ///< length of the line from an axis to its label
+constexpr double kLabelPitch = 4.3;  ///< between force labels
+constexpr double kLabelGap = 2.0;    ///< between length labels
+constexpr double kLeader = 3.0;      ///< length of the line from an axis to its label
 constexpr double kBandHalfWidth = 1.2;
-constexpr double kWhisker = 2.2;         ///< how far right of the band the grade's bar stands
+constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar stands
 constexpr double kKeyHeight = 5.0;
 
 /// Where lengths and forces lie on the paper.
 class Axes {
   public:
     Axes(const Box& plot, const LoadDiagram& diagram, double highest_force)
-        : plot_(plot), longest_(diagram.free_length), shortest_(diagram.solid_length), highest_(highest_force) {}
+        : plot_(plot),
+          longest_(diagram.free_length),
+          shortest_(std::min(diagram.solid_length, diagram.full_travel.length)),
+          highest_(highest_force) {}
 
     const Box& plot() const { return plot_; }
-    double x(double length) const { return plot_.left + (longest_ - length) / (longest_ - shortest_) * (plot_.width() - 14.0); }
+    double x(double length) const {
+        return plot_.left + (longest_ - length) / (longest_ - shortest_) * (plot_.width() - 14.0);
+    }
     double y(double force) const { return plot_.bottom + force / highest_ * (plot_.height() - 6.0); }
     Point at(double length, double force) const { return {x(length), y(force)}; }
 
@@ -41,15 +46,16 @@ struct Mark {
     double length;
     double force;
     std::string length_words;
-    std::string force_words;   ///< empty for the free spring
+    std::string force_words;  ///< empty for the free spring
 };
 
 std::vector<Mark> marks(const LoadDiagram& d) {
-    std::vector<Mark> out{{d.free_length, 0.0, d.free_words, ""},
-                          {d.seated.length, d.seated.nominal, d.seated.length_words, d.seated.load_words},
-                          {d.full_travel.length, d.full_travel.nominal, d.full_travel.length_words, d.full_travel.load_words},
-                          {d.smallest_length, d.rate * (d.free_length - d.smallest_length), d.smallest_words, d.smallest_load_words},
-                          {d.solid_length, d.rate * (d.free_length - d.solid_length), d.solid_words, d.solid_load_words}};
+    std::vector<Mark> out{
+        {d.free_length, 0.0, d.free_words, ""},
+        {d.seated.length, d.seated.nominal, d.seated.length_words, d.seated.load_words},
+        {d.full_travel.length, d.full_travel.nominal, d.full_travel.length_words, d.full_travel.load_words},
+        {d.smallest_length, d.rate * (d.free_length - d.smallest_length), d.smallest_words, d.smallest_load_words},
+        {d.solid_length, d.rate * (d.free_length - d.solid_length), d.solid_words, d.solid_load_words}};
     std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.length > b.length; });
     return out;
 }
@@ -62,7 +68,8 @@ double highest_force(const LoadDiagram& d) {
 
 void draw_length_labels(Drawing& drawing, const Axes& axes, const std::vector<Mark>& all) {
     std::vector<Spot> spots;
-    for (const Mark& mark : all) spots.push_back({axes.x(mark.length), text_width(mark.length_words, kLettering) + kLabelGap});
+    for (const Mark& mark : all)
+        spots.push_back({axes.x(mark.length), text_width(mark.length_words, kLettering) + kLabelGap});
     const auto places = spread(spots, axes.plot().left - 10.0, axes.plot().right + 2.0);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Point foot{axes.x(all[i].length), axes.plot().bottom};
@@ -144,7 +151,8 @@ void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diag
     const std::vector<Mark> all = marks(diagram);
     double widest = text_width("F [N]", kLettering);
     for (const Mark& mark : all) widest = std::max(widest, text_width(mark.force_words, kLettering));
-    const Box plot{box.left + widest + kLeader + 2.0, box.bottom + kLeader + 4.5, box.right - 3.0, box.top - kKeyHeight - 2.0};
+    const Box plot{box.left + widest + kLeader + 2.0, box.bottom + kLeader + 4.5, box.right - 3.0,
+                   box.top - kKeyHeight - 2.0};
     const Axes axes(plot, diagram, highest_force(diagram));
 
     draw_key(drawing, box, diagram);

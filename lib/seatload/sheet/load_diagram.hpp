@@ -14,7 +14,7 @@ struct DiagramLoad {
     double nominal = 0.0;
     double plus = 0.0;
     double minus = 0.0;
-    std::optional<double> grade_tolerance;   ///< plus-minus of the EN 15800 grade it corresponds to
+    std::optional<double> grade_tolerance;  ///< plus-minus of the EN 15800 grade it corresponds to
     std::string length_words;
     std::string load_words;
 };
@@ -25,8 +25,8 @@ struct LoadDiagram {
     double rate = 0.0;
     DiagramLoad seated;
     DiagramLoad full_travel;
-    double smallest_length = 0.0;   ///< Ln
-    double solid_length = 0.0;      ///< Lc
+    double smallest_length = 0.0;  ///< Ln
+    double solid_length = 0.0;     ///< Lc
     std::string free_words;
     std::string smallest_words;
     std::string smallest_load_words;

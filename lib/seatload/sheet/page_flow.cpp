@@ -12,9 +12,9 @@ constexpr double kPitch = 4.2;
 constexpr double kPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
-constexpr double kGap = 1.6;           ///< after a paragraph or a table
+constexpr double kGap = 1.6;  ///< after a paragraph or a table
 constexpr double kBeforeHeading = 2.8;
-constexpr double kWithHeading = 6.0; ///< a heading wants this much after it on the same page
+constexpr double kWithHeading = 6.0;  ///< a heading wants this much after it on the same page
 
 Box room_of(const Drawing& page) {
     Box room = drawing_space(page.width(), page.height());

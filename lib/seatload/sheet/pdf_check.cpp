@@ -25,7 +25,9 @@ bool is_drawable(const Path& path) {
 
 struct IsSound {
     bool operator()(const Line& line) const { return is_drawable(line.points); }
-    bool operator()(const Area& area) const { return area.points.size() >= 3 && is_drawable(area.points) && is_grey(area.grey); }
+    bool operator()(const Area& area) const {
+        return area.points.size() >= 3 && is_drawable(area.points) && is_grey(area.grey);
+    }
     bool operator()(const Arc& arc) const {
         return is_drawable(arc.centre) && is_drawable(arc.radius) && arc.radius > 0.0 && is_drawable(arc.from) &&
                is_drawable(arc.to) && arc.from < arc.to;
@@ -56,7 +58,8 @@ Diagnostics complaints(std::span<const Drawing> pages) {
     for (std::size_t p = 0; p < pages.size(); ++p) {
         for (const Item& item : pages[p].items()) {
             if (!std::visit(IsSound{}, item))
-                out.push_back(error(fmt::format("page {}: something to be drawn is not a number or far off the page", p + 1)));
+                out.push_back(
+                    error(fmt::format("page {}: something to be drawn is not a number or far off the page", p + 1)));
             const Text* text = std::get_if<Text>(&item);
             if (text && !is_printable(text->words, text->face))
                 out.push_back(error(fmt::format("page {}: a text has a character that cannot be printed", p + 1)));

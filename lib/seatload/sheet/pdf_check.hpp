@@ -9,8 +9,9 @@
 
 namespace seatload::sheet {
 
-/// Complaints about pages a PDF must not be made of, because libharu would accept them and write rubbish without a word:
-/// numbers that are not finite or lie off any page, text that is not UTF-8, characters without a glyph, no page at all.
+/// Complaints about pages a PDF must not be made of, because libharu would accept them and write rubbish without a
+/// word: numbers that are not finite or lie off any page, text that is not UTF-8, characters without a glyph, no page
+/// at all.
 Diagnostics complaints(std::span<const Drawing> pages);
 
 /// True when the text can be written: UTF-8, and every character but the script marks has a glyph.

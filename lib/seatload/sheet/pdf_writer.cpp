@@ -48,7 +48,8 @@ class Document {
     HPDF_Doc handle() const { return handle_; }
     void check(std::string_view step) const {
         if (complaint_.code != 0)
-            throw PdfFailure{fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
+            throw PdfFailure{
+                fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
     }
 
   private:
@@ -115,7 +116,8 @@ std::string identity_to_unicode() {
     for (int first = 0; first < 256; first += 100) {
         const int count = std::min(100, 256 - first);
         cmap += fmt::format("{} beginbfrange\n", count);
-        for (int high = first; high < first + count; ++high) cmap += fmt::format("<{0:02X}00> <{0:02X}FF> <{0:02X}00>\n", high);
+        for (int high = first; high < first + count; ++high)
+            cmap += fmt::format("<{0:02X}00> <{0:02X}FF> <{0:02X}00>\n", high);
         cmap += "endbfrange\n";
     }
     return cmap + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
@@ -128,7 +130,8 @@ void mend_to_unicode(HPDF_Font font) {
     HPDF_MemStream_FreeData(map->stream);
     for (const char* key : {"Type", "CMapName", "CIDSystemInfo", "WMode"}) HPDF_Dict_RemoveElement(map, key);
     const std::string cmap = identity_to_unicode();
-    HPDF_Stream_Write(map->stream, reinterpret_cast<const HPDF_BYTE*>(cmap.data()), static_cast<HPDF_UINT>(cmap.size()));
+    HPDF_Stream_Write(map->stream, reinterpret_cast<const HPDF_BYTE*>(cmap.data()),
+                      static_cast<HPDF_UINT>(cmap.size()));
     map->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
 }
 
@@ -154,10 +157,14 @@ using DashElement = DashElementOf<decltype(&HPDF_Page_SetDash)>::type;
 /// Dashes and gaps in points, for narrow lines (ISO 128-2: dash 12 or 24, gap 3, dot half a line width).
 std::vector<DashElement> dashes(LineKind kind) {
     switch (kind) {
-        case LineKind::hidden: return {9, 2};
-        case LineKind::axis: return {17, 2, 1, 2};
-        case LineKind::extreme: return {17, 2, 1, 2, 1, 2};
-        default: return {};
+        case LineKind::hidden:
+            return {9, 2};
+        case LineKind::axis:
+            return {17, 2, 1, 2};
+        case LineKind::extreme:
+            return {17, 2, 1, 2, 1, 2};
+        default:
+            return {};
     }
 }
 

@@ -17,8 +17,8 @@ struct DocumentInfo {
 };
 
 /// The bytes of a PDF with these pages, typefaces embedded. Equal pages give equal bytes (with one version of libharu).
-/// Errors: no page, a coordinate that is not a number or lies far off the page, text that is not UTF-8 or has a character
-/// without a glyph (see readable()), and anything libharu reports.
+/// Errors: no page, a coordinate that is not a number or lies far off the page, text that is not UTF-8 or has a
+/// character without a glyph (see readable()), and anything libharu reports.
 Result<std::string> write_pdf(std::span<const Drawing> pages, const DocumentInfo& info);
 
 }  // namespace seatload::sheet

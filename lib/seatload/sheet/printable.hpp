@@ -7,8 +7,8 @@
 
 namespace seatload::sheet {
 
-/// The spec with every text a user wrote made readable() for printing, and without our reasons (`why`), which no paper for
-/// the maker may show. Complaints are added to `diagnostics`.
+/// The spec with every text a user wrote made readable() for printing, and without our reasons (`why`), which no paper
+/// for the maker may show. Complaints are added to `diagnostics`.
 record::Spec printable(record::Spec spec, Diagnostics& diagnostics);
 
 /// The grade with the texts a paper prints made readable().

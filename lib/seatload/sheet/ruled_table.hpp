@@ -10,9 +10,9 @@ namespace seatload::sheet {
 
 /// A table with lines round its cells; the first row is its heading, and the first column names the rows.
 struct RuledTable {
-    std::vector<double> widths;                    ///< of the columns [mm]
-    std::vector<std::vector<std::string>> rows;    ///< each with a cell a column; long cells are wrapped
-    double least_row_height = 5.2;                 ///< of the rows below the heading [mm], more where a hand must write
+    std::vector<double> widths;                  ///< of the columns [mm]
+    std::vector<std::vector<std::string>> rows;  ///< each with a cell a column; long cells are wrapped
+    double least_row_height = 5.2;               ///< of the rows below the heading [mm], more where a hand must write
 };
 
 /// Height of one row as drawn [mm].

@@ -8,21 +8,21 @@ namespace seatload::sheet {
 namespace {
 
 // Room kept round the views for their dimensions [mm].
-constexpr double kLeft = 12.5;         ///< the diameter
-constexpr double kAbove = 8.5;         ///< the leader to the wire
-constexpr double kRowPitch = 5.4;      ///< between the dimension lines of the three lengths
+constexpr double kLeft = 12.5;     ///< the diameter
+constexpr double kAbove = 8.5;     ///< the leader to the wire
+constexpr double kRowPitch = 5.4;  ///< between the dimension lines of the three lengths
 constexpr double kBelow = 3.0 * kRowPitch + 2.5;
-constexpr double kBetween = 9.0;      ///< side view and end view
+constexpr double kBetween = 9.0;  ///< side view and end view
 constexpr double kRight = 4.0;
 constexpr double kAxisOvershoot = 4.0;
-constexpr double kFinestOutline = 0.8;   ///< wire drawn thinner than this is shown as a single line
-constexpr double kFinestWide = 2.0;      ///< and with narrow outlines below this
+constexpr double kFinestOutline = 0.8;  ///< wire drawn thinner than this is shown as a single line
+constexpr double kFinestWide = 2.0;     ///< and with narrow outlines below this
 
 /// The views and where they stand.
 struct Placed {
     const SpringFigure& figure;
     double scale;
-    Point left_face;    ///< on the axis, left end of the side view
+    Point left_face;  ///< on the axis, left end of the side view
     Point end_centre;
 
     double on_paper(double real_mm) const { return scale * real_mm; }
@@ -90,12 +90,16 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
     const double radius = placed.figure.inside_diameter ? placed.inside_radius() : placed.outside_radius();
     if (!placed.figure.inside_diameter) {
         const double x = placed.left_face.x;
-        draw(drawing, VerticalDimension{{x, placed.left_face.y - radius}, {x, placed.left_face.y + radius},
-                                        x - kLeft + 6.0, placed.figure.words.coil_diameter});
+        draw(drawing, VerticalDimension{{x, placed.left_face.y - radius},
+                                        {x, placed.left_face.y + radius},
+                                        x - kLeft + 6.0,
+                                        placed.figure.words.coil_diameter});
         return;
     }
     const Point c = placed.end_centre;
-    draw(drawing, VerticalDimension{{c.x, c.y - radius}, {c.x, c.y + radius}, c.x - placed.outside_radius() - 5.0,
+    draw(drawing, VerticalDimension{{c.x, c.y - radius},
+                                    {c.x, c.y + radius},
+                                    c.x - placed.outside_radius() - 5.0,
                                     placed.figure.words.coil_diameter});
 }
 
@@ -120,7 +124,8 @@ void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, S
     const double spare_x = box.width() - kLeft - length - kBetween - outside - kRight;
     const double spare_y = box.height() - kAbove - outside - kBelow;
     const Point face{box.left + kLeft + 0.4 * spare_x, box.top - kAbove - 0.5 * spare_y - 0.5 * outside};
-    const Placed placed{figure, scale.factor(), face, {face.x + length + kBetween + 0.2 * spare_x + 0.5 * outside, face.y}};
+    const Placed placed{
+        figure, scale.factor(), face, {face.x + length + kBetween + 0.2 * spare_x + 0.5 * outside, face.y}};
     draw_views(drawing, placed);
     draw_axes(drawing, placed);
     draw_lengths(drawing, placed);

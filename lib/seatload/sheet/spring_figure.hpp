@@ -12,25 +12,26 @@ namespace seatload::sheet {
 /// What is written at the dimensions of the figure.
 struct FigureWords {
     std::string wire_diameter;
-    std::string coil_diameter;   ///< of De or Di
+    std::string coil_diameter;  ///< of De or Di
     std::string free_length;
-    std::string seated;          ///< L1
-    std::string full_travel;     ///< L2
+    std::string seated;       ///< L1
+    std::string full_travel;  ///< L2
 };
 
 /// A spring to be drawn with its dimensions.
 struct SpringFigure {
     spring::Spring spring;
-    double seated_length = 0.0;        ///< L1 [mm]
-    double full_travel_length = 0.0;   ///< L2 [mm]
-    bool inside_diameter = false;      ///< whether Di is dimensioned instead of De
+    double seated_length = 0.0;       ///< L1 [mm]
+    double full_travel_length = 0.0;  ///< L2 [mm]
+    bool inside_diameter = false;     ///< whether Di is dimensioned instead of De
     FigureWords words;
 };
 
 /// The largest scale of ISO 5455 at which the figure and its dimensions fit into a box.
 Scale figure_scale(const SpringFigure& figure, const Box& box);
 
-/// Draws the side view of the free spring, its end view (first angle) and their dimensions, centred in the box, at a scale.
+/// Draws the side view of the free spring, its end view (first angle) and their dimensions, centred in the box, at a
+/// scale.
 void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, Scale scale);
 
 }  // namespace seatload::sheet

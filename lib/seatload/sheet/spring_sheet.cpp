@@ -6,8 +6,8 @@
 #include <array>
 
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/columns.hpp>
+#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/frame.hpp>
@@ -24,8 +24,8 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFigureShare = 0.648;   ///< of the width; the rest is the diagram's
-constexpr double kHeadingRoom = 6.0;     ///< above the figure and the diagram
+constexpr double kFigureShare = 0.648;  ///< of the width; the rest is the diagram's
+constexpr double kHeadingRoom = 6.0;    ///< above the figure and the diagram
 constexpr double kLegendHeight = 5.4;
 constexpr double kLinePitch = 4.1;
 
@@ -35,7 +35,7 @@ struct Sharing {
     double squeeze;
 };
 /// In order of liking; of those in which all entries find room, the one with the largest scale is taken.
-constexpr std::array kSharings{Sharing{80.0, 1.0}, Sharing{76.0, 1.0}, Sharing{72.0, 1.0}, Sharing{68.0, 1.0},
+constexpr std::array kSharings{Sharing{80.0, 1.0}, Sharing{76.0, 1.0},  Sharing{72.0, 1.0},  Sharing{68.0, 1.0},
                                Sharing{64.0, 1.0}, Sharing{76.0, 0.94}, Sharing{70.0, 0.92}, Sharing{64.0, 0.9}};
 /// For sheets with many notes: the first in which all entries find room is taken.
 constexpr std::array kTightSharings{Sharing{60.0, 0.88}, Sharing{54.0, 0.84}, Sharing{50.0, 0.8}, Sharing{46.0, 0.78}};
@@ -46,14 +46,17 @@ SpringFigure figure(const Facts& facts) {
     SpringFigure out{spec.spring, in_mm(spec.seated.length), in_mm(spec.full_travel.length), !spec.bore_rules, {}};
     out.words.wire_diameter = shown(facts.wire_is_adjustable(), "Ø" + wire_number(spec.spring.wire_diameter));
     out.words.coil_diameter = shown(facts.diameter_is_adjustable(), "Ø" + coil_diameter(facts));
-    out.words.free_length = shown(facts.may_adjust(record::Adjustable::free_length), symbol("L", "0") + " = " + number(spec.spring.free_length));
+    out.words.free_length = shown(facts.may_adjust(record::Adjustable::free_length),
+                                  symbol("L", "0") + " = " + number(spec.spring.free_length));
     out.words.seated = symbol("L", "1") + " = " + number(spec.seated.length);
     out.words.full_travel = symbol("L", "2") + " = " + number(spec.full_travel.length);
     return out;
 }
 
-DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<Force>& grade_tolerance, std::string_view index) {
-    DiagramLoad out{in_mm(load.length), in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus), {}, {}, {}};
+DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<Force>& grade_tolerance,
+                         std::string_view index) {
+    DiagramLoad out{
+        in_mm(load.length), in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus), {}, {}, {}};
     if (grade_tolerance) out.grade_tolerance = in_newton(*grade_tolerance);
     out.length_words = symbol("L", index) + " " + number(load.length);
     out.load_words = symbol("F", index) + " " + toleranced(load);
@@ -62,8 +65,12 @@ DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<F
 
 LoadDiagram diagram(const Facts& facts) {
     const check::Evaluation& e = facts.values;
-    const auto force = [](std::string_view index, const Force& f) { return symbol("F", index) + " " + reference(significant(in_newton(f), 4)); };
-    const auto length = [](std::string_view index, const Length& l) { return symbol("L", index) + " " + reference(trimmed(in_mm(l), 2)); };
+    const auto force = [](std::string_view index, const Force& f) {
+        return symbol("F", index) + " " + reference(significant(in_newton(f), 4));
+    };
+    const auto length = [](std::string_view index, const Length& l) {
+        return symbol("L", index) + " " + reference(trimmed(in_mm(l), 2));
+    };
     LoadDiagram out;
     out.free_length = in_mm(facts.spec.spring.free_length);
     out.rate = in_newton_per_mm(e.rate);
@@ -71,8 +78,9 @@ LoadDiagram diagram(const Facts& facts) {
     out.full_travel = diagram_load(facts.spec.full_travel, facts.full_travel_grade_tolerance, "2");
     out.smallest_length = in_mm(e.smallest_length);
     out.solid_length = in_mm(e.solid_length);
-    out.free_words = facts.may_adjust(record::Adjustable::free_length) ? length("0", facts.spec.spring.free_length)
-                                                                      : symbol("L", "0") + " " + number(facts.spec.spring.free_length);
+    out.free_words = facts.may_adjust(record::Adjustable::free_length)
+                         ? length("0", facts.spec.spring.free_length)
+                         : symbol("L", "0") + " " + number(facts.spec.spring.free_length);
     out.smallest_words = length("n", e.smallest_length);
     out.smallest_load_words = force("n", e.at_smallest_length.load);
     out.solid_words = length("c", e.solid_length);
@@ -85,17 +93,25 @@ void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Scale
     const double head = box.top - 4.6;
     drawing.line({split, box.bottom}, {split, box.top});
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
-    drawing.add(Text{.at = {box.left + 2.0, head}, .words = fmt::format("Free spring, {} hand, scale {}", spring::word(facts.spec.spring.hand), scale.text()), .face = Face::bold});
+    drawing.add(
+        Text{.at = {box.left + 2.0, head},
+             .words = fmt::format("Free spring, {} hand, scale {}", spring::word(facts.spec.spring.hand), scale.text()),
+             .face = Face::bold});
     drawing.add(Text{.at = {split + 2.0, head}, .words = "Load and length", .face = Face::bold});
-    drawing.add(Text{{box.right - 2.0, head}, "R " + reference(significant(in_newton_per_mm(facts.values.rate), 4) + " N/mm"), kLettering, Align::right});
+    drawing.add(Text{{box.right - 2.0, head},
+                     "R " + reference(significant(in_newton_per_mm(facts.values.rate), 4) + " N/mm"),
+                     kLettering,
+                     Align::right});
     draw_figure(drawing, figure(facts), {box.left, box.bottom, split, box.top - kHeadingRoom}, scale);
-    draw_load_diagram(drawing, {split + 2.0, box.bottom + 0.5, box.right - 2.0, box.top - kHeadingRoom + 0.5}, diagram(facts));
+    draw_load_diagram(drawing, {split + 2.0, box.bottom + 0.5, box.right - 2.0, box.top - kHeadingRoom + 0.5},
+                      diagram(facts));
 }
 
 void draw_legend(Drawing& drawing, const Box& box) {
     const double y = box.bottom + 1.4;
-    const std::array<std::string, 4> pieces{std::string(sign(Status::required)) + " required and inspected", "( ) reference, not inspected",
-                                            std::string(sign(Status::adjustable)) + " the maker may adjust", "lengths in mm"};
+    const std::array<std::string, 4> pieces{
+        std::string(sign(Status::required)) + " required and inspected", "( ) reference, not inspected",
+        std::string(sign(Status::adjustable)) + " the maker may adjust", "lengths in mm"};
     double x = box.left + 2.0;
     for (const std::string& piece : pieces) {
         drawing.add(Text{{x, y}, piece});
@@ -173,7 +189,8 @@ std::optional<Arranged> best_arrangement(const Facts& facts, const SheetInput& i
 Result<Drawing> spring_sheet(const SheetInput& input) {
     const auto known = facts(input.spec, input.grade, input.tolerances);
     if (!known) return known.error();
-    if (auto best = best_arrangement(*known, input, sheet_entries(*known))) return {std::move(best->drawing), known.error()};
+    if (auto best = best_arrangement(*known, input, sheet_entries(*known)))
+        return {std::move(best->drawing), known.error()};
     return error("the notes are longer than the sheet has room for", "shorten them, or put some on another paper");
 }
 

@@ -20,8 +20,8 @@ struct SheetInput {
     int pages = 1;
 };
 
-/// The drawing-and-tolerance sheet of a spec, A4 landscape. Errors: over-defined spec, wire diameter outside the grade's
-/// range, notes longer than the sheet has room for. Warnings: characters that cannot be printed.
+/// The drawing-and-tolerance sheet of a spec, A4 landscape. Errors: over-defined spec, wire diameter outside the
+/// grade's range, notes longer than the sheet has room for. Warnings: characters that cannot be printed.
 Result<Drawing> spring_sheet(const SheetInput& input);
 
 /// The same as the bytes of a PDF.

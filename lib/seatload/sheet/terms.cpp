@@ -12,8 +12,9 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr int kLargestFullyTested = 150;   ///< lot size up to which every piece is load-tested (common practice, no source)
-constexpr double kSolidShare = 0.56;       ///< of Rm, permissible at solid length (EN 13906-1 cl. 10, from memory)
+constexpr int kLargestFullyTested =
+    150;                              ///< lot size up to which every piece is load-tested (common practice, no source)
+constexpr double kSolidShare = 0.56;  ///< of Rm, permissible at solid length (EN 13906-1 cl. 10, from memory)
 
 }  // namespace
 
@@ -56,12 +57,18 @@ std::string duty(const demand::Duty& duty) {
 
 std::string seats(const Facts& facts) {
     switch (facts.spec.space.seats) {
-        case demand::Seats::fixed: return "flat and parallel, on axis";
-        case demand::Seats::pivots: return "one flat, the other tilts";
-        case demand::Seats::both_pivot: return "both ends tilt";
-        case demand::Seats::slides: return "flat, one slides sideways";
-        case demand::Seats::free_end: return "one flat, the other free";
-        case demand::Seats::guided: return facts.spec.bore_rules ? "guided in the bore" : "guided on the rod";
+        case demand::Seats::fixed:
+            return "flat and parallel, on axis";
+        case demand::Seats::pivots:
+            return "one flat, the other tilts";
+        case demand::Seats::both_pivot:
+            return "both ends tilt";
+        case demand::Seats::slides:
+            return "flat, one slides sideways";
+        case demand::Seats::free_end:
+            return "one flat, the other free";
+        case demand::Seats::guided:
+            return facts.spec.bore_rules ? "guided in the bore" : "guided on the rod";
     }
     return {};
 }

@@ -21,19 +21,24 @@ Text roomy_or_plain(Text text, double room) {
 }
 
 /// A field: its name above, what it says below.
-void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value, bool important = false) {
+void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value,
+                bool important = false) {
     drawing.box(box);
     drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, 0.55));
     const Face face = important ? Face::bold : Face::regular;
-    drawing.add(roomy_or_plain({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face}, box.width() - 2.0 * kPad));
+    drawing.add(roomy_or_plain({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face},
+                               box.width() - 2.0 * kPad));
 }
 
-/// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view to the right.
+/// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view
+/// to the right.
 void draw_first_angle(Drawing& drawing, Point centre) {
     const Point frustum = centre + Point{-4.5, 0.0};
     const Point view = centre + Point{4.5, 0.0};
-    drawing.add(Line{{frustum + Point{-3.5, -2.8}, frustum + Point{3.5, -1.4}, frustum + Point{3.5, 1.4}, frustum + Point{-3.5, 2.8}},
-                     LineKind::wide, true});
+    drawing.add(Line{{frustum + Point{-3.5, -2.8}, frustum + Point{3.5, -1.4}, frustum + Point{3.5, 1.4},
+                      frustum + Point{-3.5, 2.8}},
+                     LineKind::wide,
+                     true});
     drawing.add(Arc{view, 1.4, LineKind::wide});
     drawing.add(Arc{view, 2.8, LineKind::wide});
     drawing.line(frustum + Point{-4.5, 0.0}, view + Point{3.8, 0.0}, LineKind::axis);
@@ -72,7 +77,8 @@ void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& blo
     draw_field(drawing, cell(1, 0.0, 70.0), "identification number", block.identification_number, true);
     draw_field(drawing, cell(1, 70.0, 26.0), "revision", block.revision, true);
     draw_field(drawing, cell(1, 96.0, 46.0), "date of issue", block.date_of_issue);
-    draw_field(drawing, cell(1, 142.0, 38.0), "sheet / number of sheets", fmt::format("{} / {}", block.sheet, block.sheets));
+    draw_field(drawing, cell(1, 142.0, 38.0), "sheet / number of sheets",
+               fmt::format("{} / {}", block.sheet, block.sheets));
     drawing.box({left, bottom, lower_right.x, bottom + kTitleBlockHeight}, LineKind::wide);
 }
 

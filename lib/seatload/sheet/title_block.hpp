@@ -22,7 +22,7 @@ struct TitleBlock {
     std::string language = "en";
     int sheet = 1;
     int sheets = 1;
-    std::optional<std::string> scale;   ///< with the first-angle symbol; absent on sheets without a view
+    std::optional<std::string> scale;  ///< with the first-angle symbol; absent on sheets without a view
 };
 
 /// Width of a title block [mm] (ISO 7200), and its height as drawn here.

@@ -48,7 +48,8 @@ std::vector<std::vector<Passing>> half_turns(const std::vector<ViewPiece>& piece
     std::vector<std::vector<Passing>> out;
     for (const ViewPiece& piece : pieces)
         // The wire's end faces and the ground faces are not wire: far lower than a half-turn, or covering nothing.
-        if (auto all = passings(piece); !all.empty() && extent_of(piece.fill).height() > 0.3 * whole.height()) out.push_back(all);
+        if (auto all = passings(piece); !all.empty() && extent_of(piece.fill).height() > 0.3 * whole.height())
+            out.push_back(all);
     return out;
 }
 
@@ -137,7 +138,8 @@ TEST_CASE("closed ends touch the next coil at their tips", "[sheet]") {
     }
 }
 
-TEST_CASE("ground closed ends are flat over three quarters of a turn and a quarter of the wire thick at the tip", "[sheet]") {
+TEST_CASE("ground closed ends are flat over three quarters of a turn and a quarter of the wire thick at the tip",
+          "[sheet]") {
     // Two makers' notes on end grinding: ground arc at least 3/4 turn; tip about d/4.
     const spring::Spring s = specimen(latch()).spring;
     const CoilCurve curve(s);

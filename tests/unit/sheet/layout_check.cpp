@@ -22,8 +22,10 @@ bool crosses(Point a, Point b, const Box& box) {
             continue;
         }
         const double t = rooms[i] / steps[i];
-        if (steps[i] < 0.0) from = std::max(from, t);
-        else to = std::min(to, t);
+        if (steps[i] < 0.0)
+            from = std::max(from, t);
+        else
+            to = std::min(to, t);
     }
     return from < to;
 }
@@ -54,15 +56,18 @@ std::vector<std::string> layout_faults(const Drawing& drawing) {
         texts.push_back({plain(text->words), text_box(*text).shrunk(0.05), i, text->masked});
         if (text->height < kLettering) faults.push_back("smaller than 2.5 mm: " + texts.back().words);
         const bool is_grid_letter = text->height == 3.5 && texts.back().words.size() == 1;
-        if (!is_grid_letter && !frame.contains(texts.back().box)) faults.push_back("leaves the frame: " + texts.back().words);
+        if (!is_grid_letter && !frame.contains(texts.back().box))
+            faults.push_back("leaves the frame: " + texts.back().words);
     }
     for (std::size_t i = 0; i < texts.size(); ++i)
         for (std::size_t j = i + 1; j < texts.size(); ++j)
-            if (texts[i].box.overlaps(texts[j].box)) faults.push_back("overlap: " + texts[i].words + " / " + texts[j].words);
+            if (texts[i].box.overlaps(texts[j].box))
+                faults.push_back("overlap: " + texts[i].words + " / " + texts[j].words);
     for (const Placed& text : texts) {
         // Letters stand on the base line; rules may run close under it, where only descenders reach.
-        const Box body = text.box.height() < text.box.width() ? Box{text.box.left, text.box.bottom + 0.6, text.box.right, text.box.top - 0.3}
-                                                              : text.box.shrunk(0.6);
+        const Box body = text.box.height() < text.box.width()
+                             ? Box{text.box.left, text.box.bottom + 0.6, text.box.right, text.box.top - 0.3}
+                             : text.box.shrunk(0.6);
         for (std::size_t i = text.masked ? text.index : 0; i < drawing.items().size(); ++i) {
             const Line* line = std::get_if<Line>(&drawing.items()[i]);
             if (line && crosses(*line, body)) faults.push_back("crossed by a line: " + text.words);

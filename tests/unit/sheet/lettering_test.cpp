@@ -15,11 +15,17 @@ using namespace sheet;
 TEST_CASE("character widths are those of the Helvetica metrics the typeface was made to match", "[sheet]") {
     // Adobe core 14 font metrics, Helvetica.afm and Helvetica-Bold.afm (WX, thousandths of em).
     const FontMetrics& regular = metrics(Face::regular);
-    const struct { char32_t character; double width; } kRegular[] = {
-        {U' ', 278}, {U'A', 667}, {U'W', 944}, {U'a', 556}, {U'i', 222}, {U'0', 556}, {U'.', 278}, {U'(', 333}, {U'm', 833}, {U'Ø', 778}};
+    const struct {
+        char32_t character;
+        double width;
+    } kRegular[] = {{U' ', 278}, {U'A', 667}, {U'W', 944}, {U'a', 556}, {U'i', 222},
+                    {U'0', 556}, {U'.', 278}, {U'(', 333}, {U'm', 833}, {U'Ø', 778}};
     for (const auto& row : kRegular) CHECK_THAT(1000.0 * regular.advance(row.character), WithinAbs(row.width, 0.5));
     const FontMetrics& bold = metrics(Face::bold);
-    const struct { char32_t character; double width; } kBold[] = {{U' ', 278}, {U'A', 722}, {U'W', 944}, {U'a', 556}, {U'i', 278}, {U'm', 889}};
+    const struct {
+        char32_t character;
+        double width;
+    } kBold[] = {{U' ', 278}, {U'A', 722}, {U'W', 944}, {U'a', 556}, {U'i', 278}, {U'm', 889}};
     for (const auto& row : kBold) CHECK_THAT(1000.0 * bold.advance(row.character), WithinAbs(row.width, 0.5));
 }
 
@@ -49,7 +55,9 @@ TEST_CASE("scripts are taken apart and left out of the plain text", "[sheet]") {
 
 TEST_CASE("a user's text can hold no script marks, and what cannot be printed is named", "[sheet]") {
     Diagnostics diagnostics;
-    CHECK(readable("a\x01" "b\nc", "note", diagnostics) == "a b c");
+    CHECK(readable("a\x01"
+                   "b\nc",
+                   "note", diagnostics) == "a b c");
     CHECK(diagnostics.empty());
     CHECK(readable("spring 春", "note", diagnostics) == "spring □");
     REQUIRE(diagnostics.size() == 1);

@@ -48,9 +48,7 @@ class Folder {
     std::filesystem::path path_;
 };
 
-bool has_tool(const std::string& name) {
-    return std::system(("command -v " + name + " >/dev/null 2>&1").c_str()) == 0;
-}
+bool has_tool(const std::string& name) { return std::system(("command -v " + name + " >/dev/null 2>&1").c_str()) == 0; }
 
 std::string contents(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
@@ -129,7 +127,8 @@ TEST_CASE("every sheet is clean for qpdf and for poppler", "[sheet]") {
         CHECK(checked.code == 0);
         CHECK(checked.err == "");
         for (const char* tool : {"pdftotext", "pdffonts", "pdfinfo"}) {
-            const Run read = run(folder, tool + (" " + (folder / "sheet.pdf")) + (std::string(tool) == "pdftotext" ? " -" : ""));
+            const Run read =
+                run(folder, tool + (" " + (folder / "sheet.pdf")) + (std::string(tool) == "pdftotext" ? " -" : ""));
             CHECK(read.code == 0);
             CHECK(read.err == "");
         }
@@ -146,7 +145,8 @@ TEST_CASE("the text of a sheet can be taken out of the PDF again", "[sheet]") {
     spec.notes = {"Пружины не спутывать; Łódź, Ørsted, 8 µm"};
     write(folder / "sheet.pdf", sheet_bytes(spec));
     const Run text = run(folder, "pdftotext -layout " + (folder / "sheet.pdf") + " -");
-    for (const char* words : {"Ø8.2 ± 0.3", "°C", "8 µm", "τ", "Пружины не спутывать", "Łódź", "Ørsted", "OT-14-0312", "5:1", "■", "◊"})
+    for (const char* words :
+         {"Ø8.2 ± 0.3", "°C", "8 µm", "τ", "Пружины не спутывать", "Łódź", "Ørsted", "OT-14-0312", "5:1", "■", "◊"})
         CHECK_THAT(text.out, ContainsSubstring(words));
     const Run fonts = run(folder, "pdffonts " + (folder / "sheet.pdf"));
     CHECK_THAT(fonts.out, ContainsSubstring("LiberationSans"));
@@ -164,7 +164,8 @@ TEST_CASE("the text of a sheet can be taken out of the PDF again", "[sheet]") {
 
 TEST_CASE("an enquiry is one document with cover, reply and sheets", "[sheet]") {
     const std::vector<Specimen> all = specimens();
-    const std::vector<sheet::EnquiryAlternative> alternatives{{all[0].spec, grade_of(all[0].spec)}, {all[3].spec, grade_of(all[3].spec)}};
+    const std::vector<sheet::EnquiryAlternative> alternatives{{all[0].spec, grade_of(all[0].spec)},
+                                                              {all[3].spec, grade_of(all[3].spec)}};
     const auto bytes = sheet::enquiry_pdf(alternatives, tolerances());
     REQUIRE(bytes.has_value());
     CHECK(*bytes == *sheet::enquiry_pdf(alternatives, tolerances()));

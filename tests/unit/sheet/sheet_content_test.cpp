@@ -41,19 +41,52 @@ std::string enquiry_words(const std::vector<record::Spec>& specs) {
 TEST_CASE("the sheet carries the fields a compression spring is ordered by", "[sheet]") {
     // Field groups of EN 15800 annex B, ISO 2162-2 and MIL-STD-29A, as far as this form goes.
     const std::string words = sheet_words(specimen(latch()));
-    for (const char* field :
-         {"OT-14-0312", "Compression spring, ahead latch plunger", "Alternative A", "ASTM A313/A313M", "diameter d, uncoiled", "Rm, lowest; G",
-          "outside De", "works in bore", "mean D; Di", "free length L0", "coils, total nt; n", "Lc at most; Ln", "hand of coiling", "right",
-          "closed and ground", "squareness e1", "parallelism e2", "F1 at L1 = 15 mm", "F2 at L2 = 9.5 mm", "rate R", "Fn; Fc", "τ1; τ2", "τn; τc",
-          "stress relief", "presetting", "shot peening", "finish", "duty", "120 °C, engine oil", "seats", "Inspection", "The maker may adjust",
-          "20, 50, 100", "required and inspected", "reference, not inspected", "Caution", "competent person", "licensed practice"})
+    for (const char* field : {"OT-14-0312",
+                              "Compression spring, ahead latch plunger",
+                              "Alternative A",
+                              "ASTM A313/A313M",
+                              "diameter d, uncoiled",
+                              "Rm, lowest; G",
+                              "outside De",
+                              "works in bore",
+                              "mean D; Di",
+                              "free length L0",
+                              "coils, total nt; n",
+                              "Lc at most; Ln",
+                              "hand of coiling",
+                              "right",
+                              "closed and ground",
+                              "squareness e1",
+                              "parallelism e2",
+                              "F1 at L1 = 15 mm",
+                              "F2 at L2 = 9.5 mm",
+                              "rate R",
+                              "Fn; Fc",
+                              "τ1; τ2",
+                              "τn; τc",
+                              "stress relief",
+                              "presetting",
+                              "shot peening",
+                              "finish",
+                              "duty",
+                              "120 °C, engine oil",
+                              "seats",
+                              "Inspection",
+                              "The maker may adjust",
+                              "20, 50, 100",
+                              "required and inspected",
+                              "reference, not inspected",
+                              "Caution",
+                              "competent person",
+                              "licensed practice"})
         CHECK_THAT(words, ContainsSubstring(field));
 }
 
 TEST_CASE("the title block has the fields of ISO 7200", "[sheet]") {
     const std::string words = sheet_words(specimen(latch()));
-    for (const char* field : {"legal owner", "identification number", "revision", "date of issue", "sheet / number of sheets", "creator",
-                              "approval person", "document type", "language", "Harbour Engine Works", "J. Hale", "M. Brook", "2024-05-02", "2 / 7", "5:1"})
+    for (const char* field : {"legal owner", "identification number", "revision", "date of issue",
+                              "sheet / number of sheets", "creator", "approval person", "document type", "language",
+                              "Harbour Engine Works", "J. Hale", "M. Brook", "2024-05-02", "2 / 7", "5:1"})
         CHECK_THAT(words, ContainsSubstring(field));
 }
 
@@ -87,7 +120,8 @@ TEST_CASE("what the maker may adjust is bracketed and marked, what is required i
 TEST_CASE("a sheet that leaves the maker nothing to adjust is refused", "[sheet]") {
     record::Spec spec = specimen(latch());
     using Adjustables = std::vector<record::Adjustable>;
-    for (const Adjustables& left : {Adjustables{}, Adjustables{record::Adjustable::free_length}, Adjustables{record::Adjustable::coils_and_wire}}) {
+    for (const Adjustables& left : {Adjustables{}, Adjustables{record::Adjustable::free_length},
+                                    Adjustables{record::Adjustable::coils_and_wire}}) {
         spec.adjustable = left;
         const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
         REQUIRE_FALSE(page.has_value());
@@ -136,6 +170,22 @@ TEST_CASE("a wire outside its grade's range is an error", "[sheet]") {
     CHECK_FALSE(sheet::spring_sheet({spec, grade_of(spec), tolerances()}).has_value());
 }
 
+TEST_CASE("a spring that cannot be drawn is an error with the reason", "[sheet]") {
+    const auto complaint = [](auto spoil) {
+        record::Spec spec = specimen(latch());
+        spoil(spec);
+        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
+        REQUIRE_FALSE(page.has_value());
+        return page.error().front().message;
+    };
+    CHECK_THAT(complaint([](record::Spec& s) { s.spring.total_coils = 2.0; }), ContainsSubstring("no active coils"));
+    CHECK_THAT(complaint([](record::Spec& s) { s.spring.free_length = 7.6 * mm; }), ContainsSubstring("not longer"));
+    CHECK_THAT(complaint([](record::Spec& s) { s.spring.mean_diameter = 0.8 * mm; }),
+               ContainsSubstring("coil diameter"));
+    CHECK_THAT(complaint([](record::Spec& s) { s.seated.length = 20.0 * mm; }), ContainsSubstring("lengths"));
+    CHECK_THAT(complaint([](record::Spec& s) { s.full_travel.length = 15.5 * mm; }), ContainsSubstring("lengths"));
+}
+
 TEST_CASE("plated hard wire is to be baked, plated stainless is not", "[sheet]") {
     record::Spec hard = specimen({"EN10270-1-SH", 1.25, 10.0, 8.0, 28.0, spring::Ends::closed, 22.0, 16.0});
     hard.finish = "zinc plated";
@@ -150,9 +200,11 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
     record::Spec b = specimen({"EN10270-1-SH", 0.85, 7.5, 9.5, 19.0, spring::Ends::closed_ground, 15.0, 9.5});
     b.alternative = "B";
     const std::string words = enquiry_words({a, b});
-    for (const char* part : {"Enquiry: Compression spring", "alternatives A to B", "What differs", "wire diameter d", "Alike in all", "hand of coiling right",
-                             "For 20 pieces", "For 50 pieces", "For 100 pieces", "price a piece", "tooling", "lead time", "wire you hold",
-                             "changes you ask for", "change without asking", "accepted", "Caution", "Alternative A", "Alternative B"})
+    for (const char* part :
+         {"Enquiry: Compression spring", "alternatives A to B", "What differs", "wire diameter d", "Alike in all",
+          "hand of coiling right", "For 20 pieces", "For 50 pieces", "For 100 pieces", "price a piece", "tooling",
+          "lead time", "wire you hold", "changes you ask for", "change without asking", "accepted", "Caution",
+          "Alternative A", "Alternative B"})
         CHECK_THAT(words, ContainsSubstring(part));
     const std::string single = enquiry_words({a});
     CHECK(single.find("Alike in all") == std::string::npos);

@@ -47,7 +47,8 @@ inline record::LoadAtLength ordered(const spring::Spring& s, const wire::Grade& 
 
 inline record::Spec specimen(const Shape& shape) {
     record::Spec spec;
-    spec.identity = {"Ottermere M14", "ahead latch plunger", "OT-14-0312", "A", "2024-05-02", "Harbour Engine Works", "J. Hale", "M. Brook"};
+    spec.identity = {"Ottermere M14", "ahead latch plunger",  "OT-14-0312", "A",
+                     "2024-05-02",    "Harbour Engine Works", "J. Hale",    "M. Brook"};
     spec.title = "Compression spring, ahead latch plunger";
     spec.alternative = "A";
     spec.why = "softest that still holds";
@@ -86,6 +87,7 @@ inline std::vector<Specimen> specimens() {
     add("short and wide", {sh, 3.0, 30.0, 3.5, 18.0, closed_ground, 16.0, 13.5});
     add("long and slim", {sh, 1.6, 12.0, 22.0, 96.0, closed_ground, 80.0, 60.0});
     add("working lengths close together", {sh, 2.0, 16.0, 8.0, 40.0, closed_ground, 30.2, 30.0});
+    add("solid before full travel", {sh, 1.0, 8.0, 10.0, 22.0, closed_ground, 12.5, 9.0});
     add("working next to solid", {sh, 1.0, 8.0, 10.0, 22.0, closed_ground, 12.5, 12.0});
 
     record::Spec wordy = specimen({sh, 1.25, 10.0, 8.0, 28.0, closed, 22.0, 16.0, spring::Hand::left});
