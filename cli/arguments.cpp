@@ -36,7 +36,8 @@ CLI::App& add_command(CLI::App& app, const std::string& name, const std::string&
 }
 
 void add_wire_file(CLI::App& command, std::string& file) {
-    command.add_option("--wire-file", file, "wire file of your own, laid over the built-in grades")->option_text("FILE");
+    command.add_option("--wire-file", file, "wire file of your own, laid over the built-in grades")
+        ->option_text("FILE");
 }
 
 void add_wire(CLI::App& app, WireOptions& o) {
@@ -60,11 +61,15 @@ void add_size(CLI::App& app, SizeOptions& o) {
     CLI::App& c = add_command(app, "size", "find every spring that fits, and write the papers");
     c.add_option("REQUIREMENT", o.requirement, "requirement file")->required();
     c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");
-    c.add_option("--alternatives,-n", o.alternatives, "how many springs to offer")->check(CLI::Range(1, 26))->option_text("1..26");
+    c.add_option("--alternatives,-n", o.alternatives, "how many springs to offer")
+        ->check(CLI::Range(1, 26))
+        ->option_text("1..26");
     c.add_option("--threads", o.threads, "threads to search with; the answer stays the same")
-        ->check(CLI::Range(1, 1024))->option_text("1..1024");
+        ->check(CLI::Range(1, 1024))
+        ->option_text("1..1024");
     add_wire_file(c, o.wire_file);
-    c.add_flag_callback("--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
+    c.add_flag_callback(
+        "--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
     c.add_flag("--json", o.json, "write JSON");
 }
 
@@ -77,7 +82,8 @@ void add_sheet(CLI::App& app, SheetOptions& o) {
 
 std::vector<std::string> command_names(const CLI::App& app) {
     std::vector<std::string> names;
-    for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; })) names.push_back(command->get_name());
+    for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; }))
+        names.push_back(command->get_name());
     return names;
 }
 
@@ -124,7 +130,8 @@ std::string explanation(const CLI::App& app, int argc, const char* const* argv, 
     if (const std::string unknown = unknown_option(command, argc, argv); !unknown.empty()) return unknown;
     if (&command == &app) return "no command given; " + list;
     const std::string said = error.what();
-    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr) return said.substr(0, said.find(':')) + " needs a value";
+    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
+        return said.substr(0, said.find(':')) + " needs a value";
     for (const std::string& word : command.remaining())
         if (word != "--") return '"' + word + "\" is one word too many";
     return said;
@@ -149,7 +156,8 @@ Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check,
 
 }  // namespace
 
-Arguments parse_arguments(int argc, const char* const* argv, const Terminal& terminal, std::ostream& out, std::ostream& err) {
+Arguments parse_arguments(int argc, const char* const* argv, const Terminal& terminal, std::ostream& out,
+                          std::ostream& err) {
     WireOptions wire;
     CheckOptions check;
     SizeOptions size;

@@ -38,8 +38,10 @@ Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
     return diagnostics;
 }
 
-Result<Checked> check_one(const std::string& path, const std::optional<demand::Requirement>& requirement, const References& refs) {
-    auto file = read_file(path, [&](std::string_view text, const std::string& name) { return io::read_spring(text, name, refs.wires); });
+Result<Checked> check_one(const std::string& path, const std::optional<demand::Requirement>& requirement,
+                          const References& refs) {
+    auto file = read_file(
+        path, [&](std::string_view text, const std::string& name) { return io::read_spring(text, name, refs.wires); });
     if (!file) return Diagnostics(file.error());
     const wire::Grade grade = file->own_grade ? *file->own_grade : *refs.wires.find(file->wire_grade);
     const demand::Requirement judged = requirement.value_or(own_requirement(*file));
@@ -79,7 +81,8 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
     for (std::size_t i = 0; i < checked.size(); ++i) {
         const Checked& c = checked[i];
-        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, requirement.has_value()};
+        const EvaluationView view{options.springs[i], c.file.name,  c.grade,
+                                  c.requirement,      c.evaluation, requirement.has_value()};
         all_fit = all_fit && c.evaluation.fits();
         if (options.json)
             array.push_back(evaluation_json(view));

@@ -21,19 +21,17 @@ Json at_length(const check::AtLength& at) {
 }
 
 Json verdict(const check::Verdict& v) {
-    return {{"rule", v.rule->id},
-            {"subject", v.rule->subject},
-            {"unit", v.rule->unit},
-            {"value", v.measure.value},
-            {"limit", v.measure.limit},
-            {"sense", v.rule->sense == check::Sense::at_least ? "at least" : "at most"},
-            {"margin", v.margin},
-            {"passed", v.passed},
+    return {{"rule", v.rule->id},       {"subject", v.rule->subject},
+            {"unit", v.rule->unit},     {"value", v.measure.value},
+            {"limit", v.measure.limit}, {"sense", v.rule->sense == check::Sense::at_least ? "at least" : "at most"},
+            {"margin", v.margin},       {"passed", v.passed},
             {"source", v.rule->source}};
 }
 
 Json sideways(const check::Sideways& s) {
-    Json json{{"play_mm", in_mm(s.play)}, {"stiffness_n_per_mm", nullptr}, {"combined_stress_mpa", in_mpa(s.combined_stress)}};
+    Json json{{"play_mm", in_mm(s.play)},
+              {"stiffness_n_per_mm", nullptr},
+              {"combined_stress_mpa", in_mpa(s.combined_stress)}};
     if (s.stiffness) json["stiffness_n_per_mm"] = in_newton_per_mm(*s.stiffness);
     return json;
 }
@@ -79,7 +77,10 @@ void add_mechanics(Json& json, const check::Evaluation& e) {
 
 Json evaluation_json(const EvaluationView& v) {
     const check::Evaluation& e = v.evaluation;
-    Json json{{"file", v.file}, {"name", v.name}, {"fits", e.fits()}, {"school", spring::word(v.requirement.limits.school)},
+    Json json{{"file", v.file},
+              {"name", v.name},
+              {"fits", e.fits()},
+              {"school", spring::word(v.requirement.limits.school)},
               {"wire_grade", v.grade.id}};
     add_spring(json, e.spring);
     add_mechanics(json, e);

@@ -19,8 +19,9 @@ void ProgressBar::show(double share) {
     last_ = now;
     shown_ = true;
     const int full = static_cast<int>(std::lround(share * kLength));
-    err_ << "\rsearching [" << std::string(static_cast<std::size_t>(full), '#') << std::string(static_cast<std::size_t>(kLength - full), '.')
-         << "] " << std::lround(100.0 * share) << " %" << std::flush;
+    err_ << "\rsearching [" << std::string(static_cast<std::size_t>(full), '#')
+         << std::string(static_cast<std::size_t>(kLength - full), '.') << "] " << std::lround(100.0 * share) << " %"
+         << std::flush;
 }
 
 ProgressBar::~ProgressBar() {

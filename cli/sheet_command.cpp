@@ -11,7 +11,8 @@ namespace seatload::cli {
 namespace {
 
 Result<Paper> draw(const std::string& path, const std::filesystem::path& folder, const References& refs) {
-    auto spec = read_file(path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
+    auto spec = read_file(
+        path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
     if (!spec) return Diagnostics(spec.error());
     const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
     auto pdf = sheet::spring_sheet_pdf({*spec, grade, refs.tolerances});

@@ -3,7 +3,6 @@
 
 #include <chrono>
 
-
 #include <nlohmann/json.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/requirement_file.hpp>
@@ -36,8 +35,8 @@ Timed timed_search(const sizing::Space& space, const References& refs, const Siz
     return result;
 }
 
-std::vector<Offer> make_offers(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Census& census,
-                               const References& refs, std::size_t count) {
+std::vector<Offer> make_offers(const demand::Requirement& requirement, const sizing::Space& space,
+                               const sizing::Census& census, const References& refs, std::size_t count) {
     std::vector<Offer> offers;
     for (const sizing::Alternative& alternative : sizing::spread(space, census, count)) {
         const std::string letter(1, static_cast<char>('A' + static_cast<char>(offers.size())));
@@ -56,8 +55,9 @@ std::string stem(const demand::Requirement& requirement) {
 }
 
 /// Specs, sheets and the enquiry, all in memory; what is said of them is added to `said`.
-std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space, const std::vector<Offer>& offers,
-                               const References& refs, const std::filesystem::path& folder, Diagnostics& said) {
+std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space,
+                               const std::vector<Offer>& offers, const References& refs,
+                               const std::filesystem::path& folder, Diagnostics& said) {
     std::vector<Paper> papers;
     std::vector<sheet::EnquiryAlternative> offered;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
@@ -90,11 +90,13 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
 
     const sizing::Space space = sizing::search_space(*requirement, references->wires);
     const Timed found = timed_search(space, *references, options, err);
-    const auto count = static_cast<std::size_t>(options.alternatives != 0 ? options.alternatives : requirement->alternatives);
+    const auto count =
+        static_cast<std::size_t>(options.alternatives != 0 ? options.alternatives : requirement->alternatives);
     const std::vector<Offer> offers = make_offers(*requirement, space, found.census, *references, count);
     std::vector<Paper> papers;
     Diagnostics said = requirement.error();
-    if (options.papers && !offers.empty()) papers = make_papers(*requirement, space, offers, *references, options.output, said);
+    if (options.papers && !offers.empty())
+        papers = make_papers(*requirement, space, offers, *references, options.output, said);
     err << render(sorted(said));
     if (has_error(said)) return kBadInput;
     if (!papers.empty())

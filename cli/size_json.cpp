@@ -13,14 +13,19 @@ Json rejections(const sizing::Census& census) {
     Json array = Json::array();
     const auto rules = check::rules();
     for (std::size_t i = 0; i < rules.size(); ++i)
-        array.push_back({{"rule", rules[i].id}, {"name", rules[i].name}, {"rejects", census.rejections[i].all}, {"only_it_rejects", census.rejections[i].alone}});
+        array.push_back({{"rule", rules[i].id},
+                         {"name", rules[i].name},
+                         {"rejects", census.rejections[i].all},
+                         {"only_it_rejects", census.rejections[i].alone}});
     return array;
 }
 
 Json offer(const SizeView& v, const Offer& o) {
     const auto& grade = v.space.grades[v.space.wires[o.alternative.candidate.wire].grade];
     const sizing::Merit& merit = o.alternative.candidate.merit;
-    Json json{{"alternative", o.spec.alternative}, {"why", o.spec.why}, {"tolerance_room", merit.tolerance_room},
+    Json json{{"alternative", o.spec.alternative},
+              {"why", o.spec.why},
+              {"tolerance_room", merit.tolerance_room},
               {"stress_margin", merit.stress_margin}};
     json["spring"] = evaluation_json({v.file, "", grade, v.requirement, o.evaluation, true});
     return json;
@@ -38,7 +43,8 @@ Json size_json(const SizeView& v) {
                     {"free_lengths", v.space.free_lengths.count}};
     json["rejections"] = rejections(v.census);
     json["left_out"] = Json::array();
-    for (const auto& grade : v.space.left_out) json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});
+    for (const auto& grade : v.space.left_out)
+        json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});
     json["alternatives"] = Json::array();
     for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
     return json;

@@ -17,9 +17,9 @@ using Align = TextTable::Align;
 
 std::string_view seats_words(demand::Seats seats) {
     switch (seats) {
-        case demand::Seats::fixed: return "both seats fixed";
-        case demand::Seats::pivots: return "one seat pivots";
-        case demand::Seats::both_pivot: return "both seats pivot";
+        case demand::Seats::fixed: return "both ends held flat";
+        case demand::Seats::pivots: return "one end tilts";
+        case demand::Seats::both_pivot: return "both ends tilt";
         case demand::Seats::slides: return "one seat can slide sideways";
         case demand::Seats::free_end: return "one end free";
         case demand::Seats::guided: return "guided along its length";

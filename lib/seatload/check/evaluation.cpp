@@ -20,10 +20,12 @@ Diagnostic unusable(const spring::Spring& s, const wire::Grade& grade, const dem
     const wire::DiameterRange range = wire::strength_range(grade);
     if (!wire::strength_at(grade, s.wire_diameter)) {
         d.message = "wire " + grade.id + " has no known strength at " + units::shown_wire(s.wire_diameter);
-        d.hint = "its strengths are known from " + units::shown_wire(range.smallest) + " to " + units::shown_wire(range.largest);
+        d.hint = "its strengths are known from " + units::shown_wire(range.smallest) + " to " +
+                 units::shown_wire(range.largest);
         return d;
     }
-    d.message = "the load loss of " + grade.id + " at " + units::shown(requirement.surroundings.temperature) + " is not known";
+    d.message =
+        "the load loss of " + grade.id + " at " + units::shown(requirement.surroundings.temperature) + " is not known";
     d.hint = "state it under [limits] as load_loss = \"3 %\", from the wire maker or a test";
     return d;
 }
@@ -47,15 +49,15 @@ Sideways sideways(const Coil& c, const Evaluation& e) {
     const double own_play = c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
     out.play = c.demand.sideways_play_mm.value_or(own_play) * mm;
     const AtLength& at = *e.full_travel;
-    const double ratio = at.deflection > 0.0 * mm
-                             ? spring::transverse_rate_ratio(s.free_length / s.mean_diameter, at.deflection / s.free_length,
-                                                             e.moduli.shear / e.moduli.young)
-                             : 0.0;
+    const double ratio = at.deflection > 0.0 * mm ? spring::transverse_rate_ratio(s.free_length / s.mean_diameter,
+                                                                                  at.deflection / s.free_length,
+                                                                                  e.moduli.shear / e.moduli.young)
+                                                  : 0.0;
     out.combined_stress = at.stress;
     if (ratio <= 0.0) return out;
     out.stiffness = ratio * e.rate;
-    out.combined_stress = spring::combined_stress(at.load, spring::transverse_force(*out.stiffness, out.play), s.wire_diameter,
-                                                  s.mean_diameter, out.play, at.length);
+    out.combined_stress = spring::combined_stress(at.load, spring::transverse_force(*out.stiffness, out.play),
+                                                  s.wire_diameter, s.mean_diameter, out.play, at.length);
     return out;
 }
 
@@ -67,15 +69,16 @@ void fill_geometry(Evaluation& e, const wire::Grade& grade) {
     e.mass = spring::wire_mass(grade.density, s.wire_diameter, e.wire_length);
     e.growth_ends_free = spring::growth_ends_free(e.pitch, s.wire_diameter, s.mean_diameter);
     e.growth_ends_held = spring::growth_ends_held(e.pitch, s.wire_diameter, s.mean_diameter);
-    e.natural_frequency = spring::surge_frequency(e.moduli.shear, grade.density, s.wire_diameter, s.mean_diameter, e.active_coils);
+    e.natural_frequency =
+        spring::surge_frequency(e.moduli.shear, grade.density, s.wire_diameter, s.mean_diameter, e.active_coils);
 }
 
 void fill_stability(Evaluation& e, const Coil& c) {
     const spring::Spring& s = e.spring;
     e.seating_coefficient = c.demand.seating_coefficient;
     e.stable_slenderness = spring::stable_slenderness(e.moduli.shear / e.moduli.young, e.seating_coefficient);
-    const Length deflection = spring::buckling_deflection(s.free_length, s.mean_diameter, e.moduli.shear, e.moduli.young,
-                                                          e.seating_coefficient);
+    const Length deflection = spring::buckling_deflection(s.free_length, s.mean_diameter, e.moduli.shear,
+                                                          e.moduli.young, e.seating_coefficient);
     if (std::isfinite(in_mm(deflection))) e.buckling_deflection = deflection;
     if (c.demand.slides && e.full_travel) e.sideways = sideways(c, e);
 }

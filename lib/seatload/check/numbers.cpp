@@ -21,9 +21,12 @@ std::optional<double> plain(const std::optional<Q>& quantity) {
 
 double static_stress_factor(demand::StressFactor factor, double index) {
     switch (factor) {
-        case demand::StressFactor::none: return 1.0;
-        case demand::StressFactor::bergstraesser: return spring::bergstraesser_factor(index);
-        case demand::StressFactor::wahl: return spring::wahl_factor(index);
+        case demand::StressFactor::none:
+            return 1.0;
+        case demand::StressFactor::bergstraesser:
+            return spring::bergstraesser_factor(index);
+        case demand::StressFactor::wahl:
+            return spring::wahl_factor(index);
     }
     return 1.0;
 }
@@ -47,11 +50,15 @@ double diameter_tolerance_mm(const tolerance::Tables& tables, double D_mm, doubl
 double seating_coefficient(demand::Seats seats) {
     switch (seats) {
         case demand::Seats::fixed:
-        case demand::Seats::guided: return 0.5;
-        case demand::Seats::pivots: return 0.7;
+        case demand::Seats::guided:
+            return 0.5;
+        case demand::Seats::pivots:
+            return 0.7;
         case demand::Seats::both_pivot:
-        case demand::Seats::slides: return 1.0;
-        case demand::Seats::free_end: return 2.0;
+        case demand::Seats::slides:
+            return 1.0;
+        case demand::Seats::free_end:
+            return 2.0;
     }
     return 2.0;
 }
@@ -64,7 +71,8 @@ DemandNumbers numbers(const demand::Requirement& requirement) {
     n.full_travel_height_mm = in_mm(space.full_travel_height);
     if (space.bore) n.bore_smallest_mm = in_mm(space.bore->smallest), n.bore_largest_mm = in_mm(space.bore->largest);
     if (space.rod) n.rod_largest_mm = in_mm(space.rod->largest);
-    if (space.free_length) n.shortest_mm = in_mm(space.free_length->smallest), n.longest_mm = in_mm(space.free_length->largest);
+    if (space.free_length)
+        n.shortest_mm = in_mm(space.free_length->smallest), n.longest_mm = in_mm(space.free_length->largest);
     n.seated_at_least_n = plain(requirement.seated_load.at_least);
     n.seated_at_most_n = plain(requirement.seated_load.at_most);
     n.full_at_least_n = plain(requirement.full_travel_load.at_least);
@@ -97,23 +105,27 @@ std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, co
     n.young_modulus_mpa = in_mpa(moduli.young);
     n.density_t_mm3 = grade.density.value();
     n.tensile_strength_mpa = in_mpa(strength->minimum);
-    n.hot_share = spring::modulus_share(grade.shear_modulus_loss_per_kelvin, requirement.surroundings.temperature.degrees);
+    n.hot_share =
+        spring::modulus_share(grade.shear_modulus_loss_per_kelvin, requirement.surroundings.temperature.degrees);
     n.load_kept = 1.0 - *loss;
-    n.permissible_stress_mpa = permissible_share(grade, requirement.limits) * n.tensile_strength_mpa / requirement.limits.stress_safety;
+    n.permissible_stress_mpa =
+        permissible_share(grade, requirement.limits) * n.tensile_strength_mpa / requirement.limits.stress_safety;
     n.service_limit_c = grade.service_limit.degrees;
-    n.has_endurance = grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && n.d_mm < 10.0;
+    n.has_endurance =
+        grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && n.d_mm < 10.0;
     n.relative_cost = grade.relative_cost;
     return n;
 }
 
-Coil::Coil(const DemandNumbers& demand_, const WireNumbers& wire_, const tolerance::Tables& tables, double mean_diameter_mm,
-           spring::Ends ends_, double total_coils_)
+Coil::Coil(const DemandNumbers& demand_, const WireNumbers& wire_, const tolerance::Tables& tables,
+           double mean_diameter_mm, spring::Ends ends_, double total_coils_)
     : demand(demand_),
       wire(wire_),
       ends(ends_),
       D_mm(mean_diameter_mm),
       index(mean_diameter_mm / wire_.d_mm),
-      diameter_tolerance_mm(check::diameter_tolerance_mm(tables, mean_diameter_mm, index, demand_.limits.diameter_grade)),
+      diameter_tolerance_mm(
+          check::diameter_tolerance_mm(tables, mean_diameter_mm, index, demand_.limits.diameter_grade)),
       stress_per_newton_mpa(spring::stress(1.0, wire_.d_mm, mean_diameter_mm)),
       stress_factor(static_stress_factor(demand_.limits.stress_factor, index)) {
     set_total_coils(total_coils_);

@@ -8,8 +8,8 @@
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
 
-// The plain numbers the rules run on: mm, N, MPa, t, s. Worked out once for a requirement, once for a wire, once for a coil;
-// what is left depends on the free length alone, which is what lets the search solve for it.
+// The plain numbers the rules run on: mm, N, MPa, t, s. Worked out once for a requirement, once for a wire, once for a
+// coil; what is left depends on the free length alone, which is what lets the search solve for it.
 
 namespace seatload::check {
 
@@ -46,11 +46,11 @@ struct WireNumbers {
     double young_modulus_mpa = 0.0;
     double density_t_mm3 = 0.0;
     double tensile_strength_mpa = 0.0;
-    double hot_share = 1.0;             ///< G at temperature over G at 20 deg C
-    double load_kept = 1.0;             ///< share of the load left after load loss
+    double hot_share = 1.0;  ///< G at temperature over G at 20 deg C
+    double load_kept = 1.0;  ///< share of the load left after load loss
     double permissible_stress_mpa = 0.0;
     double service_limit_c = 0.0;
-    bool has_endurance = true;          ///< the endurance values hold for this wire (steel, below 10 mm)
+    bool has_endurance = true;  ///< the endurance values hold for this wire (steel, below 10 mm)
     std::optional<double> relative_cost;
 };
 
@@ -72,17 +72,19 @@ struct Coil {
     spring::Ends ends;
     double D_mm;
     double index;
-    double diameter_tolerance_mm;       ///< plus-minus on De or Di (EN 15800), 0 outside the table
-    double stress_per_newton_mpa;       ///< uncorrected
-    double stress_factor;               ///< of the static check
+    double diameter_tolerance_mm;  ///< plus-minus on De or Di (EN 15800), 0 outside the table
+    double stress_per_newton_mpa;  ///< uncorrected
+    double stress_factor;          ///< of the static check
     double total_coils = 0.0;
     double active_coils = 0.0;
-    double rate_n_mm = 0.0;             ///< cold
+    double rate_n_mm = 0.0;  ///< cold
     double solid_length_mm = 0.0;
-    double gap_mm = 0.0;                ///< Sa, with its dynamic factor
+    double gap_mm = 0.0;  ///< Sa, with its dynamic factor
 
     double outside_mm() const { return D_mm + wire.d_mm; }
-    double cold_load_n(double free_length_mm, double length_mm) const { return rate_n_mm * (free_length_mm - length_mm); }
+    double cold_load_n(double free_length_mm, double length_mm) const {
+        return rate_n_mm * (free_length_mm - length_mm);
+    }
     double hot_load_n(double free_length_mm, double length_mm) const {
         return cold_load_n(free_length_mm, length_mm) * wire.hot_share * wire.load_kept;
     }

@@ -27,7 +27,8 @@ enum class Along {
     up_to,     ///< passes up to some free length
 };
 
-/// Whether where a rule cuts the free lengths depends on the number of coils (when not, it is found once for a diameter).
+/// Whether where a rule cuts the free lengths depends on the number of coils (when not, it is found once for a
+/// diameter).
 enum class Coils { matter, do_not_matter };
 
 /// One limit: what is measured, against what, and why.
@@ -57,7 +58,8 @@ inline bool passes(const Rule& rule, const Coil& coil, double free_length_mm) {
     return passes(rule.sense, rule.measure(coil, free_length_mm));
 }
 
-/// How far inside its bound a measure lies, as a share of the bound (negative outside; the plain distance for a bound of 0).
+/// How far inside its bound a measure lies, as a share of the bound (negative outside; the plain distance for a bound
+/// of 0).
 inline double margin(Sense sense, const Measure& m) {
     const double distance = sense == Sense::at_least ? m.value - m.limit : m.limit - m.value;
     return m.limit == 0.0 ? distance : distance / std::abs(m.limit);

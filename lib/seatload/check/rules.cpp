@@ -80,9 +80,12 @@ Measure gap(const Coil& c, double L0) {
 
 double judged_length(const Coil& c) {
     switch (c.demand.limits.stress_length) {
-        case demand::StressLength::solid: return c.solid_length_mm;
-        case demand::StressLength::smallest_permissible: return c.solid_length_mm + c.gap_mm;
-        case demand::StressLength::full_travel: return c.demand.full_travel_height_mm;
+        case demand::StressLength::solid:
+            return c.solid_length_mm;
+        case demand::StressLength::smallest_permissible:
+            return c.solid_length_mm + c.gap_mm;
+        case demand::StressLength::full_travel:
+            return c.demand.full_travel_height_mm;
     }
     return c.solid_length_mm;
 }
@@ -95,9 +98,12 @@ Measure stress(const Coil& c, double L0) {
 double fatigue_factor(const Coil& c, double amplitude, double mean) {
     const double shear_strength = spring::kShearStrengthShare * c.wire.tensile_strength_mpa;
     switch (c.demand.limits.fatigue_line) {
-        case demand::FatigueLine::goodman: return spring::goodman_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
-        case demand::FatigueLine::gerber: return spring::gerber_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
-        case demand::FatigueLine::sines: return spring::sines_factor(amplitude, c.demand.endurance_mpa);
+        case demand::FatigueLine::goodman:
+            return spring::goodman_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
+        case demand::FatigueLine::gerber:
+            return spring::gerber_factor(amplitude, mean, c.demand.endurance_mpa, shear_strength);
+        case demand::FatigueLine::sines:
+            return spring::sines_factor(amplitude, c.demand.endurance_mpa);
     }
     return 0.0;
 }
@@ -127,7 +133,8 @@ Measure buckling(const Coil& c, double L0) {
 
 Measure sideways_stiffness(const Coil& c, double L0) { return {buckling_reserve(c, L0, 1.0), 1.0}; }
 
-/// How far a sliding plate can carry the end off the axis: as stated, or as far as the spring's play in the bore lets it.
+/// How far a sliding plate can carry the end off the axis: as stated, or as far as the spring's play in the bore lets
+/// it.
 double sideways_play(const Coil& c) {
     if (c.demand.sideways_play_mm) return *c.demand.sideways_play_mm;
     return c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
@@ -151,7 +158,8 @@ Measure seats_flat(const Coil& c, double L0) {
 // ---- motion and mass -----------------------------------------------------------------------------------------------
 
 Measure surge(const Coil& c, double) {
-    const double natural = spring::surge_frequency(c.wire.shear_modulus_mpa, c.wire.density_t_mm3, c.wire.d_mm, c.D_mm, c.active_coils);
+    const double natural =
+        spring::surge_frequency(c.wire.shear_modulus_mpa, c.wire.density_t_mm3, c.wire.d_mm, c.D_mm, c.active_coils);
     return {natural / *c.demand.frequency_hz, c.demand.limits.smallest_surge_ratio};
 }
 
@@ -172,59 +180,78 @@ bool sideways_in_play(const D& d, Ends) {
 bool when_ground(const D&, Ends ends) { return spring::are_ground(ends); }
 
 constexpr std::array kRules{
-    Rule{"service_temperature", "service temperature of the grade", "service temperature of the wire", "°C", Sense::at_most, Along::constant, Coils::matter,
-         "service limit of the wire grade", [](const D& d, Ends) { return d.limits.heed_service_limit; }, service_temperature},
-    Rule{"index_smallest", "spring index too small", "spring index w", "", Sense::at_least, Along::constant, Coils::matter,
-         "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, smallest_index},
-    Rule{"index_largest", "spring index too large", "spring index w", "", Sense::at_most, Along::constant, Coils::matter,
-         "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, largest_index},
+    Rule{"service_temperature", "service temperature of the grade", "service temperature of the wire", "°C",
+         Sense::at_most, Along::constant, Coils::matter, "service limit of the wire grade",
+         [](const D& d, Ends) { return d.limits.heed_service_limit; }, service_temperature},
+    Rule{"index_smallest", "spring index too small", "spring index w", "", Sense::at_least, Along::constant,
+         Coils::matter, "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, smallest_index},
+    Rule{"index_largest", "spring index too large", "spring index w", "", Sense::at_most, Along::constant,
+         Coils::matter, "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, largest_index},
     Rule{"coils_fewest", "too few active coils", "active coils n", "", Sense::at_least, Along::constant, Coils::matter,
          "EN 13906-1 scope, n >= 2; Shigley Eq. 10-19", always, fewest_coils},
-    Rule{"coils_most", "too many active coils", "active coils n", "", Sense::at_most, Along::constant, Coils::matter, "Shigley Eq. 10-19, or as required", always, most_coils},
-    Rule{"half_turn", "not half a turn over, on a sliding seat", "active coils off a half turn over", "", Sense::at_most, Along::constant, Coils::matter,
-         "finite elements of the active coils, own study: an end that slides drifts 0.02 to 0.35 D with whole turns, under 0.003 D "
+    Rule{"coils_most", "too many active coils", "active coils n", "", Sense::at_most, Along::constant, Coils::matter,
+         "Shigley Eq. 10-19, or as required", always, most_coils},
+    Rule{"half_turn", "not half a turn over, on a sliding seat",
+         "active coils n, distance from a half turn over (k + 1/2)", "", Sense::at_most, Along::constant, Coils::matter,
+         "finite elements of the active coils, own study: an end that slides drifts 0.02 to 0.35 D with whole turns, "
+         "under 0.003 D "
          "with a half turn over",
          [](const D& d, Ends) { return d.slides; }, half_turn},
-    Rule{"ground_wire", "wire too thin to grind", "wire diameter of ground ends", "mm", Sense::at_least, Along::constant, Coils::matter,
-         "common practice (0.5 mm; EN practice 1 mm, from memory)", when_ground, ground_wire},
-    Rule{"ground_index", "index too large to grind", "spring index of ground ends", "", Sense::at_most, Along::constant, Coils::matter,
-         "EN 15800 practice, w <= 15 (memory)", when_ground, ground_index},
-    Rule{"rod_clearance", "clearance over the rod", "smallest inside diameter over the rod", "mm", Sense::at_least, Along::constant, Coils::matter,
-         "EN 15800 coil diameter tolerance", [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod},
-    Rule{"bore_clearance", "clearance in the bore", "largest outside diameter, compressed, in the bore", "mm", Sense::at_most, Along::up_to, Coils::matter,
+    Rule{"ground_wire", "wire too thin to grind", "wire diameter of ground ends", "mm", Sense::at_least,
+         Along::constant, Coils::matter, "common practice (0.5 mm; EN practice 1 mm, from memory)", when_ground,
+         ground_wire},
+    Rule{"ground_index", "index too large to grind", "spring index of ground ends", "", Sense::at_most, Along::constant,
+         Coils::matter, "EN 15800 practice, w <= 15 (memory)", when_ground, ground_index},
+    Rule{"rod_clearance", "clearance over the rod", "smallest inside diameter over the rod", "mm", Sense::at_least,
+         Along::constant, Coils::matter, "EN 15800 coil diameter tolerance",
+         [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod},
+    Rule{"bore_clearance", "clearance in the bore", "largest outside diameter, compressed, in the bore", "mm",
+         Sense::at_most, Along::up_to, Coils::matter,
          "EN 15800 coil diameter tolerance; EN 13906-1 cl. 9.11 growth (memory)",
          [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore},
-    Rule{"free_length_shortest", "free length too short", "free length L0", "mm", Sense::at_least, Along::from, Coils::do_not_matter, "free-length envelope",
-         [](const D& d, Ends) { return d.shortest_mm.has_value(); }, shortest},
-    Rule{"free_length_longest", "free length too long", "free length L0", "mm", Sense::at_most, Along::up_to, Coils::do_not_matter, "free-length envelope",
-         [](const D& d, Ends) { return d.longest_mm.has_value(); }, longest},
-    Rule{"reach", "does not reach the seated height", "free length L0, to touch both seats", "mm", Sense::at_least, Along::from, Coils::do_not_matter, "seated height", with_heights, reach},
-    Rule{"open_coils", "coils closed when free", "free length L0, over the solid length", "mm", Sense::at_least, Along::from, Coils::matter,
-         "geometry of the coil", always, open_coils},
-    Rule{"seated_load_least", "seated load too small", "seated load, hot and after load loss", "N", Sense::at_least, Along::from, Coils::matter, "required load band",
+    Rule{"free_length_shortest", "free length too short", "free length L0", "mm", Sense::at_least, Along::from,
+         Coils::do_not_matter, "free-length envelope", [](const D& d, Ends) { return d.shortest_mm.has_value(); },
+         shortest},
+    Rule{"free_length_longest", "free length too long", "free length L0", "mm", Sense::at_most, Along::up_to,
+         Coils::do_not_matter, "free-length envelope", [](const D& d, Ends) { return d.longest_mm.has_value(); },
+         longest},
+    Rule{"reach", "does not reach the seated height", "free length L0, to touch both seats", "mm", Sense::at_least,
+         Along::from, Coils::do_not_matter, "seated height", with_heights, reach},
+    Rule{"open_coils", "coils closed when free", "free length L0, over the solid length", "mm", Sense::at_least,
+         Along::from, Coils::matter, "geometry of the coil", always, open_coils},
+    Rule{"seated_load_least", "seated load too small", "seated load, hot and after load loss", "N", Sense::at_least,
+         Along::from, Coils::matter, "required load band",
          [](const D& d, Ends) { return d.seated_at_least_n.has_value(); }, seated_least},
-    Rule{"seated_load_most", "seated load too large", "seated load, cold and new", "N", Sense::at_most, Along::up_to, Coils::matter, "required load band",
-         [](const D& d, Ends) { return d.seated_at_most_n.has_value(); }, seated_most},
-    Rule{"full_travel_load_least", "full-travel load too small", "full-travel load, hot and after load loss", "N", Sense::at_least, Along::from, Coils::matter,
-         "required load band", [](const D& d, Ends) { return d.full_at_least_n.has_value(); }, full_least},
-    Rule{"full_travel_load_most", "full-travel load too large", "full-travel load, cold and new", "N", Sense::at_most, Along::up_to, Coils::matter, "required load band",
+    Rule{"seated_load_most", "seated load too large", "seated load, cold and new", "N", Sense::at_most, Along::up_to,
+         Coils::matter, "required load band", [](const D& d, Ends) { return d.seated_at_most_n.has_value(); },
+         seated_most},
+    Rule{"full_travel_load_least", "full-travel load too small", "full-travel load, hot and after load loss", "N",
+         Sense::at_least, Along::from, Coils::matter, "required load band",
+         [](const D& d, Ends) { return d.full_at_least_n.has_value(); }, full_least},
+    Rule{"full_travel_load_most", "full-travel load too large", "full-travel load, cold and new", "N", Sense::at_most,
+         Along::up_to, Coils::matter, "required load band",
          [](const D& d, Ends) { return d.full_at_most_n.has_value(); }, full_most},
-    Rule{"gap_to_solid", "too near solid at full travel", "room above solid length at full travel", "mm", Sense::at_least, Along::up_to, Coils::matter,
-         "EN 13906-1 cl. 9.9; Shigley Eq. 10-20", with_heights, gap},
+    Rule{"gap_to_solid", "too near solid at full travel", "room above solid length at full travel", "mm",
+         Sense::at_least, Along::up_to, Coils::matter, "EN 13906-1 cl. 9.9; Shigley Eq. 10-20", with_heights, gap},
     Rule{"stress", "static stress", "static stress", "MPa", Sense::at_most, Along::up_to, Coils::matter,
          "EN 13906-1 cl. 6.2, 0.56 Rm (memory); Shigley Table 10-6, Eq. 10-21",
-         [](const D& d, Ends) { return d.has_heights || d.limits.stress_length != demand::StressLength::full_travel; }, stress},
-    Rule{"buckling", "buckling", "buckling deflection over working deflection", "", Sense::at_least, Along::up_to, Coils::do_not_matter,
-         "EN 13906-1 cl. 9.14 (memory); Shigley Eq. 10-10",
+         [](const D& d, Ends) { return d.has_heights || d.limits.stress_length != demand::StressLength::full_travel; },
+         stress},
+    Rule{"buckling", "buckling", "buckling deflection over working deflection", "", Sense::at_least, Along::up_to,
+         Coils::do_not_matter, "EN 13906-1 cl. 9.14 (memory); Shigley Eq. 10-10",
          [](const D& d, Ends) { return d.has_heights && !d.guided; }, buckling},
-    Rule{"sideways_stiffness", "pushed away on its sliding seat", "deflection at which a sliding seat is pushed away, over working deflection", "", Sense::at_least,
-         Along::up_to, Coils::do_not_matter, "EN 13906-1 cl. 9.13, R_Q > 0 (memory)", sideways_in_play, sideways_stiffness},
-    Rule{"seats_flat", "ends rock on their seats", "moment that rocks the ends over the moment that seats them", "", Sense::at_most, Along::from, Coils::do_not_matter,
-         "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)", [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat},
-    Rule{"surge", "surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant, Coils::matter,
-         "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20", [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},
-    Rule{"fatigue", "fatigue", "fatigue factor", "", Sense::at_least, Along::up_to, Coils::matter, "Zimmerli, Shigley Eq. 10-28 and 10-29",
-         [](const D& d, Ends) { return d.has_heights && d.dynamic; }, fatigue},
+    Rule{"sideways_stiffness", "pushed away on its sliding seat",
+         "deflection at which a sliding seat is pushed away, over working deflection", "", Sense::at_least,
+         Along::up_to, Coils::do_not_matter, "EN 13906-1 cl. 9.13, R_Q > 0 (memory)", sideways_in_play,
+         sideways_stiffness},
+    Rule{"seats_flat", "ends rock on their seats", "moment that rocks the ends over the moment that seats them", "",
+         Sense::at_most, Along::from, Coils::do_not_matter, "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)",
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat},
+    Rule{"surge", "surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant,
+         Coils::matter, "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20",
+         [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},
+    Rule{"fatigue", "fatigue", "fatigue factor", "", Sense::at_least, Along::up_to, Coils::matter,
+         "Zimmerli, Shigley Eq. 10-28 and 10-29", [](const D& d, Ends) { return d.has_heights && d.dynamic; }, fatigue},
     Rule{"mass", "mass", "mass of a spring", "g", Sense::at_most, Along::up_to, Coils::matter, "as required",
          [](const D& d, Ends) { return d.limits.largest_mass.has_value(); }, mass},
 };

@@ -15,14 +15,15 @@ Verdict judge(const Rule& rule, const Coil& coil, double free_length_mm) {
     verdict.margin = margin(rule.sense, verdict.measure);
     verdict.passed = passes(rule.sense, verdict.measure);
     verdict.reason = std::string(rule.subject) + ": " + shown(verdict.measure.value, rule.unit) +
-                     (rule.sense == Sense::at_least ? ", at least " : ", at most ") + shown(verdict.measure.limit, rule.unit);
+                     (rule.sense == Sense::at_least ? ", at least " : ", at most ") +
+                     shown(verdict.measure.limit, rule.unit);
     return verdict;
 }
 
 }  // namespace
 
 std::string shown(double value, std::string_view unit) {
-    if (std::isinf(value)) return value > 0.0 ? "without limit" : "none";
+    if (std::isinf(value)) return value > 0.0 ? "beyond reach" : "none";
     std::string text = significant(value, 4);
     if (!unit.empty()) text += ' ' + std::string(unit);
     return text;

@@ -12,9 +12,9 @@ namespace seatload::check {
 struct Verdict {
     const Rule* rule = nullptr;
     Measure measure;
-    double margin = 0.0;   ///< share of the limit left, negative when it is broken
+    double margin = 0.0;  ///< share of the limit left, negative when it is broken
     bool passed = false;
-    std::string reason;    ///< "seated load, cold and new: 6.61 N, at most 6.50 N"
+    std::string reason;  ///< "seated load, cold and new: 6.61 N, at most 6.50 N"
 };
 
 /// The verdict of every rule in play, in the order of the table.
@@ -22,7 +22,7 @@ std::vector<Verdict> verdicts(const Coil& coil, double free_length_mm);
 
 bool all_pass(const std::vector<Verdict>& verdicts);
 
-/// A value and its unit to four significant digits, "never" for a deflection that cannot be reached.
+/// A value and its unit to four significant digits, "beyond reach" when nothing can bring it about.
 std::string shown(double value, std::string_view unit);
 
 }  // namespace seatload::check

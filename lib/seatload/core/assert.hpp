@@ -18,5 +18,6 @@ class InternalError : public std::logic_error {
 
 }  // namespace seatload
 
-// A macro because only a macro can quote the condition; stays on in Release, where a crash is cheaper than a wrong spring.
+// A macro because only a macro can quote the condition; stays on in Release, where a crash is cheaper than a wrong
+// spring.
 #define SEATLOAD_ASSERT(condition) ((condition) ? void(0) : ::seatload::fail_assertion(#condition, __FILE__, __LINE__))

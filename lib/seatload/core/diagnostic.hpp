@@ -22,11 +22,11 @@ struct Diagnostic {
     Severity severity = Severity::error;
     Place place;
     std::string message;
-    std::string hint;           ///< what to write instead; empty when there is nothing useful to say
-    Place related;              ///< second place of a contradiction; its file is empty when there is none
-    std::string related_note;   ///< what stands at the second place
-    std::string source_line;    ///< the offending line as written; empty when there is no text
-    std::string related_line;   ///< the line at the second place
+    std::string hint;          ///< what to write instead; empty when there is nothing useful to say
+    Place related;             ///< second place of a contradiction; its file is empty when there is none
+    std::string related_note;  ///< what stands at the second place
+    std::string source_line;   ///< the offending line as written; empty when there is no text
+    std::string related_line;  ///< the line at the second place
 };
 
 using Diagnostics = std::vector<Diagnostic>;

@@ -83,7 +83,8 @@ Result<std::string> read_text_file(const fs::path& path) {
     const auto size = fs::file_size(path, error);
     if (error) return complaint(path, "cannot read the file: " + error.message());
     if (size > kLargestInput)
-        return complaint(path, "the file is larger than 1 MiB, far more than a spring file needs", "is this the right file?");
+        return complaint(path, "the file is larger than 1 MiB, far more than a spring file needs",
+                         "is this the right file?");
     std::ifstream stream(path, std::ios::binary);
     std::string bytes(size, '\0');
     if (!stream || !stream.read(bytes.data(), static_cast<std::streamsize>(size)))
@@ -98,7 +99,8 @@ Diagnostics replace_file(const fs::path& path, std::string_view bytes) {
     const fs::path target = is_link ? fs::canonical(path, error) : path;
     if (error) return {complaint(path, "cannot follow the link: " + error.message())};
     const fs::file_status status = fs::status(target, error);
-    if (fs::exists(status) && !fs::is_regular_file(status)) return {complaint(path, "not a regular file; nothing written")};
+    if (fs::exists(status) && !fs::is_regular_file(status))
+        return {complaint(path, "not a regular file; nothing written")};
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
     std::string aside = (folder / ".aside.XXXXXX").string();
     Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));
@@ -116,9 +118,10 @@ Diagnostics replace_file(const fs::path& path, std::string_view bytes) {
 
 Diagnostics make_folder(const fs::path& path) {
     std::error_code error;
+    if (fs::exists(path, error) && !fs::is_directory(path, error))
+        return {complaint(path, "a file stands where the folder should be")};
     fs::create_directories(path, error);
     if (error) return {complaint(path, "cannot make the folder: " + error.message())};
-    if (!fs::is_directory(path)) return {complaint(path, "a file stands where the folder should be")};
     return {};
 }
 

@@ -16,8 +16,8 @@ inline constexpr std::size_t kLargestInput = 1024 * 1024;
 /// Errors: missing, a directory or another special file, unreadable, too large.
 Result<std::string> read_text_file(const std::filesystem::path& path);
 
-/// Puts `bytes` in place of the file, wholly or not at all: written aside in the same folder, fsynced, renamed, folder fsynced.
-/// Returns the diagnostics of a failure, or none. An existing file keeps its permissions; a link is followed.
+/// Puts `bytes` in place of the file, wholly or not at all: written aside in the same folder, fsynced, renamed, folder
+/// fsynced. Returns the diagnostics of a failure, or none. An existing file keeps its permissions; a link is followed.
 Diagnostics replace_file(const std::filesystem::path& path, std::string_view bytes);
 
 /// Makes the folder and its parents; returns the diagnostics of a failure, or none.

@@ -31,8 +31,8 @@ std::size_t length_in_code_points(std::string_view text);
 /// string alignment).
 std::size_t edit_distance(std::string_view a, std::string_view b);
 
-/// The candidate nearest to a mistyped word, or nothing when none is near (distance at most 2, and under half the word).
-/// Case is ignored; of equal distances the earlier candidate wins.
+/// The candidate nearest to a mistyped word, or nothing when none is near (distance at most 2, and under half the
+/// word). Case is ignored; of equal distances the earlier candidate wins.
 std::optional<std::string> nearest(std::string_view word, std::span<const std::string> candidates);
 
 /// A hint ` did you mean "x"?`, or an empty text when nothing is near.

@@ -15,12 +15,12 @@ namespace seatload::demand {
 
 /// How the two ends of the spring are held.
 enum class Seats {
-    fixed,    ///< both ends flat on parallel plates, held on the axis (nu = 0.5)
-    pivots,   ///< one end flat, the other tilts about a point on the axis (nu = 0.7)
+    fixed,       ///< both ends flat on parallel plates, held on the axis (nu = 0.5)
+    pivots,      ///< one end flat, the other tilts about a point on the axis (nu = 0.7)
     both_pivot,  ///< both ends tilt about points on the axis (nu = 1)
-    slides,   ///< flat and parallel, but one plate can move sideways (nu = 1)
-    free_end, ///< one end flat, the other free to tilt and move sideways (nu = 2)
-    guided,   ///< a bore or rod keeps the spring straight: no buckling check
+    slides,      ///< flat and parallel, but one plate can move sideways (nu = 1)
+    free_end,    ///< one end flat, the other free to tilt and move sideways (nu = 2)
+    guided,      ///< a bore or rod keeps the spring straight: no buckling check
 };
 
 /// A bore or rod with its two size limits [mm].
@@ -39,11 +39,12 @@ struct LengthRange {
 struct Space {
     std::optional<Fit> bore;
     std::optional<Fit> rod;
-    Length seated_height;        ///< L1
-    Length full_travel_height;   ///< L2
+    Length seated_height;                    ///< L1
+    Length full_travel_height;               ///< L2
     std::optional<LengthRange> free_length;  ///< envelope, when the free spring must fit somewhere
     Seats seats = Seats::fixed;
-    std::optional<Length> sideways_play;  ///< how far a sliding plate can move off the axis; default: the spring's play in the bore
+    std::optional<Length>
+        sideways_play;  ///< how far a sliding plate can move off the axis; default: the spring's play in the bore
 };
 
 /// How often it works.
@@ -57,15 +58,15 @@ struct Duty {
 };
 
 struct Surroundings {
-    Celsius temperature{};   ///< hottest the spring gets in service
-    std::string medium;      ///< "engine oil"
+    Celsius temperature{};  ///< hottest the spring gets in service
+    std::string medium;     ///< "engine oil"
 };
 
 /// Which wire may be used.
 struct WireChoice {
-    std::vector<std::string> grades;    ///< ids; empty: every grade of the catalogue
-    std::vector<Length> diameters;      ///< empty: every stock size
-    std::string series = "metric";      ///< stock series the sizes come from
+    std::vector<std::string> grades;      ///< ids; empty: every grade of the catalogue
+    std::vector<Length> diameters;        ///< empty: every stock size
+    std::string series = "metric";        ///< stock series the sizes come from
     std::vector<wire::Grade> own_grades;  ///< wire described in the requirement itself
 };
 
@@ -81,17 +82,18 @@ struct Grid {
     Length free_length_step = 0.1 * mm;
     std::optional<LengthRange> mean_diameter;  ///< absent: all that bore, rod and index 3 to 25 leave
     CountRange total_coils{3.0, 30.0};
-    std::optional<LengthRange> free_length;    ///< absent: from seated height to three times seated height, cut to the envelope
+    std::optional<LengthRange>
+        free_length;  ///< absent: from seated height to three times seated height, cut to the envelope
 };
 
 /// Who asks for it, where it sits and how many.
 struct Identity {
-    std::string engine;      ///< "Ottermere M14"
-    std::string position;    ///< "ahead latch plunger"
-    std::string number;      ///< part number, at most 16 characters (ISO 7200)
-    std::string revision;    ///< at most 2 characters
-    std::string date;        ///< date of issue, given, never the clock
-    std::string owner;       ///< legal owner (ISO 7200)
+    std::string engine;    ///< "Ottermere M14"
+    std::string position;  ///< "ahead latch plunger"
+    std::string number;    ///< part number, at most 16 characters (ISO 7200)
+    std::string revision;  ///< at most 2 characters
+    std::string date;      ///< date of issue, given, never the clock
+    std::string owner;     ///< legal owner (ISO 7200)
     std::string creator;
     std::string approver;
 };
@@ -100,20 +102,20 @@ struct Identity {
 struct Requirement {
     Identity identity;
     Space space;
-    LoadBand seated_load;        ///< at L1
-    LoadBand full_travel_load;   ///< at L2
+    LoadBand seated_load;       ///< at L1
+    LoadBand full_travel_load;  ///< at L2
     Duty duty;
     Surroundings surroundings;
-    std::vector<int> quantities;   ///< batches to quote
+    std::vector<int> quantities;  ///< batches to quote
     WireChoice wire;
     std::vector<spring::Ends> ends{spring::Ends::closed_ground};
     spring::Hand hand = spring::Hand::right;
     Grid grid;
     Limits limits;
-    int load_grade = 2;            ///< EN 15800 grade the tolerance room is counted in
+    int load_grade = 2;  ///< EN 15800 grade the tolerance room is counted in
     int alternatives = 5;
-    std::vector<std::string> notes;   ///< printed on the sheet
-    std::string finish;               ///< surface protection, as ordered
+    std::vector<std::string> notes;  ///< printed on the sheet
+    std::string finish;              ///< surface protection, as ordered
 };
 
 }  // namespace seatload::demand

@@ -19,8 +19,8 @@ enum class Adjustable { free_length, coils_and_wire, coils_and_diameter };
 struct LoadAtLength {
     Length length;
     Force nominal;
-    Force plus;    ///< upper tolerance, a positive number
-    Force minus;   ///< lower tolerance, a positive number
+    Force plus;   ///< upper tolerance, a positive number
+    Force minus;  ///< lower tolerance, a positive number
     /// Coarsest EN 15800 grade (1, 2, 3) whose load tolerance stays inside; absent: tighter than grade 1, to be agreed.
     std::optional<int> grade;
 };
@@ -28,21 +28,21 @@ struct LoadAtLength {
 /// A spring to be ordered: what is required, what is reference, what the maker may adjust.
 struct Spec {
     demand::Identity identity;
-    std::string title;            ///< "Compression spring, ahead latch plunger"
-    std::string alternative;      ///< "A", "B"...; empty when it stands alone
-    std::string why;              ///< why this alternative is offered (ours, never on the maker's sheet)
+    std::string title;        ///< "Compression spring, ahead latch plunger"
+    std::string alternative;  ///< "A", "B"...; empty when it stands alone
+    std::string why;          ///< why this alternative is offered (ours, never on the maker's sheet)
 
-    std::string wire_grade;       ///< id in the catalogue
+    std::string wire_grade;                ///< id in the catalogue
     std::optional<wire::Grade> own_grade;  ///< the wire itself, when it is not in the catalogue
     spring::Spring spring;
-    bool bore_rules = true;       ///< De is the required diameter (works in a bore); false: Di (over a rod)
+    bool bore_rules = true;  ///< De is the required diameter (works in a bore); false: Di (over a rod)
 
-    LoadAtLength seated;          ///< F1 at L1
-    LoadAtLength full_travel;     ///< F2 at L2
-    demand::LoadBand seated_demand;        ///< what the mechanism needs (ours; the sheet states the ordered loads)
+    LoadAtLength seated;             ///< F1 at L1
+    LoadAtLength full_travel;        ///< F2 at L2
+    demand::LoadBand seated_demand;  ///< what the mechanism needs (ours; the sheet states the ordered loads)
     demand::LoadBand full_travel_demand;
-    int diameter_grade = 2;       ///< EN 15800 grade of De or Di
-    int squareness_grade = 2;     ///< EN 15800 grade of e1 and e2 (ground ends)
+    int diameter_grade = 2;    ///< EN 15800 grade of De or Di
+    int squareness_grade = 2;  ///< EN 15800 grade of e1 and e2 (ground ends)
     std::vector<Adjustable> adjustable{Adjustable::free_length, Adjustable::coils_and_wire};
 
     demand::Space space;

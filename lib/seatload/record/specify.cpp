@@ -16,7 +16,9 @@ constexpr int kCoarsestGrade = 3;
 constexpr double kStepsPerNewton = 100.0;  // loads and their deviations go on a sheet in 0.01 N
 
 // Divided, not multiplied by 0.01, so that 0.69 N is the double nearest to 0.69.
-Force rounded_down(Force force) { return std::floor(in_newton(force) * kStepsPerNewton + 1e-6) / kStepsPerNewton * newton; }
+Force rounded_down(Force force) {
+    return std::floor(in_newton(force) * kStepsPerNewton + 1e-6) / kStepsPerNewton * newton;
+}
 Force rounded(Force force) { return std::round(in_newton(force) * kStepsPerNewton) / kStepsPerNewton * newton; }
 
 Force load_tolerance(const spring::Spring& s, Force load, int grade) {
@@ -25,8 +27,8 @@ Force load_tolerance(const spring::Spring& s, Force load, int grade) {
 }
 
 /// The load ordered at a length, between what must be given cold and what may be given at most.
-LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, const demand::LoadBand& band, double kept_share,
-                          int unbounded_grade) {
+LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, const demand::LoadBand& band,
+                          double kept_share, int unbounded_grade) {
     const Force coarse = load_tolerance(s, load, kCoarsestGrade);
     const Force usual = load_tolerance(s, load, unbounded_grade);
     const Force down = band.at_least ? std::min(load - *band.at_least / kept_share, coarse) : usual;
@@ -60,15 +62,19 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     spec.why = alternative.why;
     spec.wire_grade = space.grades[wire.grade].id;
     const auto& own = requirement.wire.own_grades;
-    const auto mine = std::find_if(own.begin(), own.end(), [&](const wire::Grade& g) { return g.id == spec.wire_grade; });
+    const auto mine =
+        std::find_if(own.begin(), own.end(), [&](const wire::Grade& g) { return g.id == spec.wire_grade; });
     if (mine != own.end()) spec.own_grade = *mine;
-    spec.spring = {wire.size.diameter, c.mean_diameter_mm * mm, c.total_coils, c.free_length_mm * mm, c.ends, requirement.hand};
+    spec.spring = {wire.size.diameter, c.mean_diameter_mm * mm, c.total_coils, c.free_length_mm * mm, c.ends,
+                   requirement.hand};
     spec.bore_rules = requirement.space.bore.has_value() || !requirement.space.rod.has_value();
     const double n = spring::active_coils(c.ends, c.total_coils);
-    const Rate rate = spring::rate(wire.numbers.shear_modulus_mpa * MPa, wire.size.diameter, c.mean_diameter_mm * mm, n);
+    const Rate rate =
+        spring::rate(wire.numbers.shear_modulus_mpa * MPa, wire.size.diameter, c.mean_diameter_mm * mm, n);
     const double kept = wire.numbers.hot_share * wire.numbers.load_kept;
     const auto order = [&](Length length, const demand::LoadBand& band) {
-        return ordered_load(spec.spring, length, rate * (spec.spring.free_length - length), band, kept, requirement.load_grade);
+        return ordered_load(spec.spring, length, rate * (spec.spring.free_length - length), band, kept,
+                            requirement.load_grade);
     };
     spec.seated = order(requirement.space.seated_height, requirement.seated_load);
     spec.full_travel = order(requirement.space.full_travel_height, requirement.full_travel_load);

@@ -7,9 +7,9 @@
 
 namespace seatload::record {
 
-/// The spec of an alternative found by sizing. Loads are ordered cold and new: the deviation each way is the room to the
-/// requirement's band (its lower bound raised to what must be given cold so that it is still there hot and after load loss),
-/// at most the load tolerance of EN 15800 grade 3, rounded inwards to 0.01 N.
+/// The spec of an alternative found by sizing. Loads are ordered cold and new: the deviation each way is the room to
+/// the requirement's band (its lower bound raised to what must be given cold so that it is still there hot and after
+/// load loss), at most the load tolerance of EN 15800 grade 3, rounded inwards to 0.01 N.
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter);
 

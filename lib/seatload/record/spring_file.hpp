@@ -13,8 +13,8 @@ namespace seatload::record {
 
 /// A spring as a person describes it, to be evaluated against a requirement or alone.
 struct SpringFile {
-    std::string name;        ///< empty when the file gives none
-    std::string wire_grade;  ///< id in the catalogue, or of own_grade
+    std::string name;                      ///< empty when the file gives none
+    std::string wire_grade;                ///< id in the catalogue, or of own_grade
     std::optional<wire::Grade> own_grade;  ///< the wire itself, when it is not in the catalogue
     spring::Spring spring;
     std::optional<Length> seated_height;       ///< L1

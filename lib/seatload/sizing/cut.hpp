@@ -26,15 +26,17 @@ class Cut {
     void find(const check::Coil& coil, std::span<const double> lengths) {
         const bool from = rule_->along == check::Along::from;
         // Both kinds are one question: from where on does the answer differ from the one for short springs?
-        const auto changed = [&](long index) { return check::passes(*rule_, coil, lengths[static_cast<std::size_t>(index)]) == from; };
+        const auto changed = [&](long index) {
+            return check::passes(*rule_, coil, lengths[static_cast<std::size_t>(index)]) == from;
+        };
         const long count = static_cast<long>(lengths.size());
         edge_ = first_changed(changed, count);
         passed_ = from ? Interval{edge_, count} : Interval{0, edge_};
     }
 
   private:
-    /// The first index at which the answer has changed, or `count`, by strides that double from the remembered edge and then
-    /// halve.
+    /// The first index at which the answer has changed, or `count`, by strides that double from the remembered edge and
+    /// then halve.
     template <class Changed>
     long first_changed(const Changed& changed, long count) const {
         long low = -1, high = count;  // not changed at low, changed at high; the outer two are not asked

@@ -30,12 +30,15 @@ double wire_cost(const check::Coil& c, double L0) {
 double room_in_tenths(double tolerance_room) { return std::floor(10.0 * tolerance_room + 1e-9); }
 
 bool better(const Merit& a, const Merit& b) {
-    const auto key = [](const Merit& m) { return std::tuple(-room_in_tenths(m.tolerance_room), -m.stress_margin, m.cost); };
+    const auto key = [](const Merit& m) {
+        return std::tuple(-room_in_tenths(m.tolerance_room), -m.stress_margin, m.cost);
+    };
     return key(a) < key(b);
 }
 
 Rooms tolerance_rooms(const check::Coil& c, double L0) {
-    const double fixed_part = tolerance::load_tolerance_base_n(c.wire.d_mm, c.D_mm) * tolerance::coils_factor(c.active_coils);
+    const double fixed_part =
+        tolerance::load_tolerance_base_n(c.wire.d_mm, c.D_mm) * tolerance::coils_factor(c.active_coils);
     const double grade = tolerance::grade_factor(c.demand.load_grade);
     const double hot = c.wire.hot_share * c.wire.load_kept;
     Rooms rooms;

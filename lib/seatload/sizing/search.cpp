@@ -69,16 +69,22 @@ Overlap overlap(const std::vector<Cut>& cuts, long all) {
 /// Looks through all coils of one wire with one kind of ends.
 class WireSearch {
   public:
-    WireSearch(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables, std::size_t wire,
-               spring::Ends ends)
-        : space_(space), free_lengths_(free_lengths), tables_(tables), wire_(wire), ends_(ends), active_(active_rules(space, ends)) {
+    WireSearch(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables,
+               std::size_t wire, spring::Ends ends)
+        : space_(space),
+          free_lengths_(free_lengths),
+          tables_(tables),
+          wire_(wire),
+          ends_(ends),
+          active_(active_rules(space, ends)) {
         rejections_.resize(check::rules().size());
     }
 
     void run() {
         const WireOption& option = space_.wires[wire_];
         for (long i = 0; i < option.mean_diameters.count; ++i) {
-            check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_, space_.total_coils.at(0));
+            check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_,
+                             space_.total_coils.at(0));
             cut_where_coils_do_not_matter(coil);
             for (long j = 0; j < space_.total_coils.count; ++j) {
                 coil.set_total_coils(space_.total_coils.at(j));
@@ -111,7 +117,8 @@ class WireSearch {
             }
         for (Cut& cut : active_.along) {
             if (cut.rule().coils == check::Coils::matter) cut.find(coil, free_lengths_);
-            rejections_[cut.rule_index()].all += static_cast<unsigned long long>(all - (cut.passed().to - cut.passed().from));
+            rejections_[cut.rule_index()].all +=
+                static_cast<unsigned long long>(all - (cut.passed().to - cut.passed().from));
         }
         if (failed > 1) return;
         const Overlap o = overlap(active_.along, all);
@@ -120,7 +127,8 @@ class WireSearch {
             return;
         }
         for (std::size_t i = 0; i < active_.along.size(); ++i)
-            rejections_[active_.along[i].rule_index()].alone += static_cast<unsigned long long>(o.count_without(i) - o.count());
+            rejections_[active_.along[i].rule_index()].alone +=
+                static_cast<unsigned long long>(o.count_without(i) - o.count());
         fit_ += static_cast<unsigned long long>(o.count());
         if (o.count() > 0) keep_best(coil, o.from, o.to);
     }
@@ -133,8 +141,9 @@ class WireSearch {
             if (rules[r].id == "coils_fewest") rejections_[r].all += static_cast<unsigned long long>(all);
     }
 
-    /// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most room
-    /// stands where they meet. Of the free lengths with as many tenths of room the shortest has the most stress margin.
+    /// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most
+    /// room stands where they meet. Of the free lengths with as many tenths of room the shortest has the most stress
+    /// margin.
     void keep_best(const check::Coil& coil, long from, long to) {
         const auto rooms = [&](long index) { return tolerance_rooms(coil, free_length(index)); };
         const auto tenths = [&](long index) {
@@ -150,7 +159,8 @@ class WireSearch {
         offer(coil, free_length(first_true(from, peak, [&](long index) { return tenths(index) >= most; })));
     }
 
-    /// The first index from `low` on at which a question that changes its answer once is true; `high` when none before it is.
+    /// The first index from `low` on at which a question that changes its answer once is true; `high` when none before
+    /// it is.
     template <class Question>
     static long first_true(long low, long high, const Question& question) {
         while (low < high) {

@@ -27,7 +27,8 @@ std::vector<wire::Grade> allowed_grades(const demand::WireChoice& choice, const 
 }
 
 /// What is held in stock says nothing of a wire the requirement brings along: it comes in every size of the series.
-std::vector<wire::StockSize> own_sizes(const demand::WireChoice& choice, const wire::Catalogue& catalogue, const wire::Grade& grade) {
+std::vector<wire::StockSize> own_sizes(const demand::WireChoice& choice, const wire::Catalogue& catalogue,
+                                       const wire::Grade& grade) {
     std::vector<wire::StockSize> sizes;
     if (const wire::StockSeries* series = catalogue.find_series(choice.series))
         for (const wire::StockSize& size : series->sizes)
@@ -39,7 +40,8 @@ std::vector<wire::StockSize> allowed_sizes(const demand::WireChoice& choice, con
                                            const wire::Grade& grade) {
     const bool own = std::any_of(choice.own_grades.begin(), choice.own_grades.end(),
                                  [&](const wire::Grade& g) { return g.id == grade.id; });
-    if (choice.diameters.empty()) return own ? own_sizes(choice, catalogue, grade) : wire::stock_sizes(catalogue, grade, choice.series);
+    if (choice.diameters.empty())
+        return own ? own_sizes(choice, catalogue, grade) : wire::stock_sizes(catalogue, grade, choice.series);
     std::vector<wire::StockSize> sizes;
     for (const Length& diameter : choice.diameters) sizes.push_back({diameter, units::shown_wire(diameter)});
     std::sort(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) { return a.diameter < b.diameter; });
@@ -49,7 +51,8 @@ std::vector<wire::StockSize> allowed_sizes(const demand::WireChoice& choice, con
 Axis mean_diameters(const demand::Requirement& requirement, double d) {
     const demand::Grid& grid = requirement.grid;
     const double step = in_mm(grid.mean_diameter_step);
-    if (grid.mean_diameter) return axis_between(in_mm(grid.mean_diameter->smallest), in_mm(grid.mean_diameter->largest), step);
+    if (grid.mean_diameter)
+        return axis_between(in_mm(grid.mean_diameter->smallest), in_mm(grid.mean_diameter->largest), step);
     double smallest = std::max(kSmallestCoil, kThinnestIndex * d);
     double largest = std::min(kLargestCoil, kWidestIndex * d);
     if (requirement.space.bore) largest = std::min(largest, in_mm(requirement.space.bore->nominal) - d);
@@ -60,7 +63,8 @@ Axis mean_diameters(const demand::Requirement& requirement, double d) {
 Axis free_lengths(const demand::Requirement& requirement) {
     const demand::Grid& grid = requirement.grid;
     const double step = in_mm(grid.free_length_step);
-    if (grid.free_length) return axis_between(in_mm(grid.free_length->smallest), in_mm(grid.free_length->largest), step);
+    if (grid.free_length)
+        return axis_between(in_mm(grid.free_length->smallest), in_mm(grid.free_length->largest), step);
     double smallest = in_mm(requirement.space.seated_height);
     double largest = 3.0 * smallest;
     if (const auto& envelope = requirement.space.free_length) {
@@ -70,7 +74,8 @@ Axis free_lengths(const demand::Requirement& requirement) {
     return axis_between(smallest, largest, step);
 }
 
-void add_grade(Space& space, const demand::Requirement& requirement, const wire::Catalogue& catalogue, std::size_t index) {
+void add_grade(Space& space, const demand::Requirement& requirement, const wire::Catalogue& catalogue,
+               std::size_t index) {
     const wire::Grade& grade = space.grades[index];
     const std::size_t before = space.wires.size();
     const auto sizes = allowed_sizes(requirement.wire, catalogue, grade);
@@ -85,10 +90,11 @@ void add_grade(Space& space, const demand::Requirement& requirement, const wire:
     }
     if (space.wires.size() > before) return;
     const std::string at = units::shown(requirement.surroundings.temperature);
-    space.left_out.push_back({grade.id, sizes.empty()    ? "no stock size in its range"
-                                        : !has_strength ? "none of the wire sizes is in its range"
-                                        : !has_coil     ? "no size leaves room for a coil"
-                                                        : "its load loss at " + at + " is not known; state limits.load_loss"});
+    space.left_out.push_back(
+        {grade.id, sizes.empty()   ? (catalogue.holdings.empty() ? "no stock size in its range" : "not held in stock")
+                   : !has_strength ? "none of the wire sizes is in its range"
+                   : !has_coil     ? "no size leaves room for a coil"
+                                   : "its load loss at " + at + " is not known; state limits.load_loss"});
 }
 
 }  // namespace

@@ -12,7 +12,7 @@ namespace seatload::sizing {
 
 /// A wire that may be used, with the coil diameters tried for it.
 struct WireOption {
-    std::size_t grade = 0;   ///< index into Space::grades
+    std::size_t grade = 0;  ///< index into Space::grades
     wire::StockSize size;
     check::WireNumbers numbers;
     Axis mean_diameters;
@@ -38,8 +38,9 @@ struct Space {
     unsigned long long size() const;
 };
 
-/// The space of a requirement. Grades are those it names, or all of the catalogue, or its own; wire sizes those it names,
-/// or all in stock. Mean diameters run over what bore, rod and an index of 3 to 25 leave, unless the grid states a range.
+/// The space of a requirement. Grades are those it names, or all of the catalogue, or its own; wire sizes those it
+/// names, or all in stock. Mean diameters run over what bore, rod and an index of 3 to 25 leave, unless the grid states
+/// a range.
 Space search_space(const demand::Requirement& requirement, const wire::Catalogue& catalogue);
 
 }  // namespace seatload::sizing

@@ -44,13 +44,18 @@ std::vector<Alternative> spread(const Space& space, const Census& census, std::s
     std::vector<Candidate> left;
     for (const auto& best : census.best)
         if (best) left.push_back(*best);
-    std::stable_sort(left.begin(), left.end(), [](const Candidate& a, const Candidate& b) { return better(a.merit, b.merit); });
+    std::stable_sort(left.begin(), left.end(),
+                     [](const Candidate& a, const Candidate& b) { return better(a.merit, b.merit); });
     std::vector<Alternative> chosen;
     const double most = left.empty() ? 0.0 : room_in_tenths(left.front().merit.tolerance_room);
-    const auto is_good = [&](const Candidate& c) { return room_in_tenths(c.merit.tolerance_room) >= kGoodShare * most; };
+    const auto is_good = [&](const Candidate& c) {
+        return room_in_tenths(c.merit.tolerance_room) >= kGoodShare * most;
+    };
     while (chosen.size() < count && !left.empty()) {
-        // A new wire is no gain when its loads hardly keep their limits: poorer springs come only when the good ones are used up.
-        const auto good = std::partition_point(left.begin(), left.end(), [&](const Candidate& c) { return is_good(c); });
+        // A new wire is no gain when its loads hardly keep their limits: poorer springs come only when the good ones
+        // are used up.
+        const auto good =
+            std::partition_point(left.begin(), left.end(), [&](const Candidate& c) { return is_good(c); });
         const auto end = good == left.begin() ? left.end() : good;
         const auto pick = std::max_element(left.begin(), end, [&](const Candidate& a, const Candidate& b) {
             return novelty(space, chosen, a).score() < novelty(space, chosen, b).score();

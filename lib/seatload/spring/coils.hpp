@@ -9,10 +9,13 @@ namespace seatload::spring {
 /// ground (Shigley Table 10-1; some textbooks count 0.5 for the last).
 constexpr double dead_coils(Ends ends) {
     switch (ends) {
-        case Ends::open: return 0.0;
-        case Ends::open_ground: return 1.0;
+        case Ends::open:
+            return 0.0;
+        case Ends::open_ground:
+            return 1.0;
         case Ends::closed:
-        case Ends::closed_ground: return 2.0;
+        case Ends::closed_ground:
+            return 2.0;
     }
     return 2.0;
 }
@@ -40,10 +43,14 @@ constexpr double hot_coiled_solid_wires(bool ground, double total_coils) {
 /// With open and ground ends the dead coil has the pitch too, so that L0 = p (n + 1).
 constexpr double end_wires(Ends ends) {
     switch (ends) {
-        case Ends::open: return 1.0;
-        case Ends::open_ground: return 0.0;
-        case Ends::closed: return 3.0;
-        case Ends::closed_ground: return 2.0;
+        case Ends::open:
+            return 1.0;
+        case Ends::open_ground:
+            return 0.0;
+        case Ends::closed:
+            return 3.0;
+        case Ends::closed_ground:
+            return 2.0;
     }
     return 2.0;
 }

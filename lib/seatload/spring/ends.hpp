@@ -21,10 +21,14 @@ inline constexpr std::array kAllEnds{Ends::open, Ends::open_ground, Ends::closed
 /// The trade's words, as in files and on sheets.
 constexpr std::string_view word(Ends ends) {
     switch (ends) {
-        case Ends::open: return "open";
-        case Ends::open_ground: return "open and ground";
-        case Ends::closed: return "closed";
-        case Ends::closed_ground: return "closed and ground";
+        case Ends::open:
+            return "open";
+        case Ends::open_ground:
+            return "open and ground";
+        case Ends::closed:
+            return "closed";
+        case Ends::closed_ground:
+            return "closed and ground";
     }
     return "open";
 }

@@ -16,7 +16,8 @@ struct EnduranceStress {
 /// 77.5 kpsi peened (Shigley Eq. 10-28, 10-29), converted exactly.
 constexpr EnduranceStress<double> zimmerli_mpa(bool peened) {
     constexpr double kpsi = 6.894757293168361;  // 1000 lbf/in2 in MPa
-    return peened ? EnduranceStress<double>{57.5 * kpsi, 77.5 * kpsi} : EnduranceStress<double>{35.0 * kpsi, 55.0 * kpsi};
+    return peened ? EnduranceStress<double>{57.5 * kpsi, 77.5 * kpsi}
+                  : EnduranceStress<double>{35.0 * kpsi, 55.0 * kpsi};
 }
 
 /// Ultimate strength in shear as a share of Rm. Shigley Eq. 10-30.
@@ -38,7 +39,8 @@ constexpr S gerber_endurance(const EnduranceStress<S>& point, const S& shear_str
 
 /// Fatigue factor n_f by Goodman: 1/n_f = tau_a/Sse + tau_m/Ssu. Shigley ch. 6 and 10.
 template <class S>
-constexpr double goodman_factor(const S& amplitude, const S& mean, const EnduranceStress<S>& point, const S& shear_strength) {
+constexpr double goodman_factor(const S& amplitude, const S& mean, const EnduranceStress<S>& point,
+                                const S& shear_strength) {
     const double reversed = amplitude / goodman_endurance(point, shear_strength);
     const double steady = mean / shear_strength;
     return 1.0 / (reversed + steady);

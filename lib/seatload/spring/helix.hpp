@@ -22,7 +22,8 @@ double helix_angle(const L& free_pitch, const L& D) {
     return std::atan(slope / std::numbers::pi);
 }
 
-/// Developed wire length [mm]: active coils at the pitch m, the others wound close. From geometry; grinding not deducted.
+/// Developed wire length [mm]: active coils at the pitch m, the others wound close. From geometry; grinding not
+/// deducted.
 template <class L>
 L wire_length(const L& free_pitch, const L& d, const L& D, double n, double total_coils) {
     const auto turn = [&](const L& lead) {

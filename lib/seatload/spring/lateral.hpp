@@ -32,7 +32,8 @@ constexpr auto transverse_force(const R& transverse_rate, const L& sideways) {
 /// Uncorrected stress [MPa] under a force with the far end pushed sideways: 8/(pi d^3) [F (D + s_Q) + F_Q (L - d)].
 /// EN 13906-1 cl. 9.13 (memory).
 template <class F, class L>
-constexpr auto combined_stress(const F& load, const F& sideways_load, const L& d, const L& D, const L& sideways, const L& length) {
+constexpr auto combined_stress(const F& load, const F& sideways_load, const L& d, const L& D, const L& sideways,
+                               const L& length) {
     const double direct = (D + sideways) / d;
     const double bending = (length - d) / d;
     return (load * direct + sideways_load * bending) / (d * d) * (8.0 / std::numbers::pi);

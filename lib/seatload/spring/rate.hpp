@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-// Every formula of this folder is a template: with quantities it is checked for dimension, with doubles in mm, N, MPa it
-// runs in the sizing kernel.
+// Every formula of this folder is a template: with quantities it is checked for dimension, with doubles in mm, N, MPa
+// it runs in the sizing kernel.
 
 namespace seatload::spring {
 

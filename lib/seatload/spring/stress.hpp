@@ -27,7 +27,8 @@ constexpr auto force_for_stress(const S& uncorrected, const L& d, const L& D) {
     return uncorrected * (d * d) * (std::numbers::pi / (8.0 * w));
 }
 
-/// Stress correction factor k of EN 13906-1 cl. 7 for index w > 0.75 (Bergstraesser); the same as Shigley's K_B, Eq. 10-5.
+/// Stress correction factor k of EN 13906-1 cl. 7 for index w > 0.75 (Bergstraesser); the same as Shigley's K_B, Eq.
+/// 10-5.
 constexpr double bergstraesser_factor(double w) { return (w + 0.5) / (w - 0.75); }
 
 /// Stress correction factor K_W for index w > 1. Wahl; Shigley Eq. 10-4.

@@ -17,8 +17,10 @@ auto surge_frequency(const S& shear_modulus, const D3& density, const L& d, cons
     return wave_speed / D * (1.0 / (2.0 * std::numbers::pi * n * w));
 }
 
-/// The same in the standard's rounded form, 3560 d/(n D^2) sqrt(G/rho) [Hz], with mm, MPa and kg/dm3. EN 13906-1 cl. 9.12.
-inline double surge_frequency_en_hz(double shear_modulus_mpa, double density_kg_dm3, double d_mm, double D_mm, double n) {
+/// The same in the standard's rounded form, 3560 d/(n D^2) sqrt(G/rho) [Hz], with mm, MPa and kg/dm3. EN 13906-1
+/// cl. 9.12.
+inline double surge_frequency_en_hz(double shear_modulus_mpa, double density_kg_dm3, double d_mm, double D_mm,
+                                    double n) {
     return 3560.0 * d_mm / (n * D_mm * D_mm) * std::sqrt(shear_modulus_mpa / density_kg_dm3);
 }
 

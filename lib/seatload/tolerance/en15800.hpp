@@ -8,9 +8,9 @@
 
 namespace seatload::tolerance {
 
-// EN 15800 grades: 1 (fine), 2 (medium, the one meant when none is stated), 3 (coarse). The formulas of this file are from
-// memory and confirmed only in size, by the percentages of JIS B 2707: a sheet gives their result as a number and names the
-// grade as what it corresponds to.
+// EN 15800 grades: 1 (fine), 2 (medium, the one meant when none is stated), 3 (coarse). The formulas of this file are
+// from memory and confirmed only in size, by the percentages of JIS B 2707: a sheet gives their result as a number and
+// names the grade as what it corresponds to.
 
 /// Factor Q of a grade.
 constexpr double grade_factor(int grade) { return grade == 1 ? 0.63 : grade == 2 ? 1.0 : 1.6; }

@@ -17,8 +17,8 @@ inline constexpr int kGrades = 3;
 struct DiameterRow {
     Length over;
     Length up_to;
-    std::array<std::array<Length, kIndexBands>, kGrades> plus_minus;       ///< [grade - 1][band]
-    std::array<wire::Evidence, kGrades> evidence{};                        ///< [grade - 1]
+    std::array<std::array<Length, kIndexBands>, kGrades> plus_minus;  ///< [grade - 1][band]
+    std::array<wire::Evidence, kGrades> evidence{};                   ///< [grade - 1]
 };
 
 /// The tolerance tables that are data, by rising diameter.

@@ -17,7 +17,8 @@ Parsed<BandNumbers> failed(Problem problem, std::string_view whole, std::string_
     return {std::nullopt, std::move(problem)};
 }
 
-Parsed<BandNumbers> one_sided(const Dimension& dimension, std::string_view whole, std::string_view piece, bool lower_bound) {
+Parsed<BandNumbers> one_sided(const Dimension& dimension, std::string_view whole, std::string_view piece,
+                              bool lower_bound) {
     Parsed<double> bound = parse_in(dimension, piece);
     if (!bound.value) return failed(bound.problem, whole, piece);
     BandNumbers band;
@@ -37,14 +38,16 @@ Parsed<BandNumbers> between(const Dimension& dimension, std::string_view whole, 
 
 /// A tolerance in the dimension itself or in per cent of the nominal value; positive.
 Parsed<double> tolerance(const Dimension& dimension, double nominal, std::string_view piece) {
-    Parsed<double> width = trim(piece).ends_with('%') ? parse_in(dimension_of<Share>(), piece) : parse_in(dimension, piece);
+    Parsed<double> width =
+        trim(piece).ends_with('%') ? parse_in(dimension_of<Share>(), piece) : parse_in(dimension, piece);
     if (!width.value) return width;
     if (trim(piece).ends_with('%')) *width.value *= nominal < 0.0 ? -nominal : nominal;
     if (*width.value < 0.0) return {std::nullopt, {"a tolerance is a positive number", "leave the sign out", 0}};
     return width;
 }
 
-Parsed<BandNumbers> plus_minus(const Dimension& dimension, std::string_view whole, std::size_t sign, std::size_t width) {
+Parsed<BandNumbers> plus_minus(const Dimension& dimension, std::string_view whole, std::size_t sign,
+                               std::size_t width) {
     const std::string_view before = whole.substr(0, sign);
     const std::string_view after = whole.substr(sign + width);
     Parsed<double> nominal = parse_in(dimension, before);
@@ -91,9 +94,11 @@ Parsed<BandNumbers> parse_band_in(const Dimension& dimension, std::string_view t
     if (const auto rest = after_word(body, kAtMost)) return one_sided(dimension, text, *rest, false);
     if (const auto dots = text.find(".."); dots != std::string_view::npos) return between(dimension, text, dots);
     for (const std::string_view sign : {kPlusMinus, std::string_view("+/-"), std::string_view("+-")})
-        if (const auto at = text.find(sign); at != std::string_view::npos) return plus_minus(dimension, text, at, sign.size());
+        if (const auto at = text.find(sign); at != std::string_view::npos)
+            return plus_minus(dimension, text, at, sign.size());
     const std::size_t start = text.find_first_not_of(" \t");
-    const std::size_t signs = start == std::string_view::npos ? start : std::min(text.find(" +", start), text.find(" -", start));
+    const std::size_t signs =
+        start == std::string_view::npos ? start : std::min(text.find(" +", start), text.find(" -", start));
     if (signs != std::string_view::npos) return unequal(dimension, text, signs);
     Parsed<double> value = parse_in(dimension, text);
     if (!value.value) return failed(value.problem, text, text);

@@ -10,10 +10,10 @@ namespace seatload::units {
 
 /// A range of plain numbers in a dimension's base unit as a text states it.
 struct BandNumbers {
-    std::optional<double> nominal;   ///< the value before a tolerance, or the single value
+    std::optional<double> nominal;  ///< the value before a tolerance, or the single value
     std::optional<double> at_least;
     std::optional<double> at_most;
-    bool single = false;             ///< one value without any tolerance
+    bool single = false;  ///< one value without any tolerance
 };
 
 /// The range a text states: "4.9 N .. 6.4 N", "5.6 N ±0.7 N", "5.6 N ±10 %", "9 mm +0.05 mm -0.01 mm",

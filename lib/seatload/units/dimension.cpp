@@ -9,7 +9,7 @@ namespace {
 
 // Exact by definition: 1 in = 25.4 mm and 1 lb = 0.45359237 kg (international yard and pound agreement, 1959);
 // standard gravity 9.80665 m/s2 (3rd CGPM, 1901), so 1 lbf = 4.4482216152605 N; 1 bar = 0.1 MPa.
-constexpr double kInch = 127.0;                  // over 5, in mm
+constexpr double kInch = 127.0;                   // over 5, in mm
 constexpr double kPoundForce = 44482216152605.0;  // over 1e13, in N
 constexpr double kGramForce = 980665.0;           // over 1e8, in N
 constexpr double kPound = 45359237.0;             // over 1e11, in t
@@ -33,8 +33,13 @@ constexpr UnitSize kStresses[] = {{"MPa"},
                                   {"Mpsi", kPoundForce, 6.4516e9}};
 constexpr UnitSize kAngles[] = {{"rad"}, {"deg", std::numbers::pi, 180}, {"°", std::numbers::pi, 180}};
 constexpr UnitSize kMasses[] = {{"g", 1, 1e6}, {"kg", 1, 1e3}, {"lb", kPound, 1e11}, {"oz", kPound, 1.6e12}};
-constexpr UnitSize kDensities[] = {{"kg/m3", 1, 1e12},  {"kg/m³", 1, 1e12}, {"kg/dm3", 1, 1e9}, {"kg/dm³", 1, 1e9},
-                                   {"g/cm3", 1, 1e9},   {"g/cm³", 1, 1e9},  {"lb/in3", kPound, 1.6387064e15}};
+constexpr UnitSize kDensities[] = {{"kg/m3", 1, 1e12},
+                                   {"kg/m³", 1, 1e12},
+                                   {"kg/dm3", 1, 1e9},
+                                   {"kg/dm³", 1, 1e9},
+                                   {"g/cm3", 1, 1e9},
+                                   {"g/cm³", 1, 1e9},
+                                   {"lb/in3", kPound, 1.6387064e15}};
 constexpr UnitSize kFrequencies[] = {{"Hz"}};
 constexpr UnitSize kTemperatures[] = {{"°C"}, {"K", 1, 1, -273.15}, {"°F", 5, 9, -160.0 / 9.0}};
 constexpr UnitSize kShares[] = {{"%", 1, 100}};
@@ -55,16 +60,46 @@ const std::array<const Dimension*, 10> kAll{&kLength, &kForce,   &kRate,      &k
 
 }  // namespace
 
-template <> const Dimension& dimension_of<Length>() { return kLength; }
-template <> const Dimension& dimension_of<Force>() { return kForce; }
-template <> const Dimension& dimension_of<Rate>() { return kRate; }
-template <> const Dimension& dimension_of<Stress>() { return kStress; }
-template <> const Dimension& dimension_of<Angle>() { return kAngle; }
-template <> const Dimension& dimension_of<Mass>() { return kMass; }
-template <> const Dimension& dimension_of<Density>() { return kDensity; }
-template <> const Dimension& dimension_of<Frequency>() { return kFrequency; }
-template <> const Dimension& dimension_of<Celsius>() { return kTemperature; }
-template <> const Dimension& dimension_of<Share>() { return kShare; }
+template <>
+const Dimension& dimension_of<Length>() {
+    return kLength;
+}
+template <>
+const Dimension& dimension_of<Force>() {
+    return kForce;
+}
+template <>
+const Dimension& dimension_of<Rate>() {
+    return kRate;
+}
+template <>
+const Dimension& dimension_of<Stress>() {
+    return kStress;
+}
+template <>
+const Dimension& dimension_of<Angle>() {
+    return kAngle;
+}
+template <>
+const Dimension& dimension_of<Mass>() {
+    return kMass;
+}
+template <>
+const Dimension& dimension_of<Density>() {
+    return kDensity;
+}
+template <>
+const Dimension& dimension_of<Frequency>() {
+    return kFrequency;
+}
+template <>
+const Dimension& dimension_of<Celsius>() {
+    return kTemperature;
+}
+template <>
+const Dimension& dimension_of<Share>() {
+    return kShare;
+}
 
 std::span<const Dimension* const> all_dimensions() { return kAll; }
 

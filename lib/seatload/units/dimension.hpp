@@ -29,16 +29,26 @@ struct Dimension {
 template <class Q>
 const Dimension& dimension_of();
 
-template <> const Dimension& dimension_of<Length>();
-template <> const Dimension& dimension_of<Force>();
-template <> const Dimension& dimension_of<Rate>();
-template <> const Dimension& dimension_of<Stress>();
-template <> const Dimension& dimension_of<Angle>();
-template <> const Dimension& dimension_of<Mass>();
-template <> const Dimension& dimension_of<Density>();
-template <> const Dimension& dimension_of<Frequency>();
-template <> const Dimension& dimension_of<Celsius>();
-template <> const Dimension& dimension_of<Share>();
+template <>
+const Dimension& dimension_of<Length>();
+template <>
+const Dimension& dimension_of<Force>();
+template <>
+const Dimension& dimension_of<Rate>();
+template <>
+const Dimension& dimension_of<Stress>();
+template <>
+const Dimension& dimension_of<Angle>();
+template <>
+const Dimension& dimension_of<Mass>();
+template <>
+const Dimension& dimension_of<Density>();
+template <>
+const Dimension& dimension_of<Frequency>();
+template <>
+const Dimension& dimension_of<Celsius>();
+template <>
+const Dimension& dimension_of<Share>();
 
 /// All dimensions, for naming the one a misplaced unit belongs to.
 std::span<const Dimension* const> all_dimensions();

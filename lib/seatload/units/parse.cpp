@@ -149,8 +149,10 @@ Parsed<double> parse_in(const Dimension& dimension, std::string_view text) {
     scanner.skip_blanks();
     const std::string_view unit = trim(scanner.rest());
     if (unit.empty())
-        return failed("the number has no unit", "write for example \"" + std::string(number) + " " +
-                                                    std::string(dimension.units.front().name) + "\"", after_number);
+        return failed(
+            "the number has no unit",
+            "write for example \"" + std::string(number) + " " + std::string(dimension.units.front().name) + "\"",
+            after_number);
     for (const UnitSize& known : dimension.units)
         if (known.name == unit) {
             const double base = *value * known.numerator / known.denominator + known.offset;

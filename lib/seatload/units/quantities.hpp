@@ -27,15 +27,15 @@ using Quantity = bu::quantity<bu::unit<Dimension, System>>;
 
 }  // namespace units_detail
 
-using Length = units_detail::Quantity<boost::units::length_dimension>;            ///< [mm]
-using Force = units_detail::Quantity<boost::units::force_dimension>;              ///< [N]
-using Stress = units_detail::Quantity<boost::units::pressure_dimension>;          ///< [MPa]
-using Rate = units_detail::Quantity<boost::units::surface_tension_dimension>;     ///< [N/mm]
-using Energy = units_detail::Quantity<boost::units::energy_dimension>;            ///< [N mm]
-using Angle = units_detail::Quantity<boost::units::plane_angle_dimension>;        ///< [rad]
-using Density = units_detail::Quantity<boost::units::mass_density_dimension>;     ///< [t/mm3]
-using Mass = units_detail::Quantity<boost::units::mass_dimension>;                ///< [t]
-using Frequency = units_detail::Quantity<boost::units::frequency_dimension>;      ///< [1/s]
+using Length = units_detail::Quantity<boost::units::length_dimension>;         ///< [mm]
+using Force = units_detail::Quantity<boost::units::force_dimension>;           ///< [N]
+using Stress = units_detail::Quantity<boost::units::pressure_dimension>;       ///< [MPa]
+using Rate = units_detail::Quantity<boost::units::surface_tension_dimension>;  ///< [N/mm]
+using Energy = units_detail::Quantity<boost::units::energy_dimension>;         ///< [N mm]
+using Angle = units_detail::Quantity<boost::units::plane_angle_dimension>;     ///< [rad]
+using Density = units_detail::Quantity<boost::units::mass_density_dimension>;  ///< [t/mm3]
+using Mass = units_detail::Quantity<boost::units::mass_dimension>;             ///< [t]
+using Frequency = units_detail::Quantity<boost::units::frequency_dimension>;   ///< [1/s]
 
 /// A temperature on the Celsius scale [deg C]; a scale with an offset, so not a quantity that can be added up.
 struct Celsius {

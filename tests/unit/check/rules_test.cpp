@@ -10,9 +10,11 @@ using namespace seatload;
 
 namespace {
 
-/// Spring A of our reference calculations: d 3, D 24, n 6.5, L0 60, closed and ground, with an own wire of E 206000 MPa,
-/// G 81500 MPa, rho 7850 kg/m3, Rm 1840 MPa and 0.025 mm of wire tolerance.
-spring::Spring spring_a() { return {3.0 * mm, 24.0 * mm, 8.5, 60.0 * mm, spring::Ends::closed_ground, spring::Hand::right}; }
+/// Spring A of our reference calculations: d 3, D 24, n 6.5, L0 60, closed and ground, with an own wire of E 206000
+/// MPa, G 81500 MPa, rho 7850 kg/m3, Rm 1840 MPa and 0.025 mm of wire tolerance.
+spring::Spring spring_a() {
+    return {3.0 * mm, 24.0 * mm, 8.5, 60.0 * mm, spring::Ends::closed_ground, spring::Hand::right};
+}
 
 wire::Grade wire_a() {
     wire::Grade grade;
@@ -34,7 +36,8 @@ demand::Requirement requirement_a() {
     return r;
 }
 
-check::Evaluation evaluated(const demand::Requirement& r, const spring::Spring& s = spring_a(), const wire::Grade& g = wire_a()) {
+check::Evaluation evaluated(const demand::Requirement& r, const spring::Spring& s = spring_a(),
+                            const wire::Grade& g = wire_a()) {
     return check::evaluate(s, g, r, test::tolerances()).value();
 }
 
@@ -91,7 +94,8 @@ TEST_CASE("a spring past its sideways buckling deflection has no transverse stif
     demand::Requirement r = requirement_a();
     r.space.seats = demand::Seats::slides;
     r.space.sideways_play = 1.0 * mm;
-    const spring::Spring long_one{2.0 * mm, 16.0 * mm, 14.5, 100.0 * mm, spring::Ends::closed_ground, spring::Hand::right};
+    const spring::Spring long_one{2.0 * mm,           16.0 * mm, 14.5, 100.0 * mm, spring::Ends::closed_ground,
+                                  spring::Hand::right};
     const check::Evaluation e = evaluated(r, long_one);
     CHECK_THAT(in_mm(*e.buckling_deflection), WithinAbs(7.38196, 0.5e-5));  // spring B, nu = 1
     REQUIRE(e.sideways.has_value());
@@ -125,7 +129,8 @@ TEST_CASE("the handbook school judges by torsional yield with the curvature fact
     // Shigley Table 10-6: 0.45 Sut for cold-drawn carbon wire; Eq. 10-21: 1.2; Table 10-1: Ls = nt d = 25.5 mm.
     CHECK_THAT(in_mm(e.solid_length), WithinAbs(25.5, 1e-12));
     CHECK_THAT(verdict(e, "stress")->measure.limit, WithinAbs(0.45 * 1840.0 / 1.2, 1e-9));
-    CHECK_THAT(verdict(e, "stress")->measure.value, WithinAbs(9.18344 * 34.5 * 8.0 * 24.0 / (3.141592654 * 27.0) * 1.17241, 2e-2));
+    CHECK_THAT(verdict(e, "stress")->measure.value,
+               WithinAbs(9.18344 * 34.5 * 8.0 * 24.0 / (3.141592654 * 27.0) * 1.17241, 2e-2));
 }
 
 TEST_CASE("a wire without a strength at the diameter is refused with the range it has") {

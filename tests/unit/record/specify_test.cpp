@@ -12,7 +12,8 @@ namespace {
 
 demand::Requirement latch() {
     demand::Requirement r;
-    r.identity = {"Ottermere M14", "ahead latch plunger", "OM14-LAT-AHD", "A", "2026-11-25", "Ottermere Rebuilds", "Workshop", ""};
+    r.identity = {"Ottermere M14", "ahead latch plunger", "OM14-LAT-AHD", "A",
+                  "2026-11-25",    "Ottermere Rebuilds",  "Workshop",     ""};
     r.limits = demand::school_defaults(spring::School::en_13906);
     r.space.bore = demand::Fit{9.0 * mm, 9.05 * mm, 9.0 * mm};
     r.space.seated_height = 15.0 * mm;
@@ -29,7 +30,8 @@ std::vector<record::Spec> specs(const demand::Requirement& r) {
     const sizing::Space space = sizing::search_space(r, test::wires());
     const sizing::Census census = sizing::search(space, test::tolerances());
     std::vector<record::Spec> all;
-    for (const auto& alternative : sizing::spread(space, census, 8)) all.push_back(record::specify(r, space, alternative, "A"));
+    for (const auto& alternative : sizing::spread(space, census, 8))
+        all.push_back(record::specify(r, space, alternative, "A"));
     return all;
 }
 
@@ -58,7 +60,8 @@ TEST_CASE("the grade named for a load is the coarsest whose tolerance stays insi
             const double n = spring::active_coils(spec.spring.ends, spec.spring.total_coils);
             const Force inside = std::min(load.plus, load.minus) + 0.01 * newton;
             const auto tolerance = [&](int grade) {
-                return tolerance::load_tolerance(spec.spring.wire_diameter, spec.spring.mean_diameter, n, load.nominal, grade);
+                return tolerance::load_tolerance(spec.spring.wire_diameter, spec.spring.mean_diameter, n, load.nominal,
+                                                 grade);
             };
             if (load.grade) CHECK(tolerance(*load.grade) <= inside);
             if (load.grade && *load.grade < 3) CHECK(tolerance(*load.grade + 1) > inside);
@@ -71,8 +74,10 @@ TEST_CASE("a spec carries enough to be judged again as it was") {
     for (const record::Spec& spec : specs(r)) {
         const wire::Grade& grade = *test::wires().find(spec.wire_grade);
         const auto first = check::evaluate(spec.spring, grade, r, test::tolerances()).value();
-        const auto again = check::evaluate(spec.spring, grade, record::requirement_of(spec), test::tolerances()).value();
+        const auto again =
+            check::evaluate(spec.spring, grade, record::requirement_of(spec), test::tolerances()).value();
         REQUIRE(first.verdicts.size() == again.verdicts.size());
-        for (std::size_t i = 0; i < first.verdicts.size(); ++i) CHECK(first.verdicts[i].reason == again.verdicts[i].reason);
+        for (std::size_t i = 0; i < first.verdicts.size(); ++i)
+            CHECK(first.verdicts[i].reason == again.verdicts[i].reason);
     }
 }

@@ -13,12 +13,14 @@ std::vector<std::size_t> broken_rules(const check::Coil& coil, double free_lengt
     const auto rules = check::rules();
     for (std::size_t i = 0; i < rules.size(); ++i) {
         if (coil.active_coils <= 0.0 && rules[i].id != "coils_fewest") continue;
-        if (rules[i].applies(coil.demand, coil.ends) && !check::passes(rules[i], coil, free_length)) broken.push_back(i);
+        if (rules[i].applies(coil.demand, coil.ends) && !check::passes(rules[i], coil, free_length))
+            broken.push_back(i);
     }
     return broken;
 }
 
-void look_at(PlainCount& count, std::optional<sizing::Candidate>& best, std::size_t wire, const check::Coil& coil, double free_length) {
+void look_at(PlainCount& count, std::optional<sizing::Candidate>& best, std::size_t wire, const check::Coil& coil,
+             double free_length) {
     ++count.looked_at;
     const auto broken = broken_rules(coil, free_length);
     for (const std::size_t rule : broken) ++count.rejections[rule].all;
@@ -41,8 +43,9 @@ PlainCount count_every_combination(const sizing::Space& space, const tolerance::
             for (long d = 0; d < space.wires[w].mean_diameters.count; ++d)
                 for (long n = 0; n < space.total_coils.count; ++n)
                     for (long l = 0; l < space.free_lengths.count; ++l) {
-                        const check::Coil coil(space.demand, space.wires[w].numbers, tables, space.wires[w].mean_diameters.at(d),
-                                               space.ends[e], space.total_coils.at(n));
+                        const check::Coil coil(space.demand, space.wires[w].numbers, tables,
+                                               space.wires[w].mean_diameters.at(d), space.ends[e],
+                                               space.total_coils.at(n));
                         look_at(count, count.best[w * space.ends.size() + e], w, coil, space.free_lengths.at(l));
                     }
     return count;

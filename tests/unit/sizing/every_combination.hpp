@@ -15,7 +15,8 @@ struct PlainCount {
     std::vector<std::optional<sizing::Candidate>> best;
 };
 
-/// Tests each combination against each limit, one after another: slow, and too plain to be wrong in the way a search can be.
+/// Tests each combination against each limit, one after another: slow, and too plain to be wrong in the way a search
+/// can be.
 PlainCount count_every_combination(const sizing::Space& space, const tolerance::Tables& tables);
 
 }  // namespace seatload::test

@@ -20,8 +20,8 @@ sizing::Census searched(const sizing::Space& space, unsigned threads) {
 }
 
 bool same(const sizing::Candidate& a, const sizing::Candidate& b) {
-    return a.wire == b.wire && a.ends == b.ends && a.mean_diameter_mm == b.mean_diameter_mm && a.total_coils == b.total_coils &&
-           a.free_length_mm == b.free_length_mm;
+    return a.wire == b.wire && a.ends == b.ends && a.mean_diameter_mm == b.mean_diameter_mm &&
+           a.total_coils == b.total_coils && a.free_length_mm == b.free_length_mm;
 }
 
 }  // namespace

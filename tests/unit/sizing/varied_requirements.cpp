@@ -61,11 +61,14 @@ void moving(Requirement& r) {
 
 std::vector<NamedRequirement> varied_requirements() {
     std::vector<NamedRequirement> all;
-    const auto add = [&](std::string name, Requirement from, auto change) { all.push_back(changed(std::move(name), std::move(from), change)); };
+    const auto add = [&](std::string name, Requirement from, auto change) {
+        all.push_back(changed(std::move(name), std::move(from), change));
+    };
     add("latch", latch(), [](Requirement&) {});
     add("latch, whole turns allowed", latch(), [](Requirement& r) { r.limits.half_turn_slack = 0.5; });
     add("latch, all ends", latch(), all_ends);
-    add("latch, handbook school", latch(), [](Requirement& r) { r.limits = demand::school_defaults(spring::School::handbook); });
+    add("latch, handbook school", latch(),
+        [](Requirement& r) { r.limits = demand::school_defaults(spring::School::handbook); });
     add("latch, fixed seats", latch(), [](Requirement& r) { r.space.seats = demand::Seats::fixed; });
     add("latch, one seat pivots", latch(), [](Requirement& r) { r.space.seats = demand::Seats::pivots; });
     add("latch, free end", latch(), [](Requirement& r) { r.space.seats = demand::Seats::free_end; });
@@ -98,12 +101,17 @@ std::vector<NamedRequirement> varied_requirements() {
         r.limits.largest_mass = 0.6 * gram;
         r.duty.frequency = 60.0 * hertz;
     });
-    add("latch, more load than the space gives", latch(), [](Requirement& r) { r.seated_load = {40.0 * newton, 45.0 * newton}; });
+    add("latch, more load than the space gives", latch(), [](Requirement& r) {
+        r.seated_load = {40.0 * newton, 45.0 * newton};
+    });
     add("latch, no load asked for", latch(), [](Requirement& r) { r.seated_load = r.full_travel_load = {}; });
-    add("latch, no room for any coil", latch(), [](Requirement& r) { r.space.bore = demand::Fit{1.5 * mm, 1.5 * mm, 1.5 * mm}; });
+    add("latch, no room for any coil", latch(), [](Requirement& r) {
+        r.space.bore = demand::Fit{1.5 * mm, 1.5 * mm, 1.5 * mm};
+    });
     add("relief", relief(), [](Requirement&) {});
     add("relief, all ends", relief(), all_ends);
-    add("relief, EN school", relief(), [](Requirement& r) { r.limits = demand::school_defaults(spring::School::en_13906); });
+    add("relief, EN school", relief(),
+        [](Requirement& r) { r.limits = demand::school_defaults(spring::School::en_13906); });
     add("relief, moving, Goodman", relief(), moving);
     add("relief, moving, Gerber, peened", relief(), [](Requirement& r) {
         moving(r);
