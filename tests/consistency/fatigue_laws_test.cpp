@@ -60,8 +60,10 @@ TEST_CASE("twice_the_load_halves_every_factor") {
     for_each_state([](const Point& point, double Ssu, double r) {
         const double a = 80.0;
         const double m = a / r;
-        REQUIRE_THAT(goodman_factor(2.0 * a, 2.0 * m, point, Ssu), WithinRel(0.5 * goodman_factor(a, m, point, Ssu), kRounding));
-        REQUIRE_THAT(gerber_factor(2.0 * a, 2.0 * m, point, Ssu), WithinRel(0.5 * gerber_factor(a, m, point, Ssu), kRounding));
+        REQUIRE_THAT(goodman_factor(2.0 * a, 2.0 * m, point, Ssu),
+                     WithinRel(0.5 * goodman_factor(a, m, point, Ssu), kRounding));
+        REQUIRE_THAT(gerber_factor(2.0 * a, 2.0 * m, point, Ssu),
+                     WithinRel(0.5 * gerber_factor(a, m, point, Ssu), kRounding));
         REQUIRE_THAT(sines_factor(2.0 * a, point), WithinRel(0.5 * sines_factor(a, point), kRounding));
     });
 }

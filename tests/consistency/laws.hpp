@@ -13,7 +13,8 @@ template <class Law>
 void for_each_design(Law law) {
     REQUIRE(designs().size() == 4 * 5 * 5 * 3 * 4);
     for (const Design& x : designs()) {
-        INFO("d " << x.d_mm << " D " << x.D_mm << " n " << x.n << " pitch " << x.pitch_mm << " G " << x.G_mpa << " E " << x.E_mpa);
+        INFO("d " << x.d_mm << " D " << x.D_mm << " n " << x.n << " pitch " << x.pitch_mm << " G " << x.G_mpa << " E "
+                  << x.E_mpa);
         law(x);
     }
 }

@@ -22,8 +22,8 @@ namespace {
 
 double wire(const Design& x) { return wire_length(x.pitch_mm, x.d_mm, x.D_mm, x.n, x.total_coils()); }
 
-/// Mean diameter of a thin helix when an axial force alone (ends free to turn) brings its lead from the free pitch to d.
-/// B (kappa - kappa0) = F r sin(alpha), C (twist0 - twist) = F r cos(alpha), with C/B = 1/(1 + nu).
+/// Mean diameter of a thin helix when an axial force alone (ends free to turn) brings its lead from the free pitch to
+/// d. B (kappa - kappa0) = F r sin(alpha), C (twist0 - twist) = F r cos(alpha), with C/B = 1/(1 + nu).
 double thin_helix_solid_diameter(const Design& x, double poisson) {
     const auto lead_angle = [](double lead, double r) { return std::atan(lead / (2.0 * std::numbers::pi * r)); };
     const auto curvature = [](double angle, double r) { return std::cos(angle) * std::cos(angle) / r; };
@@ -58,13 +58,15 @@ TEST_CASE("free_length_eq_pitches_plus_ends") {
 TEST_CASE("cos_helix_angle_eq_flat_over_coiled_length") {
     for_each_design([](const Design& x) {
         const double coiled = wire_length(x.pitch_mm, x.d_mm, x.D_mm, 1.0, 1.0);
-        REQUIRE_THAT(std::cos(helix_angle(x.pitch_mm, x.D_mm)), WithinRel(std::numbers::pi * x.D_mm / coiled, kRounding));
+        REQUIRE_THAT(std::cos(helix_angle(x.pitch_mm, x.D_mm)),
+                     WithinRel(std::numbers::pi * x.D_mm / coiled, kRounding));
     });
 }
 
 TEST_CASE("wire_length_eq_pi_D_nt_for_flat_coils") {
     for_each_design([](const Design& x) {
-        REQUIRE_THAT(wire_length(0.0, 0.0, x.D_mm, x.n, x.total_coils()), WithinRel(std::numbers::pi * x.D_mm * x.total_coils(), kRounding));
+        REQUIRE_THAT(wire_length(0.0, 0.0, x.D_mm, x.n, x.total_coils()),
+                     WithinRel(std::numbers::pi * x.D_mm * x.total_coils(), kRounding));
         REQUIRE(wire(x) > std::numbers::pi * x.D_mm * x.total_coils());
     });
 }
@@ -96,7 +98,8 @@ TEST_CASE("growth_with_free_ends_exceeds_growth_with_held_ends") {
 TEST_CASE("growth_with_held_ends_conserves_wire") {
     for_each_design([](const Design& x) {
         const double wide = x.D_mm + growth_ends_held(x.pitch_mm, x.d_mm, x.D_mm);
-        REQUIRE_THAT(wire_length(x.d_mm, x.d_mm, wide, 1.0, 1.0), WithinRel(wire_length(x.pitch_mm, x.d_mm, x.D_mm, 1.0, 1.0), kRounding));
+        REQUIRE_THAT(wire_length(x.d_mm, x.d_mm, wide, 1.0, 1.0),
+                     WithinRel(wire_length(x.pitch_mm, x.d_mm, x.D_mm, 1.0, 1.0), kRounding));
     });
 }
 
@@ -134,7 +137,8 @@ TEST_CASE("surge_frequency_eq_standards_rounded_form") {
     // 3560 d/(n D^2) sqrt(G/rho), the 3560 rounded from 3558.8.
     for_each_design([](const Design& x) {
         const double f = surge_frequency(x.G_mpa, x.density, x.d_mm, x.D_mm, x.n);
-        REQUIRE_THAT(surge_frequency_en_hz(x.G_mpa, x.density * 1e9, x.d_mm, x.D_mm, x.n), WithinRel(f * 3560.0 / 3558.8, 2e-5));
+        REQUIRE_THAT(surge_frequency_en_hz(x.G_mpa, x.density * 1e9, x.d_mm, x.D_mm, x.n),
+                     WithinRel(f * 3560.0 / 3558.8, 2e-5));
     });
 }
 
@@ -149,7 +153,9 @@ TEST_CASE("impact_stress_eq_stress_of_wave_force") {
 
 TEST_CASE("load_tolerance_grade_3_over_grade_1_eq_1.6_over_0.63") {
     for_each_design([](const Design& x) {
-        const auto tolerance = [&](int grade) { return seatload::tolerance::load_tolerance_n(x.d_mm, x.D_mm, x.n, 20.0, grade); };
+        const auto tolerance = [&](int grade) {
+            return seatload::tolerance::load_tolerance_n(x.d_mm, x.D_mm, x.n, 20.0, grade);
+        };
         REQUIRE_THAT(tolerance(3) / tolerance(1), WithinRel(1.6 / 0.63, kRounding));
         REQUIRE(tolerance(1) > 0.0);
     });

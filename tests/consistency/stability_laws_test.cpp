@@ -24,8 +24,8 @@ double haringx_angle_squared(const Design& x, double compression) {
     const double G = x.G_mpa;
     const double E = x.E_mpa;
     const double left = 1.0 - compression;
-    const double P = compression;                                         // over R L0
-    const double S = E / G * left;                                        // over R L0
+    const double P = compression;                                                      // over R L0
+    const double S = E / G * left;                                                     // over R L0
     const double B = E / (2.0 * (2.0 * G + E)) * left / std::pow(x.slenderness(), 2);  // over R L0 L0^2
     return P * (1.0 + P / S) / B * left * left;
 }
@@ -45,7 +45,8 @@ TEST_CASE("buckling_eq_shigley_eq_10_10") {
         for_each_design([&](const Design& x) {
             if (std::isinf(share(x, alpha))) return;
             const double C1 = x.E_mpa / (2.0 * (x.E_mpa - x.G_mpa));
-            const double C2 = 2.0 * std::numbers::pi * std::numbers::pi * (x.E_mpa - x.G_mpa) / (2.0 * x.G_mpa + x.E_mpa);
+            const double C2 =
+                2.0 * std::numbers::pi * std::numbers::pi * (x.E_mpa - x.G_mpa) / (2.0 * x.G_mpa + x.E_mpa);
             const double lambda = alpha * x.slenderness();
             const double root = std::sqrt(1.0 - C2 / (lambda * lambda));
             REQUIRE_THAT(buckling_deflection(x.free_length_mm(), x.D_mm, x.G_mpa, x.E_mpa, alpha),
@@ -77,7 +78,8 @@ TEST_CASE("buckling_of_a_long_spring_eq_euler") {
     // P = pi^2 B/(nu L0)^2 with B = R L0 D^2 E/(2(2G + E)), when compression and shear no longer matter.
     for_each_design([](const Design& x) {
         const double slenderness = 500.0;
-        const double euler = std::numbers::pi * std::numbers::pi / (slenderness * slenderness) * x.E_mpa / (2.0 * (2.0 * x.G_mpa + x.E_mpa));
+        const double euler = std::numbers::pi * std::numbers::pi / (slenderness * slenderness) * x.E_mpa /
+                             (2.0 * (2.0 * x.G_mpa + x.E_mpa));
         REQUIRE_THAT(buckling_share(slenderness, x.moduli(), 1.0), WithinRel(euler, 1e-4));
     });
 }
@@ -87,7 +89,9 @@ TEST_CASE("sideways_rate_changes_sign_at_buckling_with_nu_eq_one") {
     for_each_design([&](const Design& x) {
         const double critical = share(x, 1.0);
         if (std::isinf(critical)) return;
-        const auto ratio = [&](double compression) { return transverse_rate_ratio(x.slenderness(), compression, x.moduli()); };
+        const auto ratio = [&](double compression) {
+            return transverse_rate_ratio(x.slenderness(), compression, x.moduli());
+        };
         REQUIRE(ratio(critical * (1.0 - 1e-6)) > 0.0);
         REQUIRE(ratio(critical * (1.0 + 1e-6)) < 0.0);
         REQUIRE_THAT(ratio(critical), WithinAbs(0.0, 1e-9));
@@ -121,8 +125,10 @@ TEST_CASE("sideways_rate_of_a_spring_that_can_buckle_falls_with_compression") {
 
 TEST_CASE("combined_stress_eq_plain_stress_without_a_push") {
     for_each_design([](const Design& x) {
-        REQUIRE_THAT(combined_stress(20.0, 0.0, x.d_mm, x.D_mm, 0.0, x.free_length_mm()), WithinRel(stress(20.0, x.d_mm, x.D_mm), kRounding));
-        REQUIRE(combined_stress(20.0, 3.0, x.d_mm, x.D_mm, 0.1 * x.D_mm, x.free_length_mm()) > stress(20.0, x.d_mm, x.D_mm));
+        REQUIRE_THAT(combined_stress(20.0, 0.0, x.d_mm, x.D_mm, 0.0, x.free_length_mm()),
+                     WithinRel(stress(20.0, x.d_mm, x.D_mm), kRounding));
+        REQUIRE(combined_stress(20.0, 3.0, x.d_mm, x.D_mm, 0.1 * x.D_mm, x.free_length_mm()) >
+                stress(20.0, x.d_mm, x.D_mm));
     });
 }
 

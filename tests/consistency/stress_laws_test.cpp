@@ -28,7 +28,8 @@ void for_each_index(Law law) {
 }  // namespace
 
 TEST_CASE("k_en_eq_shigley_kb") {
-    for_each_index([](double w) { REQUIRE_THAT(bergstraesser_factor(w), WithinRel((4.0 * w + 2.0) / (4.0 * w - 3.0), 4e-16)); });
+    for_each_index(
+        [](double w) { REQUIRE_THAT(bergstraesser_factor(w), WithinRel((4.0 * w + 2.0) / (4.0 * w - 3.0), 4e-16)); });
 }
 
 TEST_CASE("k_wahl_less_k_bergstraesser_eq_printed_range") {
@@ -56,7 +57,8 @@ TEST_CASE("every_factor_falls_with_index") {
 TEST_CASE("tau_from_force_eq_tau_from_deflection") {
     for_each_design([](const Design& x) {
         const double s = 0.3 * x.pitch_mm * x.n;
-        REQUIRE_THAT(stress(rate_of(x) * s, x.d_mm, x.D_mm), WithinRel(stress_at_deflection(x.G_mpa, x.d_mm, x.D_mm, x.n, s), kRounding));
+        REQUIRE_THAT(stress(rate_of(x) * s, x.d_mm, x.D_mm),
+                     WithinRel(stress_at_deflection(x.G_mpa, x.d_mm, x.D_mm, x.n, s), kRounding));
     });
 }
 

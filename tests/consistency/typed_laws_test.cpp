@@ -26,7 +26,8 @@ TEST_CASE("formula_with_quantities_eq_formula_with_doubles") {
         const Density rho = Density::from_value(x.density);
         REQUIRE(in_newton_per_mm(rate(G, d, D, x.n)) == rate(x.G_mpa, x.d_mm, x.D_mm, x.n));
         REQUIRE(in_mpa(stress(20.0 * newton, d, D)) == stress(20.0, x.d_mm, x.D_mm));
-        REQUIRE(in_mpa(stress_at_deflection(G, d, D, x.n, m)) == stress_at_deflection(x.G_mpa, x.d_mm, x.D_mm, x.n, x.pitch_mm));
+        REQUIRE(in_mpa(stress_at_deflection(G, d, D, x.n, m)) ==
+                stress_at_deflection(x.G_mpa, x.d_mm, x.D_mm, x.n, x.pitch_mm));
         REQUIRE(in_newton(force_for_stress(G, d, D)) == force_for_stress(x.G_mpa, x.d_mm, x.D_mm));
         REQUIRE(in_mm(pitch(Ends::closed, L0, d, x.n)) == pitch(Ends::closed, x.free_length_mm(), x.d_mm, x.n));
         REQUIRE(helix_angle(m, D) == helix_angle(x.pitch_mm, x.D_mm));
@@ -39,6 +40,7 @@ TEST_CASE("formula_with_quantities_eq_formula_with_doubles") {
                 buckling_deflection(x.free_length_mm(), x.D_mm, x.G_mpa, x.E_mpa, 0.5));
         REQUIRE(in_mpa(combined_stress(20.0 * newton, 3.0 * newton, d, D, 0.5 * d, L0)) ==
                 combined_stress(20.0, 3.0, x.d_mm, x.D_mm, 0.5 * x.d_mm, x.free_length_mm()));
-        REQUIRE(in_hertz(surge_frequency(G, rho, d, D, x.n)) == surge_frequency(x.G_mpa, x.density, x.d_mm, x.D_mm, x.n));
+        REQUIRE(in_hertz(surge_frequency(G, rho, d, D, x.n)) ==
+                surge_frequency(x.G_mpa, x.density, x.d_mm, x.D_mm, x.n));
     });
 }

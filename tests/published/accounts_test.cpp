@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Nothing of the two collections is dropped silently: every id is a row, or checked elsewhere by name, or left out with a
-// reason, and exactly one of these. See accounts.toml.
+// Nothing of the two collections is dropped silently: every id is a row, or checked elsewhere by name, or left out with
+// a reason, and exactly one of these. See accounts.toml.
 #include <toml++/toml.h>
 
 #include <algorithm>
@@ -141,7 +141,8 @@ TEST_CASE("a test that is named for an example names it back") {
         for (const Exception& exception : one.exceptions)
             if (!exception.where.empty()) {
                 INFO(one.id << " " << exception.output);
-                CHECK_THAT(text_of(folder() + exception.where), ContainsSubstring(one.id) && ContainsSubstring(exception.output));
+                CHECK_THAT(text_of(folder() + exception.where),
+                           ContainsSubstring(one.id) && ContainsSubstring(exception.output));
             }
 }
 

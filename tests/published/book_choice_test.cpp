@@ -58,7 +58,8 @@ bool is_short_enough(const Inputs& in) {
 }  // namespace
 
 TEST_CASE("Shigley's Example 10-2 chooses 0.080 in wire") {
-    const std::array<std::string, 8> wires{"0.063 in", "0.067 in", "0.071 in", "0.075 in", "0.080 in", "0.085 in", "0.090 in", "0.095 in"};
+    const std::array<std::string, 8> wires{"0.063 in", "0.067 in", "0.071 in", "0.075 in",
+                                           "0.080 in", "0.085 in", "0.090 in", "0.095 in"};
     std::string chosen;
     double best = -1e9;
     for (const std::string& wire : wires) {
@@ -76,7 +77,8 @@ TEST_CASE("Shigley's Example 10-2 chooses 0.080 in wire") {
 
 TEST_CASE("Shigley's Example 10-5 is left with 0.112 in wire") {
     // SHIG-EX10-5, d_selected: the only one not too long when solid; its index of 14 is accepted by the book.
-    const std::array<std::string, 8> wires{"0.069 in", "0.071 in", "0.080 in", "0.085 in", "0.090 in", "0.095 in", "0.105 in", "0.112 in"};
+    const std::array<std::string, 8> wires{"0.069 in", "0.071 in", "0.080 in", "0.085 in",
+                                           "0.090 in", "0.095 in", "0.105 in", "0.112 in"};
     std::vector<std::string> left;
     std::copy_if(wires.begin(), wires.end(), std::back_inserter(left),
                  [](const std::string& wire) { return is_short_enough(fatigue_example(wire)); });

@@ -27,12 +27,15 @@ constexpr double kThinnest = 0.02;  // mm
 constexpr double kThickest = 90.0;  // mm
 
 double index_for_stress(const Inputs& in) {
-    return test::root_between(kSmallestIndex + 1.0, kLargestIndex, [&](double w) { return over_stress(in.with("index", w)); });
+    return test::root_between(kSmallestIndex + 1.0, kLargestIndex,
+                              [&](double w) { return over_stress(in.with("index", w)); });
 }
 
 template <class F>
 Length wire_for(const Inputs& in, F residual) {
-    return test::root_between(kThinnest, kThickest, [&](double d_mm) { return residual(in.with("wire_diameter", d_mm)); }) * mm;
+    return test::root_between(kThinnest, kThickest,
+                              [&](double d_mm) { return residual(in.with("wire_diameter", d_mm)); }) *
+           mm;
 }
 
 Length wire_for_stress(const Inputs& in) {
@@ -42,7 +45,8 @@ Length wire_for_rate(const Inputs& in) {
     return wire_for(in, [&](const Inputs& tried) { return tried.number("rate") - in.number("wanted_rate"); });
 }
 Length wire_for_fatigue(const Inputs& in) {
-    return wire_for(in, [&](const Inputs& tried) { return tried.number("pulsating_line_factor") - in.number("safety_factor"); });
+    return wire_for(
+        in, [&](const Inputs& tried) { return tried.number("pulsating_line_factor") - in.number("safety_factor"); });
 }
 
 Length mean_diameter_for_stress(const Inputs& in) {
@@ -62,9 +66,13 @@ Length wire_for_rate_and_solid(const Inputs& in) {
 /// A coil inside another, as wide as the wire leaves room for.
 Length wire_inside_for_rate(const Inputs& in) {
     const double room = in.number("room_diameter");
-    return test::root_between(0.05 * room, 0.9 * room, [&](double d_mm) {
-               return in.with("wire_diameter", d_mm).with("mean_diameter", room - d_mm).number("rate") - in.number("wanted_rate");
-           }) * mm;
+    return test::root_between(
+               0.05 * room, 0.9 * room,
+               [&](double d_mm) {
+                   return in.with("wire_diameter", d_mm).with("mean_diameter", room - d_mm).number("rate") -
+                          in.number("wanted_rate");
+               }) *
+           mm;
 }
 
 double coils_for_rate(const Inputs& in) {
@@ -76,7 +84,8 @@ Length with_clash(const Inputs& in) {
     return in.get<Length>("solid_length") + (1.0 + in.number("clash_share")) * deflection(in);
 }
 Length with_gaps(const Inputs& in) {
-    return in.get<Length>("solid_length") + (in.number("total_coils") - 1.0) * in.get<Length>("gap_between_coils") + deflection(in);
+    return in.get<Length>("solid_length") + (in.number("total_coils") - 1.0) * in.get<Length>("gap_between_coils") +
+           deflection(in);
 }
 
 /// Force of the spring's own weight density times wire volume, for a spring of wire and coils just found.
@@ -106,9 +115,8 @@ Quantities design_quantities() {
         {"mean_diameter_for_rate_and_solid", worked_out<Length>([](const Inputs& in) {
              return mean_diameter_for_stress(in.with("wire_diameter", in_mm(wire_for_rate_and_solid(in))));
          })},
-        {"mean_radius_for_rate_and_solid", worked_out<Length>([](const Inputs& in) {
-             return 0.5 * in.get<Length>("mean_diameter_for_rate_and_solid");
-         })},
+        {"mean_radius_for_rate_and_solid",
+         worked_out<Length>([](const Inputs& in) { return 0.5 * in.get<Length>("mean_diameter_for_rate_and_solid"); })},
         {"wire_inside_for_rate", worked_out<Length>(wire_inside_for_rate)},
         {"coils_for_rate", plain(coils_for_rate)},
         {"coils_for_rate_rounded_up", plain([](const Inputs& in) { return std::ceil(coils_for_rate(in)); })},
@@ -121,7 +129,8 @@ Quantities design_quantities() {
         {"rate_by_scaling",  // another spring of the same wire, from a measured one
          worked_out<Rate>([](const Inputs& in) {
              const double ours = spring::rate(1.0, 1.0, in.number("index"), in.number("active_coils"));
-             const double measured = spring::rate(1.0, 1.0, in.number("reference_index"), in.number("reference_active_coils"));
+             const double measured =
+                 spring::rate(1.0, 1.0, in.number("reference_index"), in.number("reference_active_coils"));
              return in.get<Rate>("reference_rate") * (ours / measured);
          })},
     };

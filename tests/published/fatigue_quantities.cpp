@@ -10,7 +10,9 @@
 namespace seatload::published {
 namespace {
 
-Force amplitude_load(const Inputs& in) { return 0.5 * (in.get<Force>("largest_load") - in.get<Force>("smallest_load")); }
+Force amplitude_load(const Inputs& in) {
+    return 0.5 * (in.get<Force>("largest_load") - in.get<Force>("smallest_load"));
+}
 Force mean_load(const Inputs& in) { return 0.5 * (in.get<Force>("largest_load") + in.get<Force>("smallest_load")); }
 
 /// Corrected stress under a load, with the factor named under a key or, failing that, under "factor".
@@ -26,15 +28,20 @@ Stress shear_strength(const Inputs& in) { return in.get<Stress>("shear_strength"
 
 spring::EnduranceStress<double> zimmerli(const Inputs& in) {
     const std::string surface = in.word("surface");
-    if (surface != "peened" && surface != "unpeened") throw std::runtime_error("no surface is called \"" + surface + "\"");
+    if (surface != "peened" && surface != "unpeened")
+        throw std::runtime_error("no surface is called \"" + surface + "\"");
     return spring::zimmerli_mpa(surface == "peened");
 }
 spring::EnduranceStress<Stress> point(const Inputs& in) {
     return {in.get<Stress>("endurance_amplitude"), in.get<Stress>("endurance_mean")};
 }
 
-double goodman_factor(const Inputs& in) { return spring::goodman_factor(amplitude(in), mean(in), point(in), shear_strength(in)); }
-double gerber_factor(const Inputs& in) { return spring::gerber_factor(amplitude(in), mean(in), point(in), shear_strength(in)); }
+double goodman_factor(const Inputs& in) {
+    return spring::goodman_factor(amplitude(in), mean(in), point(in), shear_strength(in));
+}
+double gerber_factor(const Inputs& in) {
+    return spring::gerber_factor(amplitude(in), mean(in), point(in), shear_strength(in));
+}
 
 /// The line from (Sse/2, Sse/2) to (Ssy, 0) of several textbooks, Sse for a load from zero to a maximum.
 double pulsating_line_factor(const Inputs& in) {
@@ -70,12 +77,14 @@ Quantities fatigue_quantities() {
         {"amplitude_load", worked_out<Force>(amplitude_load)},
         {"stress_amplitude",
          worked_out<Stress>([](const Inputs& in) { return stress_under(in, amplitude_load(in), "amplitude_factor"); })},
-        {"mean_stress", worked_out<Stress>([](const Inputs& in) { return stress_under(in, mean_load(in), "mean_factor"); })},
+        {"mean_stress",
+         worked_out<Stress>([](const Inputs& in) { return stress_under(in, mean_load(in), "mean_factor"); })},
         {"smallest_stress", worked_out<Stress>([](const Inputs& in) {
              return stress_under(in, in.get<Force>("smallest_load"), "mean_factor");
          })},
-        {"shear_strength",
-         worked_out<Stress>([](const Inputs& in) { return spring::kShearStrengthShare * in.get<Stress>("tensile_strength"); })},
+        {"shear_strength", worked_out<Stress>([](const Inputs& in) {
+             return spring::kShearStrengthShare * in.get<Stress>("tensile_strength");
+         })},
         {"endurance_amplitude", worked_out<Stress>([](const Inputs& in) { return zimmerli(in).amplitude * MPa; })},
         {"endurance_mean", worked_out<Stress>([](const Inputs& in) { return zimmerli(in).mean * MPa; })},
         {"pulsating_endurance", worked_out<Stress>(pulsating_endurance)},

@@ -58,7 +58,9 @@ Length hot_coiled_solid_length(const Inputs& in) {
 Length free_pitch(const Inputs& in) { return spring::pitch(ends(in), in.get<Length>("free_length"), d(in), n(in)); }
 
 /// Every coil a flat ring: pi D a coil.
-Length flat_wire_length(const Inputs& in, double coils) { return spring::wire_length(0.0 * mm, 0.0 * mm, D(in), coils, coils); }
+Length flat_wire_length(const Inputs& in, double coils) {
+    return spring::wire_length(0.0 * mm, 0.0 * mm, D(in), coils, coils);
+}
 
 /// Volume as the mass at density one, in the number of the unit asked for.
 double flat_wire_volume_mm3(const Inputs& in) {
@@ -92,10 +94,10 @@ Quantities geometry_quantities() {
     return {
         {"ends", given_word()},
         {"solid_form", given_word()},
-        {"index_from", given_word()},  // "stress": the index is a result of the design
-        {"coils_from", given_word()},  // "rate": so are the active coils
+        {"index_from", given_word()},        // "stress": the index is a result of the design
+        {"coils_from", given_word()},        // "rate": so are the active coils
         {"total_coils_from", given_word()},  // "mass": total coils are found from the weight of a spring
-        {"wire_from", given_word()},  // the quantity that is the wire diameter, a result of the design
+        {"wire_from", given_word()},         // the quantity that is the wire diameter, a result of the design
         {"wire_diameter", worked_out<Length>([](const Inputs& in) { return in.get<Length>(in.word("wire_from")); })},
         {"largest_wire_diameter", given<Length>()},
         {"weight_density", given<Density>()},
@@ -111,9 +113,11 @@ Quantities geometry_quantities() {
         {"total_coils", plain(total_coils)},
         {"solid_length", worked_out<Length>(solid_length)},
         {"hot_coiled_solid_length", worked_out<Length>(hot_coiled_solid_length)},
-        {"smallest_gaps", worked_out<Length>([](const Inputs& in) { return spring::smallest_gaps(d(in), D(in), n(in)); })},
-        {"smallest_gaps_dynamic",
-         worked_out<Length>([](const Inputs& in) { return spring::kDynamicGapFactor * in.get<Length>("smallest_gaps"); })},
+        {"smallest_gaps",
+         worked_out<Length>([](const Inputs& in) { return spring::smallest_gaps(d(in), D(in), n(in)); })},
+        {"smallest_gaps_dynamic", worked_out<Length>([](const Inputs& in) {
+             return spring::kDynamicGapFactor * in.get<Length>("smallest_gaps");
+         })},
         {"smallest_gaps_hot_coiled",
          worked_out<Length>([](const Inputs& in) { return spring::smallest_gaps_hot_coiled(d(in), D(in), n(in)); })},
         {"smallest_permissible_length", worked_out<Length>([](const Inputs& in) {
@@ -131,8 +135,11 @@ Quantities geometry_quantities() {
         {"wire_volume_in3", plain([](const Inputs& in) { return flat_wire_volume_mm3(in) / kCubicInch; })},
         {"volume_over_pi_in3", plain([](const Inputs& in) { return in.number("wire_volume_in3") / std::numbers::pi; })},
         {"volume_without_pi_in3",  // (N + 2) D d^2, the objective of a well-known test problem
-         plain([](const Inputs& in) { return in.number("wire_volume_in3") * 4.0 / (std::numbers::pi * std::numbers::pi); })},
-        {"figure_of_merit", plain([](const Inputs& in) { return -in.number("relative_cost") * in.number("wire_volume_in3"); })},
+         plain([](const Inputs& in) {
+             return in.number("wire_volume_in3") * 4.0 / (std::numbers::pi * std::numbers::pi);
+         })},
+        {"figure_of_merit",
+         plain([](const Inputs& in) { return -in.number("relative_cost") * in.number("wire_volume_in3"); })},
         {"density", worked_out<Density>(density)},
         {"mass", worked_out<Mass>(mass)},
         {"coils_touching", plain([](const Inputs& in) -> double { return in.get<Length>("solid_length") / d(in); })},

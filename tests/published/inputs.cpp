@@ -42,7 +42,8 @@ void Inputs::state(const std::string& name, const std::string& text) {
 
 void Inputs::state(const std::string& name, double plain_number) {
     const Quantity& stated = quantity(name);
-    if (stated.is_word || stated.dimension != nullptr) throw std::runtime_error(name + " needs a text, not a plain number");
+    if (stated.is_word || stated.dimension != nullptr)
+        throw std::runtime_error(name + " needs a text, not a plain number");
     numbers_[name] = plain_number;
 }
 

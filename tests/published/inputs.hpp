@@ -24,7 +24,8 @@ using Quantities = std::map<std::string, Quantity, std::less<>>;
 /// The quantity of this name. Throws std::runtime_error for a name that is not in the table.
 const Quantity& quantity(const std::string& name);
 
-/// What a source states of one spring. A quantity that is not stated is worked out from the others when it is asked for.
+/// What a source states of one spring. A quantity that is not stated is worked out from the others when it is asked
+/// for.
 class Inputs {
   public:
     void state(const std::string& name, const std::string& text);  ///< a quantity with its unit, or a word

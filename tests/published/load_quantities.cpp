@@ -61,7 +61,8 @@ Stress tensile_strength(const Inputs& in) {
 
 Force yield_force(const Inputs& in) {
     const double reduced = in.has("safety_factor") ? in.number("safety_factor") : 1.0;
-    return spring::force_for_stress(in.get<Stress>("yield_stress") / in.number("stress_factor"), d(in), D(in)) / reduced;
+    return spring::force_for_stress(in.get<Stress>("yield_stress") / in.number("stress_factor"), d(in), D(in)) /
+           reduced;
 }
 
 Stress permitted_stress(const Inputs& in) {
@@ -72,10 +73,12 @@ Stress yield_stress(const Inputs& in) { return in.number("yield_share") * in.get
 /// A weight that falls a height onto the spring and sinks with it: W (h + s) = work(R, s).
 Length drop_deflection(const Inputs& in) {
     const double start = in_mm(load(in) / rate(in));
-    return test::root_between(start, 1e3 * start, [&](double s) -> double {
-               const auto given_up = load(in) * (in.get<Length>("drop_height") + s * mm);
-               return in_base_unit(spring::work(rate(in), s * mm) - given_up);
-           }) * mm;
+    return test::root_between(start, 1e3 * start,
+                              [&](double s) -> double {
+                                  const auto given_up = load(in) * (in.get<Length>("drop_height") + s * mm);
+                                  return in_base_unit(spring::work(rate(in), s * mm) - given_up);
+                              }) *
+           mm;
 }
 
 /// Kinetic energy of a weight at a speed [N mm].
@@ -115,9 +118,12 @@ Quantities forces() {
         {"deflection", worked_out<Length>([](const Inputs& in) {
              return in.has("deflection_from") ? in.get<Length>(in.word("deflection_from")) : load(in) / rate(in);
          })},
-        {"deflection_at_yield", worked_out<Length>([](const Inputs& in) { return in.get<Force>("yield_force") / rate(in); })},
-        {"force_at_deflection", worked_out<Force>([](const Inputs& in) { return spring::force(rate(in), deflection(in)); })},
-        {"length_under_load", worked_out<Length>([](const Inputs& in) { return in.get<Length>("free_length") - deflection(in); })},
+        {"deflection_at_yield",
+         worked_out<Length>([](const Inputs& in) { return in.get<Force>("yield_force") / rate(in); })},
+        {"force_at_deflection",
+         worked_out<Force>([](const Inputs& in) { return spring::force(rate(in), deflection(in)); })},
+        {"length_under_load",
+         worked_out<Length>([](const Inputs& in) { return in.get<Length>("free_length") - deflection(in); })},
         {"pressure_force", worked_out<Force>([](const Inputs& in) {
              const Length across = in.get<Length>("pressed_diameter");
              return in.get<Stress>("pressure") * across * across * (std::numbers::pi / 4.0);
@@ -147,7 +153,8 @@ Quantities stresses() {
         {"yield_stress", worked_out<Stress>(yield_stress)},
         {"permitted_stress", worked_out<Stress>(permitted_stress)},
         {"permitted_solid_stress_en", worked_out<Stress>([](const Inputs& in) {
-             return *demand::school_defaults(spring::School::en_13906).stress_share * in.get<Stress>("tensile_strength");
+             return *demand::school_defaults(spring::School::en_13906).stress_share *
+                    in.get<Stress>("tensile_strength");
          })},
         {"stress_factor", plain(stress_factor)},
         {"bergstraesser_factor", plain([](const Inputs& in) { return spring::bergstraesser_factor(w(in)); })},
@@ -155,31 +162,38 @@ Quantities stresses() {
         {"goehner_factor", plain([](const Inputs& in) { return spring::goehner_factor(w(in)); })},
         {"direct_shear_factor", plain([](const Inputs& in) { return spring::direct_shear_factor(w(in)); })},
         {"stress", worked_out<Stress>([](const Inputs& in) { return stress(in, load(in)); })},
-        {"stress_per_index", worked_out<Stress>([](const Inputs& in) { return spring::stress(load(in), d(in), d(in)); })},
+        {"stress_per_index",
+         worked_out<Stress>([](const Inputs& in) { return spring::stress(load(in), d(in), d(in)); })},
         {"stress_at_deflection", worked_out<Stress>([](const Inputs& in) {
              return spring::stress_at_deflection(G(in), d(in), D(in), n(in), deflection(in));
          })},
         {"corrected_stress", worked_out<Stress>(corrected_stress)},
         {"yield_force", worked_out<Force>(yield_force)},
-        {"safety_against_yield", plain([](const Inputs& in) -> double {
-             return in.get<Stress>("yield_stress") / corrected_stress(in);
-         })},
+        {"safety_against_yield",
+         plain([](const Inputs& in) -> double { return in.get<Stress>("yield_stress") / corrected_stress(in); })},
         {"impact_stress", worked_out<Stress>([](const Inputs& in) {
-             return spring::impact_stress(Speed::from_value(in.number("speed_mm_per_s")), in.get<Density>("density"), G(in));
+             return spring::impact_stress(Speed::from_value(in.number("speed_mm_per_s")), in.get<Density>("density"),
+                                          G(in));
          })},
     };
 }
 
 Quantities at_solid() {
-    const auto to_solid = [](const Inputs& in) { return in.get<Length>("free_length") - in.get<Length>("solid_length"); };
+    const auto to_solid = [](const Inputs& in) {
+        return in.get<Length>("free_length") - in.get<Length>("solid_length");
+    };
     const auto to_smallest = [](const Inputs& in) {
         return in.get<Length>("free_length") - in.get<Length>("smallest_permissible_length");
     };
     return {
         {"solid_deflection", worked_out<Length>(to_solid)},
-        {"solid_force", worked_out<Force>([=](const Inputs& in) { return spring::force(rate(in), in.get<Length>("solid_deflection")); })},
-        {"stress_at_solid", worked_out<Stress>([](const Inputs& in) { return stress(in, in.get<Force>("solid_force")); })},
-        {"force_at_smallest_length", worked_out<Force>([=](const Inputs& in) { return spring::force(rate(in), to_smallest(in)); })},
+        {"solid_force", worked_out<Force>([=](const Inputs& in) {
+             return spring::force(rate(in), in.get<Length>("solid_deflection"));
+         })},
+        {"stress_at_solid",
+         worked_out<Stress>([](const Inputs& in) { return stress(in, in.get<Force>("solid_force")); })},
+        {"force_at_smallest_length",
+         worked_out<Force>([=](const Inputs& in) { return spring::force(rate(in), to_smallest(in)); })},
         {"stress_at_smallest_length",
          worked_out<Stress>([](const Inputs& in) { return stress(in, in.get<Force>("force_at_smallest_length")); })},
         {"fractional_overrun", plain([](const Inputs& in) -> double {
@@ -196,7 +210,8 @@ Quantities vibration() {
          })},
         {"surge_frequency_en", worked_out<Frequency>([](const Inputs& in) {
              return spring::surge_frequency_en_hz(in_mpa(G(in)), in_kg_per_m3(in.get<Density>("density")) / 1000.0,
-                                                  in_mm(d(in)), in_mm(D(in)), n(in)) * hertz;
+                                                  in_mm(d(in)), in_mm(D(in)), n(in)) *
+                    hertz;
          })},
     };
 }

@@ -13,7 +13,8 @@ namespace {
 double plain_number(const std::string& text) {
     double value = 0.0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc{} || end != text.data() + text.size()) throw std::runtime_error("\"" + text + "\" is no plain number");
+    if (error != std::errc{} || end != text.data() + text.size())
+        throw std::runtime_error("\"" + text + "\" is no plain number");
     return value;
 }
 
@@ -28,7 +29,8 @@ double half_unit_of(const std::string& digits) {
 
 double in_base(const units::Dimension& dimension, const std::string& text) {
     const auto parsed = units::parse_in(dimension, text);
-    if (!parsed.value) throw std::runtime_error("\"" + text + "\": " + parsed.problem.message + "; " + parsed.problem.hint);
+    if (!parsed.value)
+        throw std::runtime_error("\"" + text + "\": " + parsed.problem.message + "; " + parsed.problem.hint);
     return *parsed.value;
 }
 

@@ -31,8 +31,8 @@ void check_subject(const std::string& file) {
             if (!outcome.passed) failures += outcome.report + '\n';
             if (outcome.used >= worst.used) worst = outcome;
         }
-    std::cout << file << ": " << rows << " rows; worst, " << static_cast<int>(100.0 * worst.used) << " % of its tolerance: "
-              << worst.report << '\n';
+    std::cout << file << ": " << rows << " rows; worst, " << static_cast<int>(100.0 * worst.used)
+              << " % of its tolerance: " << worst.report << '\n';
     INFO(file << "\n" << failures);
     CHECK(failures.empty());
     CHECK(rows > 0);
@@ -42,12 +42,27 @@ void check_subject(const std::string& file) {
     }
 }
 
-const std::set<std::string> kFiles{
-    "bhandari.toml",  "buckling.toml",     "coils_and_lengths.toml", "fatigue.toml",          "growth.toml",
-    "jindal.toml",    "khurmi.toml",       "lateral.toml",           "measured.toml",         "mott_norton.toml",
-    "rate.toml",      "sadhu_singh.toml",  "shigley_checks.toml",    "shigley_designs.toml",  "strength_of_materials.toml",
-    "stress.toml",    "surge.toml",        "temperature.toml",       "tension_compression.toml", "tolerance.toml",
-    "units.toml"};
+const std::set<std::string> kFiles{"bhandari.toml",
+                                   "buckling.toml",
+                                   "coils_and_lengths.toml",
+                                   "fatigue.toml",
+                                   "growth.toml",
+                                   "jindal.toml",
+                                   "khurmi.toml",
+                                   "lateral.toml",
+                                   "measured.toml",
+                                   "mott_norton.toml",
+                                   "rate.toml",
+                                   "sadhu_singh.toml",
+                                   "shigley_checks.toml",
+                                   "shigley_designs.toml",
+                                   "strength_of_materials.toml",
+                                   "stress.toml",
+                                   "surge.toml",
+                                   "temperature.toml",
+                                   "tension_compression.toml",
+                                   "tolerance.toml",
+                                   "units.toml"};
 
 }  // namespace
 
@@ -76,4 +91,6 @@ TEST_CASE("Khurmi's and NPTEL's examples come out") { check_subject("khurmi.toml
 TEST_CASE("Mott's, Norton's and Wentzell's examples come out") { check_subject("mott_norton.toml"); }
 TEST_CASE("examples of books on strength of materials come out") { check_subject("strength_of_materials.toml"); }
 TEST_CASE("measured springs come out within what their reports allow") { check_subject("measured.toml"); }
-TEST_CASE("designs of the tension and compression spring have their published volumes") { check_subject("tension_compression.toml"); }
+TEST_CASE("designs of the tension and compression spring have their published volumes") {
+    check_subject("tension_compression.toml");
+}

@@ -11,7 +11,8 @@
 namespace seatload::published {
 namespace {
 
-// A value half way between two printed ones rounds either way; this much keeps the last bit of a double out of the verdict.
+// A value half way between two printed ones rounds either way; this much keeps the last bit of a double out of the
+// verdict.
 constexpr double kLastBits = 1e-12;
 
 double tie_slack(const Printed& printed) { return 1e-6 * printed.half_unit + kLastBits * std::abs(printed.value); }
@@ -42,16 +43,20 @@ Outcome check_truncated(const Printed& printed, double got) {
     return judged(past >= -1e-6 && past < 1.0, std::abs(past), "truncated by the source");
 }
 
-Outcome check_rounded_up(const std::string& step_text, const units::Dimension* dimension, const Printed& printed, double got) {
+Outcome check_rounded_up(const std::string& step_text, const units::Dimension* dimension, const Printed& printed,
+                         double got) {
     const double step = read_printed(dimension, step_text).value;
     const double below = (printed.value - got) / step;
     return judged(below >= -1e-9 && below < 1.0, std::abs(below), "rounded up by the source to steps of " + step_text);
 }
 
 Outcome check_named(const NamedTolerance& tolerance, const Printed& printed, double got) {
-    if (is_printed_alike(printed, got)) return judged(false, 0.0, "agrees to the last digit: the wider tolerance is not needed");
-    const double used = std::abs(got - printed.value) / (printed.half_unit + tolerance.relative * std::abs(printed.value));
-    return judged(used <= 1.0, used, "within " + significant(tolerance.relative, 6) + " besides rounding: " + tolerance.reason);
+    if (is_printed_alike(printed, got))
+        return judged(false, 0.0, "agrees to the last digit: the wider tolerance is not needed");
+    const double used =
+        std::abs(got - printed.value) / (printed.half_unit + tolerance.relative * std::abs(printed.value));
+    return judged(used <= 1.0, used,
+                  "within " + significant(tolerance.relative, 6) + " besides rounding: " + tolerance.reason);
 }
 
 Outcome check_nearest(const Printed& printed, double got) {
@@ -59,7 +64,8 @@ Outcome check_nearest(const Printed& printed, double got) {
     return judged(used <= 1.0, used, "within " + in_printed_unit(printed, printed.half_unit));
 }
 
-Outcome judge(const Subject& subject, const Row& row, const units::Dimension* dimension, const Printed& printed, double got) {
+Outcome judge(const Subject& subject, const Row& row, const units::Dimension* dimension, const Printed& printed,
+              double got) {
     if (row.disagrees) return check_disagreement(*row.disagrees, printed, got);
     if (!row.rounded_up_to.empty()) return check_rounded_up(row.rounded_up_to, dimension, printed, got);
     if (row.rounding == Rounding::truncated) return check_truncated(printed, got);
@@ -76,10 +82,12 @@ std::string title(const Case& one, const Row& row) {
 Outcome check(const Subject& subject, const Case& one, const Row& row) {
     const Quantity& wanted = quantity(row.quantity);
     Inputs inputs = one.inputs;
-    for (const auto& [name, value] : row.given) std::visit([&, key = name](const auto& v) { inputs.state(key, v); }, value);
+    for (const auto& [name, value] : row.given)
+        std::visit([&, key = name](const auto& v) { inputs.state(key, v); }, value);
     if (row.given.contains(row.quantity)) throw std::runtime_error("the quantity wanted is itself given");
     const double got = inputs.number(row.quantity);
-    if (row.expected == "none") return {std::isinf(got), 0.0, title(one, row) + ": got " + shortest(got) + ", expected no real root"};
+    if (row.expected == "none")
+        return {std::isinf(got), 0.0, title(one, row) + ": got " + shortest(got) + ", expected no real root"};
     const Printed printed = read_printed(wanted.dimension, row.expected);
     Outcome outcome = judge(subject, row, wanted.dimension, printed, got);
     outcome.report = title(one, row) + ": got " + in_printed_unit(printed, got) + ", expected " + row.expected + ", " +

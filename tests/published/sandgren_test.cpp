@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A mixed-discrete design problem with a known answer: the coil spring of least wire among 42 wire sizes and whole coil
-// counts. E. Sandgren, ASME J. Mech. Design 112 (1990) 223; constraints as J. Lampinen and I. Zelinka (1999) state them.
-// Examples OPT-SANDGREN, OPT-SANDGREN-RESULTS, OPT-SANDGREN-CEC2020 and OPT-SANDGREN-SCALE of accounts.toml.
+// counts. E. Sandgren, ASME J. Mech. Design 112 (1990) 223; constraints as J. Lampinen and I. Zelinka (1999) state
+// them. Examples OPT-SANDGREN, OPT-SANDGREN-RESULTS, OPT-SANDGREN-CEC2020 and OPT-SANDGREN-SCALE of accounts.toml.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -49,16 +49,17 @@ struct Design {
     double coils = 0.0;
 };
 
-constexpr std::array kWiresInch{0.009,  0.0095, 0.0104, 0.0118, 0.0128, 0.0132, 0.014, 0.015, 0.0162, 0.0173, 0.018,
-                                0.020,  0.023,  0.025,  0.028,  0.032,  0.035,  0.041, 0.047, 0.054,  0.063,  0.072,
-                                0.080,  0.092,  0.105,  0.120,  0.135,  0.148,  0.162, 0.177, 0.192,  0.207,  0.225,
-                                0.244,  0.263,  0.283,  0.307,  0.331,  0.362,  0.394, 0.4375, 0.500};
+constexpr std::array kWiresInch{0.009, 0.0095, 0.0104, 0.0118, 0.0128, 0.0132, 0.014, 0.015,  0.0162, 0.0173, 0.018,
+                                0.020, 0.023,  0.025,  0.028,  0.032,  0.035,  0.041, 0.047,  0.054,  0.063,  0.072,
+                                0.080, 0.092,  0.105,  0.120,  0.135,  0.148,  0.162, 0.177,  0.192,  0.207,  0.225,
+                                0.244, 0.263,  0.283,  0.307,  0.331,  0.362,  0.394, 0.4375, 0.500};
 constexpr int kMostCoils = 70;
 
 /// Volume of the wire with two more coils for the ends [in3].
 double volume_in3(const Design& x) {
     const double coils = x.coils + 2.0;
-    return spring::wire_mass(1.0, x.d_mm, spring::wire_length(0.0, 0.0, x.D_mm, coils, coils)) / (kInch * kInch * kInch);
+    return spring::wire_mass(1.0, x.d_mm, spring::wire_length(0.0, 0.0, x.D_mm, coils, coils)) /
+           (kInch * kInch * kInch);
 }
 
 double rate(const Problem& p, const Design& x) { return spring::rate(p.shear_modulus_mpa, x.d_mm, x.D_mm, x.coils); }
@@ -74,10 +75,10 @@ bool is_feasible(const Problem& p, const Design& x) {
     constexpr double kRounding = 1e-9;  // a bound met by solving for it is met to the last bits only
     const double R = rate(p, x);
     const double free_length = p.largest_load_n / R + 1.05 * (x.coils + 2.0) * x.d_mm;
-    return x.d_mm >= p.thinnest_wire_mm && x.D_mm >= p.narrowest_mm * (1.0 - kRounding) && x.D_mm + x.d_mm <= p.widest_mm &&
-           x.D_mm >= 3.0 * x.d_mm * (1.0 - kRounding) && stress_mpa(p, x) <= p.permitted_mpa * (1.0 + kRounding) &&
-           free_length <= p.longest_mm && p.preload_n / R <= p.largest_preload_deflection_mm &&
-           travel_short_mm(p, x) <= kRounding * p.travel_mm;
+    return x.d_mm >= p.thinnest_wire_mm && x.D_mm >= p.narrowest_mm * (1.0 - kRounding) &&
+           x.D_mm + x.d_mm <= p.widest_mm && x.D_mm >= 3.0 * x.d_mm * (1.0 - kRounding) &&
+           stress_mpa(p, x) <= p.permitted_mpa * (1.0 + kRounding) && free_length <= p.longest_mm &&
+           p.preload_n / R <= p.largest_preload_deflection_mm && travel_short_mm(p, x) <= kRounding * p.travel_mm;
 }
 
 /// The least design of a wire and coil count: the narrowest coil that gives the travel, when it meets the rest. Volume
@@ -96,7 +97,8 @@ std::vector<Design> all_least_designs(const Problem& p) {
     for (const double wire : kWiresInch)
         for (int coils = 1; coils <= kMostCoils; ++coils)
             if (const auto found = least_design(p, wire * kInch, coils)) designs.push_back(*found);
-    std::sort(designs.begin(), designs.end(), [](const Design& a, const Design& b) { return volume_in3(a) < volume_in3(b); });
+    std::sort(designs.begin(), designs.end(),
+              [](const Design& a, const Design& b) { return volume_in3(a) < volume_in3(b); });
     return designs;
 }
 
@@ -176,7 +178,8 @@ TEST_CASE("the designs of six papers have the volumes the papers print, with two
         const double off = volume_in3(r.design) - r.volume_in3;
         if (std::string(r.paper) == "Sandgren 1990")  // its own printed D gives 2.79985, not 2.7995
             CHECK_THAT(off, WithinAbs(0.00034, 0.00001));
-        else if (std::string(r.paper) == "Kannan and Kramer 1994")  // D printed to three decimals gives 2.3636, not 2.365
+        else if (std::string(r.paper) ==
+                 "Kannan and Kramer 1994")  // D printed to three decimals gives 2.3636, not 2.365
             CHECK_THAT(off, WithinAbs(-0.00137, 0.00001));
         else
             CHECK_THAT(off, WithinAbs(0.0, r.half_unit));
@@ -185,12 +188,13 @@ TEST_CASE("the designs of six papers have the volumes the papers print, with two
 
 TEST_CASE("two of the six designs do not meet the limits as stated") {
     const Problem p;
-    for (const char* paper : {"Chen and Tsao 1993", "Wu and Chow 1995", "Deb and Goyal 1997", "Lampinen and Zelinka 1999"}) {
+    for (const char* paper :
+         {"Chen and Tsao 1993", "Wu and Chow 1995", "Deb and Goyal 1997", "Lampinen and Zelinka 1999"}) {
         INFO(paper);
         CHECK(is_feasible(p, reported(paper).design));
     }
-    // Sandgren's falls 4e-4 in short of the travel; Kannan and Kramer's is over the stress by 10 200 psi, for they had other
-    // limits, so that their 2.365 in3 is not comparable.
+    // Sandgren's falls 4e-4 in short of the travel; Kannan and Kramer's is over the stress by 10 200 psi, for they had
+    // other limits, so that their 2.365 in3 is not comparable.
     const Design& first = reported("Sandgren 1990").design;
     CHECK_FALSE(is_feasible(p, first));
     CHECK_THAT(travel_short_mm(p, first) / kInch, WithinAbs(4.2e-4, 5e-6));
@@ -201,7 +205,8 @@ TEST_CASE("two of the six designs do not meet the limits as stated") {
 
 TEST_CASE("the best value the CEC-2020 collection lists belongs to the continuous relaxation") {
     // Problem RC30 (case 2): the report states whole coils and the table of wires, and lists 2.6138840583 in3. That is
-    // reached only when wire and coils are both continuous; nobody should take it for the target of the discrete problem.
+    // reached only when wire and coils are both continuous; nobody should take it for the target of the discrete
+    // problem.
     const Problem p;
     const auto volume = [&](double d_mm) { return volume_in3(stressed_to_the_limit(p, d_mm)); };
     const Design relaxed = stressed_to_the_limit(p, seatload::test::lowest_between(0.25 * kInch, 0.33 * kInch, volume));
@@ -209,10 +214,11 @@ TEST_CASE("the best value the CEC-2020 collection lists belongs to the continuou
     CHECK_THAT(relaxed.d_mm / kInch, WithinAbs(0.290965, 5e-7));
     CHECK_THAT(relaxed.coils, WithinAbs(7.1176, 0.0001));
     CHECK_THAT(relaxed.D_mm / kInch, WithinAbs(1.372407, 1e-5));
-    CHECK(std::none_of(kWiresInch.begin(), kWiresInch.end(), [&](double wire) { return std::abs(wire - relaxed.d_mm / kInch) < 0.001; }));
+    CHECK(std::none_of(kWiresInch.begin(), kWiresInch.end(),
+                       [&](double wire) { return std::abs(wire - relaxed.d_mm / kInch) < 0.001; }));
     CHECK(volume_in3(relaxed) < volume_in3(all_least_designs(p).at(0)));
-    // Wire out of the table and only the coils continuous, about 8.791 of them: noted as 2.62855 by another program, whose
-    // last digit two separate solutions of the equations do not reach (2.62852).
+    // Wire out of the table and only the coils continuous, about 8.791 of them: noted as 2.62855 by another program,
+    // whose last digit two separate solutions of the equations do not reach (2.62852).
     CHECK_THAT(volume(0.283 * kInch), WithinAbs(2.62855, 0.00004));
     CHECK_THAT(stressed_to_the_limit(p, 0.283 * kInch).coils, WithinAbs(8.791, 0.0005));
 }
@@ -221,6 +227,6 @@ TEST_CASE("two collections state the same spring with another scale of the objec
     const double best = volume_in3(all_least_designs({}).at(0));
     // pi/4 (N + 2) D d^2, listed as 0.85 and, by memory, 0.84624570; a factor pi is missing from the volume there.
     CHECK_THAT(best / std::numbers::pi, WithinAbs(0.85, 0.005));
-    CHECK_THAT(best / std::numbers::pi, WithinAbs(0.84624570, 5e-8));  // last digit recalled
+    CHECK_THAT(best / std::numbers::pi, WithinAbs(0.84624570, 5e-8));         // last digit recalled
     CHECK_THAT(2.0 * best / std::numbers::pi, WithinAbs(1.692491331, 5e-9));  // pi/2 (N + 2) D d^2, from a program
 }

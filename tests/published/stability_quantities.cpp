@@ -70,9 +70,9 @@ double holding_moment(const Inputs& in) { return rocking_moment(in) / seating_us
 
 Length largest_sideways(const Inputs& in) {
     const double widest = in_mm(D(in));
-    return test::root_between(1e-6 * widest, (1.0 - 1e-9) * widest, [&](double s) {
-               return seating_use(in.with("sideways", s)) - 1.0;
-           }) * mm;
+    return test::root_between(1e-6 * widest, (1.0 - 1e-9) * widest,
+                              [&](double s) { return seating_use(in.with("sideways", s)) - 1.0; }) *
+           mm;
 }
 
 }  // namespace
@@ -86,7 +86,8 @@ Quantities stability_quantities() {
              return in.get<Stress>("shear_modulus") / in.get<Stress>("young_modulus");
          })},
         {"stable_slenderness", plain([](const Inputs& in) { return spring::stable_slenderness(moduli(in), nu(in)); })},
-        {"stable_length", worked_out<Length>([](const Inputs& in) { return spring::stable_slenderness(moduli(in), nu(in)) * D(in); })},
+        {"stable_length",
+         worked_out<Length>([](const Inputs& in) { return spring::stable_slenderness(moduli(in), nu(in)) * D(in); })},
         {"buckles_at_some_deflection", plain([](const Inputs& in) {
              return std::isfinite(spring::buckling_share(in.number("slenderness"), moduli(in), nu(in))) ? 1.0 : 0.0;
          })},
@@ -99,7 +100,8 @@ Quantities stability_quantities() {
          })},
         {"clamped_hinged_deflection", worked_out<Length>(clamped_hinged_deflection)},
         {"equivalent_seating_coefficient", plain(equivalent_seating_coefficient)},
-        {"compression", plain([](const Inputs& in) -> double { return in.get<Length>("deflection") / free_length(in); })},
+        {"compression",
+         plain([](const Inputs& in) -> double { return in.get<Length>("deflection") / free_length(in); })},
         {"transverse_rate_ratio", plain(rate_ratio)},
         {"transverse_rate", worked_out<Rate>(transverse_rate)},
         {"transverse_force", worked_out<Force>(transverse_force)},

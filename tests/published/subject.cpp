@@ -76,7 +76,8 @@ void for_each_table(const toml::node* node, F use) {
 }
 
 Row read_row(const toml::node& node) {
-    const Keys keys(node, {"output", "quantity", "expected", "given", "tolerance", "rounding", "rounded_up_to", "disagrees", "added", "note"});
+    const Keys keys(node, {"output", "quantity", "expected", "given", "tolerance", "rounding", "rounded_up_to",
+                           "disagrees", "added", "note"});
     Row row;
     row.output = keys.text_or_empty("output");
     row.quantity = keys.text("quantity");
@@ -105,8 +106,16 @@ Exception read_exception(const toml::node& node) {
 }
 
 Case read_case(const toml::node& node, const std::map<std::string, Given>& springs) {
-    const Keys keys(node, {"id", "source", "evidence", "independent", "verdict", "spring", "inputs", "rows", "not_here"});
-    Case read{keys.text("id"), keys.text("source"), keys.text("evidence"), keys.truth("independent"), keys.text_or_empty("verdict"), {}, {}, {}};
+    const Keys keys(node,
+                    {"id", "source", "evidence", "independent", "verdict", "spring", "inputs", "rows", "not_here"});
+    Case read{keys.text("id"),
+              keys.text("source"),
+              keys.text("evidence"),
+              keys.truth("independent"),
+              keys.text_or_empty("verdict"),
+              {},
+              {},
+              {}};
     if (const std::set<std::string> known{"seen", "memory", "derived"}; !known.contains(read.evidence))
         fail(node, "evidence is seen, memory or derived");
     if (const std::string spring = keys.text_or_empty("spring"); !spring.empty()) {
@@ -119,7 +128,8 @@ Case read_case(const toml::node& node, const std::map<std::string, Given>& sprin
         fail(node, read.id + ": " + problem.what());
     }
     for_each_table(keys.find("rows"), [&](const toml::node& row) { read.rows.push_back(read_row(row)); });
-    for_each_table(keys.find("not_here"), [&](const toml::node& entry) { read.exceptions.push_back(read_exception(entry)); });
+    for_each_table(keys.find("not_here"),
+                   [&](const toml::node& entry) { read.exceptions.push_back(read_exception(entry)); });
     return read;
 }
 
@@ -144,14 +154,16 @@ Subject read_subject(const std::string& file) {
     if (const toml::node* tolerances = keys.find("tolerances"))
         for (const auto& [name, value] : Keys::table_of(*tolerances)) {
             const Keys one(value, {"relative", "reason"});
-            const auto relative = one.find("relative") == nullptr ? std::nullopt : one.find("relative")->value<double>();
+            const auto relative =
+                one.find("relative") == nullptr ? std::nullopt : one.find("relative")->value<double>();
             if (!relative) fail(value, "relative is a number");
             subject.tolerances[std::string(name.str())] = {*relative, one.text("reason")};
         }
     std::map<std::string, Given> springs;
     if (const toml::node* table = keys.find("springs"))
         for (const auto& [name, value] : Keys::table_of(*table)) springs[std::string(name.str())] = read_given(&value);
-    for_each_table(keys.find("case"), [&](const toml::node& node) { subject.cases.push_back(read_case(node, springs)); });
+    for_each_table(keys.find("case"),
+                   [&](const toml::node& node) { subject.cases.push_back(read_case(node, springs)); });
     return subject;
 }
 

@@ -27,15 +27,15 @@ enum class Rounding { nearest, truncated };
 
 /// One printed number and how we come by it.
 struct Row {
-    std::string output;    ///< its name in the collection of examples; empty when the case has one number only
+    std::string output;  ///< its name in the collection of examples; empty when the case has one number only
     std::string quantity;
     std::string expected;  ///< as printed, with its unit; "none" where no real number solves the formula
     std::map<std::string, std::variant<double, std::string>> given;  ///< what the source goes on with at this point
-    std::string tolerance;                                            ///< name of a wider tolerance
+    std::string tolerance;                                           ///< name of a wider tolerance
     Rounding rounding = Rounding::nearest;
     std::string rounded_up_to;  ///< the step the source rounds up to
     std::optional<Disagreement> disagrees;
-    bool added = false;         ///< not a number of the collection: checked to make a point of its own
+    bool added = false;  ///< not a number of the collection: checked to make a point of its own
     std::string note;
 };
 

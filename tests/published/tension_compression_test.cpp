@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// The tension and compression spring of A. D. Belegundu (1982) and J. Arora, Introduction to Optimum Design (1989), in the
-// form with bare constants that later papers hand on (example OPT-TCS-71785). Its constants are our mechanics at
-// G = 11.5 Mpsi, 10 lbf, 0.5 in, 80 000 psi, 100 Hz and a density of 7.38342e-4 lbf s2/in4; all but one.
+// The tension and compression spring of A. D. Belegundu (1982) and J. Arora, Introduction to Optimum Design (1989), in
+// the form with bare constants that later papers hand on (example OPT-TCS-71785). Its constants are our mechanics at G
+// = 11.5 Mpsi, 10 lbf, 0.5 in, 80 000 psi, 100 Hz and a density of 7.38342e-4 lbf s2/in4; all but one.
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -43,7 +43,9 @@ double objective(const Design& x) {
 
 /// Stress at its limit, and the deflection under the load just the one given.
 Design at_the_limits(double d, double least_deflection) {
-    const double D = seatload::test::root_between(1.5 * d, 100.0 * d, [&](double tried) { return stress({d, tried, 1.0}) - kPermitted; });
+    const double D = seatload::test::root_between(1.5 * d, 100.0 * d, [&](double tried) {
+        return stress({d, tried, 1.0}) - kPermitted;
+    });
     return {d, D, spring::active_coils_for_rate(kShearModulus, d, D, kLoad / least_deflection)};
 }
 
@@ -56,15 +58,18 @@ Design best_for(double least_deflection) {
 
 TEST_CASE("the stress constants 12566 and 5108 are our stress with Wahl's factor") {
     for (const Design& x : kDesigns) {
-        const double handed_on = (4.0 * x.D * x.D - x.d * x.D) / (12566.0 * (x.D * x.d * x.d * x.d - std::pow(x.d, 4))) +
-                                 1.0 / (5108.0 * x.d * x.d);
-        CHECK_THAT(stress(x) / kPermitted, WithinRel(handed_on, 5e-5));  // 12566.37 and 5108.5 were cut to whole numbers
+        const double handed_on =
+            (4.0 * x.D * x.D - x.d * x.D) / (12566.0 * (x.D * x.d * x.d * x.d - std::pow(x.d, 4))) +
+            1.0 / (5108.0 * x.d * x.d);
+        CHECK_THAT(stress(x) / kPermitted,
+                   WithinRel(handed_on, 5e-5));  // 12566.37 and 5108.5 were cut to whole numbers
     }
 }
 
 TEST_CASE("the frequency constant 140.45 is our surge frequency") {
     for (const Design& x : kDesigns) {
-        const double constant = spring::surge_frequency(kShearModulus, kDensity, x.d, x.D, x.N) / kLowestFrequency * x.D * x.D * x.N / x.d;
+        const double constant =
+            spring::surge_frequency(kShearModulus, kDensity, x.d, x.D, x.N) / kLowestFrequency * x.D * x.D * x.N / x.d;
         CHECK_THAT(constant, WithinAbs(140.45, 0.005));
     }
 }
@@ -79,16 +84,16 @@ TEST_CASE("the deflection constant 71785 is 71875 with two digits swapped") {
 }
 
 TEST_CASE("a design made to 71785 does not deflect by the half inch asked for") {
-    const Design first{0.05, 0.3159, 14.25};                                // Belegundu 1982, made to 71875
-    const Design later{0.052160217, 0.368158695, 10.648442259};             // Ray and Liew 2003, made to 71785
+    const Design first{0.05, 0.3159, 14.25};                     // Belegundu 1982, made to 71875
+    const Design later{0.052160217, 0.368158695, 10.648442259};  // Ray and Liew 2003, made to 71785
     CHECK(deflection(first) >= kDeflection);
     CHECK_THAT(deflection(later), WithinRel(kDeflection * 71785.0 / 71875.0, 1e-7));
 }
 
 TEST_CASE("the best design to 71785 has the published objective") {
     const Design best = best_for(kDeflection * 71785.0 / 71875.0);
-    // f = 0.012665232788, d = 0.05168906 in, D = 0.3567177 in, N = 11.288965 (CEC-2020, problem RC17; arguments from memory).
-    // Not to the last digit: that follows from 12566 and 5108, which were cut by 3e-5 and 1e-4.
+    // f = 0.012665232788, d = 0.05168906 in, D = 0.3567177 in, N = 11.288965 (CEC-2020, problem RC17; arguments from
+    // memory). Not to the last digit: that follows from 12566 and 5108, which were cut by 3e-5 and 1e-4.
     CHECK_THAT(objective(best), WithinRel(0.012665232788, 7e-5));
     CHECK_THAT(best.d, WithinRel(0.05168906, 1e-3));  // the valley is flat, so arguments follow the constants loosely
     CHECK_THAT(best.D, WithinRel(0.3567177, 1e-3));

@@ -70,7 +70,8 @@ TEST_CASE("a long source line is cut so that the caret stays in sight") {
     Diagnostic d = at(1, 150, "here");
     d.source_line = std::string(149, 'a') + "X" + std::string(100, 'b');
     const std::string text = render({d});
-    CHECK(text == "latch.toml:1:150: error: here\n    " + std::string(99, 'a') + "X\n    " + std::string(99, ' ') + "^\n");
+    CHECK(text ==
+          "latch.toml:1:150: error: here\n    " + std::string(99, 'a') + "X\n    " + std::string(99, ' ') + "^\n");
 }
 
 TEST_CASE("a caret past the end of its line stands behind the last letter") {

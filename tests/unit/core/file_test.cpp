@@ -71,7 +71,8 @@ TEST_CASE("what cannot be read is told plainly") {
     CHECK(refusal(folder.path()) == "this is a folder, not a file");
     CHECK(refusal("/dev/null") == "not a regular file");
     write_bytes(folder / "file", "x");
-    CHECK_THAT(refusal(folder / "file/below"), ContainsSubstring("no such file") || ContainsSubstring("cannot look at the file"));
+    CHECK_THAT(refusal(folder / "file/below"),
+               ContainsSubstring("no such file") || ContainsSubstring("cannot look at the file"));
 }
 
 TEST_CASE("a file larger than any written by hand is refused before it is read") {

@@ -37,7 +37,8 @@ TEST_CASE("split keeps empty pieces and join puts them back") {
 
 TEST_CASE("well-formed UTF-8 is passed") {
     // One example of each length and each edge of RFC 3629, section 4.
-    for (const char* good : {"", "plain", "\x7f", "\u0080", "\u07ff", "\u0800", "\ud7ff", "\ue000", "\uffff", "\U00010000", "\U0010ffff", "τ = ±9 µm"}) {
+    for (const char* good : {"", "plain", "\x7f", "\u0080", "\u07ff", "\u0800", "\ud7ff", "\ue000", "\uffff",
+                             "\U00010000", "\U0010ffff", "τ = ±9 µm"}) {
         INFO(good);
         CHECK_FALSE(first_invalid_utf8(good));
     }
@@ -80,7 +81,7 @@ TEST_CASE("edit distance counts single slips") {
     CHECK(edit_distance("", "abc") == 3);
     CHECK(edit_distance("kitten", "sitting") == 3);  // V. I. Levenshtein's measure, the usual textbook pair
     CHECK(edit_distance("lenght", "length") == 1);   // neighbours swapped
-    CHECK(edit_distance("ca", "abc") == 3);          // optimal string alignment, not the unrestricted Damerau distance of 2
+    CHECK(edit_distance("ca", "abc") == 3);  // optimal string alignment, not the unrestricted Damerau distance of 2
     CHECK(edit_distance("bore", "bore") == 0);
 }
 

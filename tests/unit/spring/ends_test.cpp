@@ -12,7 +12,8 @@ TEST_CASE("dead coils and solid lengths are those of the textbook table") {
         Ends ends;
         double dead, solid_wires;
     };
-    for (const Row& row : {Row{Ends::open, 0.0, 9.5}, Row{Ends::open_ground, 1.0, 8.5}, Row{Ends::closed, 2.0, 9.5}, Row{Ends::closed_ground, 2.0, 8.5}}) {
+    for (const Row& row : {Row{Ends::open, 0.0, 9.5}, Row{Ends::open_ground, 1.0, 8.5}, Row{Ends::closed, 2.0, 9.5},
+                           Row{Ends::closed_ground, 2.0, 8.5}}) {
         INFO(word(row.ends));
         CHECK(dead_coils(row.ends) == row.dead);
         CHECK(active_coils(row.ends, 8.5) == 8.5 - row.dead);

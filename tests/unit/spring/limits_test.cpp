@@ -53,7 +53,8 @@ TEST_CASE("without compression the sideways rate is that of a beam with shear") 
         const double limit = 1.0 / (slenderness * slenderness / 3.0 * (0.5 + kSteel) + kSteel);
         CHECK(transverse_rate_ratio(slenderness, 0.0, kSteel) == limit);
         CHECK_THAT(transverse_rate_ratio(slenderness, 1.01e-7, kSteel), WithinRel(limit, 1e-5));
-        CHECK_THAT(transverse_rate_ratio(slenderness, 1e-5, kSteel), WithinRel(limit, 2e-4));  // the true fall of the longest
+        CHECK_THAT(transverse_rate_ratio(slenderness, 1e-5, kSteel),
+                   WithinRel(limit, 2e-4));  // the true fall of the longest
     }
 }
 

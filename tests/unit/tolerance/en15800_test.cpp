@@ -47,7 +47,8 @@ TEST_CASE("the part of the spring is positive over the whole scope of index and 
 }
 
 TEST_CASE("quantities and plain numbers give the same tolerances") {
-    CHECK(load_tolerance(3.0 * mm, 24.0 * mm, 6.5, 200.0 * newton, 2) == load_tolerance_n(3.0, 24.0, 6.5, 200.0, 2) * newton);
+    CHECK(load_tolerance(3.0 * mm, 24.0 * mm, 6.5, 200.0 * newton, 2) ==
+          load_tolerance_n(3.0, 24.0, 6.5, 200.0, 2) * newton);
     CHECK(free_length_tolerance(3.0 * mm, 24.0 * mm, 6.5, 9.0 * newton_per_mm, 3) ==
           free_length_tolerance_mm(3.0, 24.0, 6.5, 9.0, 3) * mm);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-// The load tolerance of EN 15800 stands in the library from memory. JIS B 2707 gives the load at a height in per cent, from
-// sheets that were read, and the two standards serve the same trade. What this shows: that the remembered formula has the
-// right size, to a factor of two, for ordinary springs at working load, and the right order of the grades. What it does not
-// show: its coefficients, which only the text of the standard could.
+// The load tolerance of EN 15800 stands in the library from memory. JIS B 2707 gives the load at a height in per cent,
+// from sheets that were read, and the two standards serve the same trade. What this shows: that the remembered formula
+// has the right size, to a factor of two, for ordinary springs at working load, and the right order of the grades. What
+// it does not show: its coefficients, which only the text of the standard could.
 #include <algorithm>
 #include <vector>
 
@@ -16,7 +16,8 @@ using namespace seatload;
 
 namespace {
 
-constexpr double kWorkingStress = 600.0;  // MPa uncorrected, about a third of Rm of common wire; common practice, no source
+constexpr double kWorkingStress =
+    600.0;  // MPa uncorrected, about a third of Rm of common wire; common practice, no source
 
 /// A_F over the tolerance JIS allows, for ordinary springs of a grade.
 std::vector<double> ratios(int grade) {

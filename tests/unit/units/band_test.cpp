@@ -15,7 +15,8 @@ Band<Force> force_band(const std::string& text) {
     return *parsed.value;
 }
 
-void check_band(const std::string& text, std::optional<double> nominal, std::optional<double> at_least, std::optional<double> at_most) {
+void check_band(const std::string& text, std::optional<double> nominal, std::optional<double> at_least,
+                std::optional<double> at_most) {
     const auto parsed = parse_band_in(dimension_of<Length>(), text);
     INFO(text << ": " << parsed.problem.message);
     REQUIRE(parsed.value);
@@ -68,7 +69,8 @@ TEST_CASE("a band is a value with two tolerances, either of which may be left ou
 }
 
 TEST_CASE("a band is one-sided") {
-    for (const char* word : {"at least 4.8 mm", ">= 4.8 mm", "≥4.8 mm", "  at least 4.8 mm"}) check_band(word, kNone, 4.8, kNone);
+    for (const char* word : {"at least 4.8 mm", ">= 4.8 mm", "≥4.8 mm", "  at least 4.8 mm"})
+        check_band(word, kNone, 4.8, kNone);
     for (const char* word : {"at most 13.5 mm", "<=13.5 mm", "≤ 13.5 mm"}) check_band(word, kNone, kNone, 13.5);
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Every unit factor against GNU units, run as a program (Debian package "units"; the README's second command installs it).
+// Every unit factor against GNU units, run as a program (Debian package "units"; the README's second command installs
+// it).
 #include <array>
 #include <cstdio>
 #include <cstdlib>
@@ -16,13 +17,27 @@ using namespace seatload::units;
 namespace {
 
 /// What GNU units calls our units where the names differ.
-const std::map<std::string, std::string, std::less<>> kNames{
-    {"gf", "gram force"},          {"kgf", "kilogram force"},   {"ozf", "ounce force"},       {"gf/mm", "gram force/mm"},
-    {"N/mm2", "N/mm^2"},           {"N/mm²", "N/mm^2"},         {"Mpsi", "1e6 psi"},          {"rad", "radian"},
-    {"°", "degree"},               {"deg", "degree"},           {"kg/m3", "kg/m^3"},          {"kg/m³", "kg/m^3"},
-    {"kg/dm3", "kg/dm^3"},         {"kg/dm³", "kg/dm^3"},       {"g/cm3", "g/cm^3"},          {"g/cm³", "g/cm^3"},
-    {"lb/in3", "lb/in^3"},         {"%", "percent"},            {"t", "tonne"},               {"t/mm3", "tonne/mm^3"},
-    {"", "1"}};
+const std::map<std::string, std::string, std::less<>> kNames{{"gf", "gram force"},
+                                                             {"kgf", "kilogram force"},
+                                                             {"ozf", "ounce force"},
+                                                             {"gf/mm", "gram force/mm"},
+                                                             {"N/mm2", "N/mm^2"},
+                                                             {"N/mm²", "N/mm^2"},
+                                                             {"Mpsi", "1e6 psi"},
+                                                             {"rad", "radian"},
+                                                             {"°", "degree"},
+                                                             {"deg", "degree"},
+                                                             {"kg/m3", "kg/m^3"},
+                                                             {"kg/m³", "kg/m^3"},
+                                                             {"kg/dm3", "kg/dm^3"},
+                                                             {"kg/dm³", "kg/dm^3"},
+                                                             {"g/cm3", "g/cm^3"},
+                                                             {"g/cm³", "g/cm^3"},
+                                                             {"lb/in3", "lb/in^3"},
+                                                             {"%", "percent"},
+                                                             {"t", "tonne"},
+                                                             {"t/mm3", "tonne/mm^3"},
+                                                             {"", "1"}};
 
 std::string gnu_name(std::string_view unit) {
     const auto found = kNames.find(unit);

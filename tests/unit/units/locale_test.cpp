@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Reading and writing numbers must not care for the locale: with a decimal comma and grouping set for C and C++ alike, or
-// for C++ alone where the system has no such locale installed.
+// Reading and writing numbers must not care for the locale: with a decimal comma and grouping set for C and C++ alike,
+// or for C++ alone where the system has no such locale installed.
 #include <clocale>
 #include <locale>
 #include <sstream>
@@ -26,7 +26,9 @@ class CommaNumbers : public std::numpunct<char> {
 
 class CommaLocale {
   public:
-    CommaLocale() : c_(std::setlocale(LC_ALL, nullptr)), cpp_(std::locale::global(std::locale(std::locale::classic(), new CommaNumbers))) {
+    CommaLocale()
+        : c_(std::setlocale(LC_ALL, nullptr)),
+          cpp_(std::locale::global(std::locale(std::locale::classic(), new CommaNumbers))) {
         for (const char* name : {"de_DE.UTF-8", "de_DE.utf8", "fr_FR.UTF-8", "fr_FR.utf8", "de_DE"})
             if (std::setlocale(LC_ALL, name) != nullptr) break;
     }

@@ -128,7 +128,8 @@ TEST_CASE("numbers are written in many ways") {
 TEST_CASE("a text without a number is refused") {
     check_problem<Length>("", "empty text", kLengthHint, 0);
     check_problem<Length>("   ", "empty text", kLengthHint, 0);
-    for (const char* text : {"mm", "inf mm", "nan mm", "-inf mm", "½ in", "+-5 mm", "--5 mm", "- 5 mm", "e5 mm", ". mm", "-. mm", ",5 mm", "ten mm"}) {
+    for (const char* text : {"mm", "inf mm", "nan mm", "-inf mm", "½ in", "+-5 mm", "--5 mm", "- 5 mm", "e5 mm", ". mm",
+                             "-. mm", ",5 mm", "ten mm"}) {
         INFO(text);
         CHECK(problem<Length>(text).message == "no number where one should start");
         CHECK(problem<Length>(text).hint == kLengthHint);
@@ -150,19 +151,23 @@ TEST_CASE("a bare number is refused with a unit to write") {
 TEST_CASE("an unknown unit is refused with the units there are") {
     check_problem<Length>("9 thuo", "unknown unit \"thuo\"",
                           "did you mean \"thou\"? units of a length: mm, cm, m, in, thou", 2);
-    check_problem<Length>("9 MM", "unknown unit \"MM\"", "did you mean \"mm\"? units of a length: mm, cm, m, in, thou", 2);
+    check_problem<Length>("9 MM", "unknown unit \"MM\"", "did you mean \"mm\"? units of a length: mm, cm, m, in, thou",
+                          2);
     check_problem<Length>("9 furlongs", "unknown unit \"furlongs\"", "units of a length: mm, cm, m, in, thou", 2);
     check_problem<Length>("9 mm extra", "unknown unit \"mm extra\"", "units of a length: mm, cm, m, in, thou", 2);
     check_problem<Length>("0x10 mm", "unknown unit \"x10 mm\"", "units of a length: mm, cm, m, in, thou", 1);
     check_problem<Stress>("9 mpa", "unknown unit \"mpa\"",
-                          "did you mean \"MPa\"? units of a stress: MPa, GPa, bar, kPa, N/mm2, N/mm², psi, ksi, Mpsi", 2);
+                          "did you mean \"MPa\"? units of a stress: MPa, GPa, bar, kPa, N/mm2, N/mm², psi, ksi, Mpsi",
+                          2);
     check_problem<Frequency>("9 rpm", "unknown unit \"rpm\"", "units of a frequency: Hz", 2);
 }
 
 TEST_CASE("a unit of another dimension is refused with both dimensions named") {
     check_problem<Length>("9 N", "\"N\" is a force, a length is wanted", kLengthHint, 2);
-    check_problem<Force>("9 mm", "\"mm\" is a length, a force is wanted", "write a force with its unit, such as \"5.6 N\"", 2);
-    check_problem<Force>("9 N/mm", "\"N/mm\" is a spring rate, a force is wanted", "write a force with its unit, such as \"5.6 N\"", 2);
+    check_problem<Force>("9 mm", "\"mm\" is a length, a force is wanted",
+                         "write a force with its unit, such as \"5.6 N\"", 2);
+    check_problem<Force>("9 N/mm", "\"N/mm\" is a spring rate, a force is wanted",
+                         "write a force with its unit, such as \"5.6 N\"", 2);
     check_problem<Length>("9 g", "\"g\" is a mass, a length is wanted", kLengthHint, 2);
     check_problem<Stress>("120 °C", "\"°C\" is a temperature, a stress is wanted",
                           "write a stress with its unit, such as \"1900 MPa\"", 4);
