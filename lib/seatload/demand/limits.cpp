@@ -14,7 +14,6 @@ Limits school_defaults(spring::School school) {
     limits.stress_factor = StressFactor::bergstraesser;
     limits.gap_rule = GapRule::share_of_travel;
     limits.solid_form = SolidForm::textbook;
-    limits.growth_form = GrowthForm::ends_held;
     limits.largest_index = 12.0;
     limits.fewest_active_coils = 3.0;
     limits.most_active_coils = 15.0;

@@ -71,7 +71,8 @@ struct Limits {
 /// The defaults of a school.
 /// EN 13906-1: stress at solid length without curvature factor against 0.56 Rm, gap Sa, growth with ends free
 /// (clauses 6.2, 9.9 to 9.11; values from memory). Handbook: Shigley ch. 10: curvature factor, torsional yield at solid
-/// with a safety of 1.2 (Eq. 10-21), gap 0.15 (Eq. 10-20), 4 <= C <= 12, 3 <= Na <= 15 (Eq. 10-18, 10-19).
+/// with a safety of 1.2 (Eq. 10-21), gap 0.15 (Eq. 10-20), 4 <= C <= 12, 3 <= Na <= 15 (Eq. 10-18, 10-19). Both count
+/// the growth with ends free to turn, the larger form.
 Limits school_defaults(spring::School school);
 
 }  // namespace seatload::demand

@@ -67,8 +67,10 @@ std::vector<NamedRequirement> varied_requirements() {
     add("latch", latch(), [](Requirement&) {});
     add("latch, whole turns allowed", latch(), [](Requirement& r) { r.limits.half_turn_slack = 0.5; });
     add("latch, all ends", latch(), all_ends);
-    add("latch, handbook school", latch(),
-        [](Requirement& r) { r.limits = demand::school_defaults(spring::School::handbook); });
+    add("latch, handbook school", latch(), [](Requirement& r) {
+        r.limits = demand::school_defaults(spring::School::handbook);
+        r.limits.growth_form = demand::GrowthForm::ends_held;
+    });
     add("latch, fixed seats", latch(), [](Requirement& r) { r.space.seats = demand::Seats::fixed; });
     add("latch, one seat pivots", latch(), [](Requirement& r) { r.space.seats = demand::Seats::pivots; });
     add("latch, free end", latch(), [](Requirement& r) { r.space.seats = demand::Seats::free_end; });
