@@ -1,14 +1,46 @@
 // SPDX-License-Identifier: MIT
 #include <cli/papers.hpp>
 
+#include <csignal>
+
 #include <seatload/core/file.hpp>
 
 namespace seatload::cli {
+namespace {
+
+/// Puts off an interrupt (Ctrl-C, a closed terminal, kill) until the scope ends: a set of papers is written in a
+/// moment, and half of a new one beside half of an old one is worse than the wait.
+class InterruptsPutOff {
+  public:
+    InterruptsPutOff() {
+        sigset_t signals;
+        sigemptyset(&signals);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP}) sigaddset(&signals, signal);
+        pthread_sigmask(SIG_BLOCK, &signals, &before_);
+    }
+    InterruptsPutOff(const InterruptsPutOff&) = delete;
+    InterruptsPutOff& operator=(const InterruptsPutOff&) = delete;
+    ~InterruptsPutOff() { pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
+
+  private:
+    sigset_t before_{};
+};
+
+Diagnostics failed(Diagnostics wrong, std::size_t written, std::size_t wanted) {
+    if (written != 0)
+        wrong.back().hint = "the first " + std::to_string(written) + " of " + std::to_string(wanted) +
+                            " papers were written, the rest not: send none before this is mended and run again";
+    return wrong;
+}
+
+}  // namespace
 
 Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<Paper>& papers) {
     if (Diagnostics wrong = make_folder(folder); !wrong.empty()) return wrong;
-    for (const Paper& paper : papers)
-        if (Diagnostics wrong = replace_file(paper.path, paper.bytes); !wrong.empty()) return wrong;
+    const InterruptsPutOff scope;
+    for (std::size_t i = 0; i < papers.size(); ++i)
+        if (Diagnostics wrong = replace_file(papers[i].path, papers[i].bytes); !wrong.empty())
+            return failed(std::move(wrong), i, papers.size());
     return {};
 }
 

@@ -17,19 +17,27 @@ using Align = TextTable::Align;
 
 std::string_view seats_words(demand::Seats seats) {
     switch (seats) {
-        case demand::Seats::fixed: return "both ends held flat";
-        case demand::Seats::pivots: return "one end tilts";
-        case demand::Seats::both_pivot: return "both ends tilt";
-        case demand::Seats::slides: return "one seat can slide sideways";
-        case demand::Seats::free_end: return "one end free";
-        case demand::Seats::guided: return "guided along its length";
+        case demand::Seats::fixed:
+            return "both ends held flat";
+        case demand::Seats::pivots:
+            return "one end tilts";
+        case demand::Seats::both_pivot:
+            return "both ends tilt";
+        case demand::Seats::slides:
+            return "one seat can slide sideways";
+        case demand::Seats::free_end:
+            return "one end free";
+        case demand::Seats::guided:
+            return "guided along its length";
     }
     return "";
 }
 
 std::string band_words(const demand::LoadBand& band, const demand::Surroundings& surroundings) {
     std::vector<std::string> parts;
-    if (band.at_least) parts.push_back("at least " + shown(*band.at_least, 2) + " at " + shown(surroundings.temperature) + " after load loss");
+    if (band.at_least)
+        parts.push_back("at least " + shown(*band.at_least, 2) + " at " + shown(surroundings.temperature) +
+                        " after load loss");
     if (band.at_most) parts.push_back("at most " + shown(*band.at_most, 2) + " cold and new");
     return parts.empty() ? "not limited" : join(parts, ", ");
 }
@@ -45,7 +53,8 @@ std::string space_words(const demand::Space& space) {
     std::string words;
     if (space.bore) words += "bore " + shown(space.bore->nominal, 2) + ", ";
     if (space.rod) words += "rod " + shown(space.rod->nominal, 2) + ", ";
-    words += "seated at " + shown(space.seated_height, 2) + ", full travel at " + shown(space.full_travel_height, 2) + ", ";
+    words +=
+        "seated at " + shown(space.seated_height, 2) + ", full travel at " + shown(space.full_travel_height, 2) + ", ";
     return words + std::string(seats_words(space.seats));
 }
 
@@ -59,8 +68,10 @@ std::string asked(const SizeView& v, int width) {
 }
 
 std::string counted(const SizeView& v, double seconds, int width) {
-    return wrapped("", grouped(v.census.looked_at) + " combinations of wire, mean diameter, coils, ends and free length looked at; " +
-                           grouped(v.census.fit) + (v.census.fit == 1 ? " fits (" : " fit (") + fixed(seconds, 2) + " s).",
+    return wrapped("",
+                   grouped(v.census.looked_at) +
+                       " combinations of wire, mean diameter, coils, ends and free length looked at; " +
+                       grouped(v.census.fit) + (v.census.fit == 1 ? " fits (" : " fit (") + fixed(seconds, 2) + " s).",
                    width, 2);
 }
 
@@ -85,8 +96,10 @@ std::string heat(const SizeView& v, int width) {
     std::vector<std::string> out;
     const auto& left_out = v.space.left_out;
     for (const wire::Grade& grade : v.space.grades) {
-        const bool is_left_out = std::any_of(left_out.begin(), left_out.end(), [&](const auto& each) { return each.grade == grade.id; });
-        if (grade.service_limit < temperature && !is_left_out) out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
+        const bool is_left_out =
+            std::any_of(left_out.begin(), left_out.end(), [&](const auto& each) { return each.grade == grade.id; });
+        if (grade.service_limit < temperature && !is_left_out)
+            out.push_back(grade.id + " (" + shown(grade.service_limit) + ")");
     }
     if (out.empty()) return {};
     return wrapped("", "Out at " + shown(temperature) + " by their service limit: " + join(out, ", ") + ".", width, 2);
@@ -107,57 +120,95 @@ std::string left_out(const SizeView& v, int width) {
     return out;
 }
 
-/// Why nothing fits, as far as one reason stands for all, and how to read the counts.
+/// The limits that alone keep springs out, those that keep out most first.
+std::string nearest_limits(const SizeView& v) {
+    constexpr std::size_t kMost = 3;
+    std::vector<std::pair<unsigned long long, std::string>> alone;
+    const auto rules = check::rules();
+    for (std::size_t i = 0; i < rules.size(); ++i)
+        if (const auto count = v.census.rejections[i].alone; count != 0)
+            alone.emplace_back(count, std::string(rules[i].name));
+    std::stable_sort(alone.begin(), alone.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < std::min(kMost, alone.size()); ++i)
+        words.push_back("\"" + alone[i].second + "\" (" + grouped(alone[i].first) + ")");
+    return join(words, ", ");
+}
+
+/// Why nothing fits, as far as one reason stands for all, and what to look at first.
 std::string nothing_fits(const SizeView& v, int width) {
     const auto& wires = v.space.wires;
     if (wires.empty()) return wrapped("", "No spring fits: no wire is left to look at.", width, 2);
-    const bool too_hot = v.requirement.limits.heed_service_limit && std::all_of(wires.begin(), wires.end(), [&](const auto& wire) {
-                             return v.space.grades[wire.grade].service_limit < v.requirement.surroundings.temperature;
-                         });
+    const bool too_hot =
+        v.requirement.limits.heed_service_limit && std::all_of(wires.begin(), wires.end(), [&](const auto& wire) {
+            return v.space.grades[wire.grade].service_limit < v.requirement.surroundings.temperature;
+        });
     if (too_hot)
-        return wrapped("", "No spring fits: every wire allowed is past its service limit at " +
-                               shown(v.requirement.surroundings.temperature) +
-                               ". Allow a wire that stands the heat; \"seatload wire\" lists the limits.",
+        return wrapped("",
+                       "No spring fits: every wire allowed is past its service limit at " +
+                           shown(v.requirement.surroundings.temperature) +
+                           ". Allow a wire that stands the heat; \"seatload wire\" lists the limits.",
                        width, 2);
-    return wrapped("", "No spring fits. \"only it rejects\" counts the springs that would fit if that one limit were lifted.", width, 2);
+    const std::string nearest = nearest_limits(v);
+    if (nearest.empty())
+        return wrapped("", "No spring fits, and none would if any one limit were lifted: two or more must give way.",
+                       width, 2);
+    return wrapped("", "No spring fits. Some would if one limit alone gave way; look at these first: " + nearest + ".",
+                   width, 2);
 }
 
-std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(room, 2); }
+/// In whole tenths, as rooms are compared.
+std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(sizing::room_in_tenths(room) / 10.0, 1); }
+
+/// The finest load grade of EN 15800 the two loads need.
+std::string load_grade_words(const record::Spec& spec) {
+    if (!spec.seated.grade || !spec.full_travel.grade) return "loads tighter than EN 15800 grade 1, to be agreed";
+    return "loads to EN 15800 grade " + std::to_string(std::min(*spec.seated.grade, *spec.full_travel.grade));
+}
+
+std::string strength_words(const wire::StrengthAt& strength) {
+    if (strength.evidence == wire::Evidence::memory)
+        return "; Rm from memory, to be confirmed by the wire's certificate";
+    if (strength.evidence == wire::Evidence::estimate)
+        return "; Rm an estimate, to be confirmed by the wire's certificate";
+    return {};
+}
 
 std::string offers(const SizeView& v, int width) {
-    TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right,
-                 Align::right, Align::right});
+    TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
+                 Align::right, Align::right, Align::right});
     t.add({"", "wire", "d", "De", "nt", "L0", "F1", "F2", "room", "stress"});
     t.add({"", "", "mm", "mm", "", "mm", "N", "N", "", "used"});
     for (const Offer& o : v.offers) {
         const auto& s = o.evaluation.spring;
         std::string wire = units::shown_wire(s.wire_diameter);
         wire.erase(wire.size() - 3);
-        t.add({o.spec.alternative, o.spec.wire_grade, wire, fixed(in_mm(s.outside_diameter()), 2), significant(s.total_coils, 5),
-               fixed(in_mm(s.free_length), 1), fixed(in_newton(o.evaluation.seated->load), 2),
-               fixed(in_newton(o.evaluation.full_travel->load), 2), room_words(o.alternative.candidate.merit.tolerance_room),
+        t.add({o.spec.alternative, o.spec.wire_grade, wire, fixed(in_mm(s.outside_diameter()), 2),
+               significant(s.total_coils, 5), fixed(in_mm(s.free_length), 1),
+               fixed(in_newton(o.evaluation.seated->load), 2), fixed(in_newton(o.evaluation.full_travel->load), 2),
+               room_words(o.alternative.candidate.merit.tolerance_room),
                fixed(100.0 * (1.0 - o.alternative.candidate.merit.stress_margin), 0) + " %"});
     }
     std::string out = t.text(0);
-    for (const Offer& o : v.offers) {
-        std::string words = o.spec.alternative + ": " + o.spec.why + "; " + std::string(spring::word(o.spec.spring.ends)) + " ends";
-        const auto& strength = o.evaluation.strength;
-        if (strength.evidence == wire::Evidence::memory || strength.evidence == wire::Evidence::estimate)
-            words += "; Rm from " + std::string(wire::word(strength.evidence)) + ", to be confirmed by the wire's certificate";
-        if (!o.spec.seated.grade || !o.spec.full_travel.grade) words += "; loads tighter than EN 15800 grade 1, to be agreed";
-        out += wrapped("", words + ".", width, 3);
-    }
-    return out + wrapped("", "room: how many times the maker's load tolerance (EN 15800 grade " +
-                                 std::to_string(v.requirement.load_grade) +
-                                 ", from memory) fits between the loads and their nearest limit. Loads F1 seated and F2 at "
-                                 "full travel are cold and new.",
+    for (const Offer& o : v.offers)
+        out += wrapped("",
+                       o.spec.alternative + ": " + o.spec.why + "; " + std::string(spring::word(o.spec.spring.ends)) +
+                           " ends; " + load_grade_words(o.spec) + strength_words(o.evaluation.strength) + ".",
+                       width, 3);
+    return out + wrapped("",
+                         "room: how many times the maker's load tolerance (EN 15800 grade " +
+                             std::to_string(v.requirement.load_grade) +
+                             ", from memory) fits between the loads and their nearest limit, in whole tenths; of "
+                             "equals, the one with least stress comes first. Loads F1 seated and F2 at full travel "
+                             "are cold and new.",
                          width, 2);
 }
 
 }  // namespace
 
 std::string size_text(const SizeView& v, double seconds, int width) {
-    std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) + left_out(v, width);
+    std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) +
+                      left_out(v, width);
     if (v.offers.empty()) return out + '\n' + nothing_fits(v, width);
     return out + '\n' + offers(v, width);
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <cmath>
 #include <limits>
 
@@ -48,6 +49,68 @@ std::optional<std::string> exact_text(const units::Dimension& dimension, const u
         above = std::nextafter(above, infinity);
     }
     return std::nullopt;
+}
+
+/// The numbers in a text, as they are written, without signs.
+std::vector<std::string> written_numbers(std::string_view text) {
+    constexpr std::string_view kDigits = "0123456789.";
+    std::vector<std::string> numbers;
+    for (std::size_t from = text.find_first_of("0123456789"); from != std::string_view::npos;
+         from = text.find_first_of("0123456789", from)) {
+        std::size_t to = std::min(text.find_first_not_of(kDigits, from), text.find("..", from));
+        if (to == std::string_view::npos) to = text.size();
+        numbers.emplace_back(text.substr(from, to - from));
+        from = to;
+    }
+    return numbers;
+}
+
+/// The unit a text ends in, the first of the dimension when it ends in none, or nothing when that word is no such unit.
+std::optional<std::string> last_unit(std::string_view text, const units::Dimension& dimension) {
+    const std::string_view body = trim(text);
+    const std::size_t before = body.find_last_of("0123456789. \t");
+    const std::string_view last = before == std::string_view::npos ? body : body.substr(before + 1);
+    if (last.empty()) return std::string(dimension.units.front().name);
+    for (const units::UnitSize& unit : dimension.units)
+        if (unit.name == last) return std::string(last);
+    return std::nullopt;
+}
+
+/// "13.5 N max" as it should be written; empty when no such thing was meant.
+std::string one_sided_hint(std::string_view text, const units::Dimension& dimension) {
+    const std::string words = lower(text);
+    const bool is_most = words.find("max") != std::string::npos;
+    const std::size_t word = words.find(is_most ? "max" : "min");
+    const std::vector<std::string> numbers = written_numbers(text);
+    if (word == std::string::npos || numbers.size() != 1) return {};
+    const auto unit = last_unit(word == 0 ? text : text.substr(0, word), dimension);
+    if (!unit) return {};
+    return std::string("write \"") + (is_most ? "at most " : "at least ") + numbers[0] + ' ' + *unit + '"';
+}
+
+/// "4.8 - 6.5 N" as it should be written; empty when no such thing was meant.
+std::string range_hint(std::string_view text, const units::Dimension& dimension) {
+    const auto says = [&](std::string_view word) { return text.find(word) != std::string_view::npos; };
+    const std::vector<std::string> numbers = written_numbers(text);
+    if (numbers.size() != 2 || trim(text).starts_with('-')) return {};
+    if (says("+") || says("±") || says("/") || says(",")) return {};
+    if (!says("-") && !says("–") && !says("..") && !says(" to ")) return {};
+    const auto number = [](const std::string& digits) {
+        double value = 0.0;
+        std::from_chars(digits.data(), digits.data() + digits.size(), value);
+        return value;
+    };
+    if (!(number(numbers[0]) < number(numbers[1]))) return {};  // "9 mm -0.05" is a deviation
+    const auto unit = last_unit(text, dimension);
+    if (!unit) return {};
+    return "a range has two dots and both units: \"" + numbers[0] + ' ' + *unit + " .. " + numbers[1] + ' ' + *unit +
+           '"';
+}
+
+/// How a limit or a range is written when that was meant but put otherwise, or an empty text.
+std::string band_hint(std::string_view text, const units::Dimension& dimension) {
+    std::string hint = one_sided_hint(text, dimension);
+    return hint.empty() ? range_hint(text, dimension) : hint;
 }
 
 }  // namespace
@@ -102,7 +165,15 @@ std::string quantity_text(const units::Dimension& dimension, double base_value) 
 units::Parsed<units::BandNumbers> read_band(const Node& node, const units::Dimension& dimension) {
     const auto* text = std::get_if<std::string>(&node.value);
     if (text == nullptr) return {std::nullopt, without_unit(node, dimension)};
-    return units::parse_band_in(dimension, *text);
+    units::Parsed<units::BandNumbers> band = units::parse_band_in(dimension, *text);
+    if (const std::size_t minus = text->find(" - "); band.value && minus != std::string::npos)
+        band = {std::nullopt,
+                {"a minus between blanks may stand for a range or for a deviation",
+                 "a range is written with two dots, a deviation without a blank after its sign",
+                 length_in_code_points(std::string_view(*text).substr(0, minus + 1))}};
+    if (band.value) return band;
+    if (std::string hint = band_hint(*text, dimension); !hint.empty()) band.problem.hint = std::move(hint);
+    return band;
 }
 
 units::Parsed<Share> Form<Share>::read(const Node& node) {

@@ -4,14 +4,28 @@
 #include <algorithm>
 
 namespace seatload::io {
+namespace {
 
-std::string read_format(Reader& reader, std::initializer_list<std::string_view> accepted) {
-    const auto format = reader.find<std::string>("format");
-    if (!format) return {};
-    if (std::find(accepted.begin(), accepted.end(), *format) == accepted.end())
-        reader.error("format", "this is a file of the kind \"" + *format + "\"",
-                     "wanted here is \"" + std::string(*accepted.begin()) + "\"");
-    return *format;
+/// The commands that take a file of this format, or an empty text.
+std::string_view commands_for(std::string_view format) {
+    if (format == kRequirementFormat) return "`seatload size` and --requirement of `seatload check`";
+    if (format == kSpringFormat) return "`seatload check`";
+    if (format == kSpecFormat) return "`seatload check` and `seatload sheet`";
+    return {};
+}
+
+}  // namespace
+
+std::optional<std::string> read_format(Reader& reader, std::initializer_list<std::string_view> accepted) {
+    const std::string format = reader.find<std::string>("format").value_or(std::string{});
+    if (format.empty() || std::find(accepted.begin(), accepted.end(), format) != accepted.end()) return format;
+    const std::string_view commands = commands_for(format);
+    std::string hint = "wanted here is \"" + std::string(*accepted.begin()) + "\"";
+    if (!commands.empty()) hint += "; this file is for " + std::string(commands);
+    reader.error("format", "this is a file of the kind \"" + format + "\"", std::move(hint));
+    if (commands.empty()) return format;
+    reader.allow_all();
+    return std::nullopt;
 }
 
 }  // namespace seatload::io

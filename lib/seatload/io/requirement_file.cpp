@@ -95,7 +95,7 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
     demand::Requirement requirement;
     {
         Reader root(document);
-        read_format(root, {kRequirementFormat});
+        if (!read_format(root, {kRequirementFormat})) return document.diagnostics();
         requirement = read_tables(root);
     }
     check_requirement(document, requirement, catalogue);

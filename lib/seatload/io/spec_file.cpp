@@ -73,7 +73,7 @@ void read_table(std::optional<Reader> table, const Visitor& visitor) {
 record::Spec read_tables(Reader& root, const wire::Catalogue& catalogue) {
     record::Spec spec;
     if (!root.has("format")) root.missing("format", quoted_text(kSpecFormat));
-    read_format(root, {kSpecFormat});
+    if (!read_format(root, {kSpecFormat})) return spec;
     FieldReader head(root);
     visit_head(head, spec);
     if (auto table = root.table("identity")) spec.identity = read_identity(*table);

@@ -35,8 +35,10 @@ void read_heights(Reader& root, std::string_view table, std::string_view seated,
 }
 
 record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue) {
-    const bool is_spec = read_format(root, {kSpringFormat, kSpecFormat}) == kSpecFormat;
     record::SpringFile file;
+    const auto format = read_format(root, {kSpringFormat, kSpecFormat});
+    if (!format) return file;
+    const bool is_spec = *format == kSpecFormat;
     root.set(is_spec ? "title" : "name", file.name);
     SpringTable table = read_spring_table(root, catalogue);
     file.wire_grade = std::move(table.wire_grade);

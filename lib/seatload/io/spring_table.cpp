@@ -71,10 +71,10 @@ void check_wire(Reader& reader, SpringTable& table, const wire::Catalogue& catal
     if (table.wire_grade.empty()) return;
     const wire::Grade* grade = find_grade(table, catalogue);
     if (grade == nullptr) {
-        std::vector<std::string> known = catalogue.ids();
-        if (table.own_grade) known.push_back(table.own_grade->id);
+        std::vector<std::string> own_ids;
+        if (table.own_grade) own_ids.push_back(table.own_grade->id);
         reader.error("wire", "unknown wire grade \"" + table.wire_grade + "\"",
-                     unknown_grade_hint(table.wire_grade, known));
+                     unknown_grade_hint(table.wire_grade, own_ids, catalogue));
         return;
     }
     table.wire_grade = grade->id;

@@ -49,12 +49,13 @@ std::string ranges_hint(const std::vector<const wire::Grade*>& grades) {
 }
 
 void check_grades(Document& document, const demand::WireChoice& choice, const wire::Catalogue& catalogue) {
-    std::vector<std::string> known = catalogue.ids();
-    for (const wire::Grade& own : choice.own_grades) known.push_back(own.id);
+    std::vector<std::string> own_ids;
+    for (const wire::Grade& own : choice.own_grades) own_ids.push_back(own.id);
     for (const Node& member : members(document, "wire.grades")) {
         const auto* id = std::get_if<std::string>(&member.value);
         if (id != nullptr && find_grade(choice, catalogue, *id) == nullptr)
-            document.error(member.at, "unknown wire grade \"" + *id + "\"", unknown_grade_hint(*id, known));
+            document.error(member.at, "unknown wire grade \"" + *id + "\"",
+                           unknown_grade_hint(*id, own_ids, catalogue));
     }
 }
 
@@ -118,8 +119,10 @@ void check_bore(Document& document, const demand::Requirement& requirement,
 
 }  // namespace
 
-std::string unknown_grade_hint(std::string_view id, const std::vector<std::string>& known) {
-    const std::string near = did_you_mean(id, known);
+std::string unknown_grade_hint(std::string_view id, const std::vector<std::string>& own_ids,
+                               const wire::Catalogue& catalogue) {
+    std::string near = did_you_mean(id, own_ids);
+    if (near.empty()) near = catalogue.suggestion(id);
     return near.empty() ? "`seatload wire` lists the grades" : near + " (`seatload wire` lists the grades)";
 }
 

@@ -36,6 +36,16 @@ void lay_over(Reader& file, std::string_view key, std::string_view name_key, std
     }
 }
 
+/// A requirement or spring given for a wire file; complaints of each of its keys would only hide that.
+bool is_other_kind(Reader& file) {
+    const auto format = file.has("format_version") ? std::nullopt : file.find<std::string>("format");
+    if (!format) return false;
+    file.error("format", "this is a file of the kind \"" + *format + "\"",
+               "wanted here is a wire file, which begins with format_version = " + std::to_string(kFormatVersion));
+    file.allow_all();
+    return true;
+}
+
 void read_head(Reader& file) {
     if (!file.has("format_version")) file.missing("format_version", std::to_string(kFormatVersion));
     if (const auto version = file.find<int>("format_version"); version && *version != kFormatVersion)
@@ -61,6 +71,7 @@ Result<wire::Catalogue> read_wire_file(std::string_view text, const std::string&
     Document document(text, file_name);
     if (document.is_readable()) {
         Reader file(document);
+        if (is_other_kind(file)) return document.diagnostics();
         read_head(file);
         read_tables(file, onto);
         for (Reader& table : file.tables("holding")) onto.holdings.push_back(read_holding(table, onto));

@@ -25,6 +25,29 @@ std::vector<std::string> ids_of(const std::vector<Thing>& things) {
     return ids;
 }
 
+template <class Test>
+std::vector<std::string> ids_if(const std::vector<Grade>& grades, const Test& test) {
+    std::vector<std::string> ids;
+    for (const Grade& grade : grades)
+        if (test(grade)) ids.push_back(grade.id);
+    return ids;
+}
+
+/// Letters and digits only, so that "A 228" is found in "ASTM-A228".
+std::string bare(std::string_view text) {
+    std::string out = lower(text);
+    std::erase_if(out, [](char c) { return !((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')); });
+    return out;
+}
+
+/// True when every word stands somewhere in what a grade is called, as "music wire" does for A228.
+bool is_described(const Grade& grade, std::string_view words) {
+    const std::string description = lower(grade.id + ' ' + grade.designation + ' ' + grade.family_text);
+    for (const std::string_view word : split(words, ' '))
+        if (description.find(lower(word)) == std::string::npos) return false;
+    return true;
+}
+
 /// What is held of a grade: rising, each size once.
 std::vector<StockSize> held(const Catalogue& catalogue, const Grade& grade) {
     std::vector<Length> diameters;
@@ -46,13 +69,18 @@ std::vector<std::string> Catalogue::ids() const { return ids_of(grades); }
 
 std::string Catalogue::suggestion(std::string_view unknown_id) const {
     constexpr std::size_t kMost = 6;
+    const auto named = [](const std::vector<std::string>& found) {
+        return found.empty() || found.size() > kMost ? std::string{} : "did you mean " + join(found, " or ") + "?";
+    };
+    const std::string wanted = bare(unknown_id);
+    if (wanted.empty()) return {};
+    if (std::string words =
+            named(ids_if(grades, [&](const Grade& g) { return bare(g.id).find(wanted) != std::string::npos; }));
+        !words.empty())
+        return words;
     const std::vector<std::string> known = ids();
     if (std::string near = did_you_mean(unknown_id, known); !near.empty()) return near;
-    std::vector<std::string> containing;
-    for (const std::string& id : known)
-        if (!unknown_id.empty() && lower(id).find(lower(unknown_id)) != std::string::npos) containing.push_back(id);
-    if (containing.empty() || containing.size() > kMost) return {};
-    return "did you mean " + join(containing, " or ") + "?";
+    return named(ids_if(grades, [&](const Grade& g) { return is_described(g, unknown_id); }));
 }
 
 const StockSeries* Catalogue::find_series(std::string_view id) const { return find_id(series, id); }

@@ -60,7 +60,8 @@ struct Catalogue {
     const Grade* find(std::string_view id) const;
     /// The ids of all grades, in catalogue order.
     std::vector<std::string> ids() const;
-    /// What was probably meant by an id that is not known: the nearest, or those that contain it; empty when nothing is near.
+    /// What was probably meant by an id that is not known: those that contain it, the nearest, or those whose description
+    /// has its words ("music wire"); empty when nothing is near, or too much.
     std::string suggestion(std::string_view unknown_id) const;
     /// The series with this id, or null. Case is ignored.
     const StockSeries* find_series(std::string_view id) const;
