@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cli/papers.hpp>
 
+#include <algorithm>
 #include <csignal>
 
 #include <seatload/core/file.hpp>
@@ -42,6 +43,22 @@ Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<
         if (Diagnostics wrong = replace_file(papers[i].path, papers[i].bytes); !wrong.empty())
             return failed(std::move(wrong), i, papers.size());
     return {};
+}
+
+std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& folder, const std::string& stem,
+                                                const std::vector<Paper>& papers) {
+    std::vector<std::string> names;
+    for (char letter = 'a'; letter <= 'z'; ++letter)
+        for (const char* ending : {".toml", ".pdf"}) names.push_back(stem + '-' + letter + ending);
+    names.push_back(stem + "-enquiry.pdf");
+    std::vector<std::filesystem::path> stale;
+    for (const std::string& name : names) {
+        const std::filesystem::path path = folder / name;
+        std::error_code unreadable;
+        const bool is_new = std::any_of(papers.begin(), papers.end(), [&](const Paper& p) { return p.path == path; });
+        if (!is_new && std::filesystem::exists(path, unreadable)) stale.push_back(path);
+    }
+    return stale;
 }
 
 }  // namespace seatload::cli

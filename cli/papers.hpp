@@ -18,4 +18,8 @@ struct Paper {
 /// Makes the folder and writes the papers, each wholly or not at all; the diagnostics of the first failure, or none.
 Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<Paper>& papers);
 
+/// Papers of the same stem that lie in the folder and are none of these: left from an earlier run, by name.
+std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& folder, const std::string& stem,
+                                                const std::vector<Paper>& papers);
+
 }  // namespace seatload::cli

@@ -109,6 +109,10 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
         out << size_text(view, found.seconds, options.width);
         if (!papers.empty()) out << "\nPapers written:\n";
         for (const Paper& paper : papers) out << "  " << paper.path.string() << '\n';
+        const auto stale = options.papers ? stale_papers(options.output, stem(*requirement), papers)
+                                          : std::vector<std::filesystem::path>{};
+        if (!stale.empty()) out << "\nLeft there by an earlier run, not of this one:\n";
+        for (const auto& path : stale) out << "  " << path.string() << '\n';
     }
     return offers.empty() ? kNothingFits : kDone;
 }
