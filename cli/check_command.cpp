@@ -44,8 +44,8 @@ Result<Checked> check_one(const std::string& path, const std::optional<demand::R
         path, [&](std::string_view text, const std::string& name) { return io::read_spring(text, name, refs.wires); });
     if (!file) return Diagnostics(file.error());
     const wire::Grade grade = file->own_grade ? *file->own_grade : *refs.wires.find(file->wire_grade);
-    const demand::Requirement judged = requirement.value_or(own_requirement(*file));
-    const bool has_heights = requirement.has_value() || (file->seated_height && file->full_travel_height);
+    const demand::Requirement judged = requirement ? *requirement : file->requirement.value_or(own_requirement(*file));
+    const bool has_heights = requirement || file->requirement || (file->seated_height && file->full_travel_height);
     auto evaluation = check::evaluate(file->spring, grade, judged, refs.tolerances, has_heights);
     if (!evaluation) return placed(evaluation.error(), path);
     return Checked{std::move(file).value(), grade, judged, std::move(evaluation).value()};
@@ -81,8 +81,10 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
     for (std::size_t i = 0; i < checked.size(); ++i) {
         const Checked& c = checked[i];
-        const EvaluationView view{options.springs[i], c.file.name,  c.grade,
-                                  c.requirement,      c.evaluation, requirement.has_value()};
+        const Judge judge = requirement          ? Judge::requirement
+                            : c.file.requirement ? Judge::own_spec
+                                                 : Judge::usual_limits;
+        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, judge};
         all_fit = all_fit && c.evaluation.fits();
         if (options.json)
             array.push_back(evaluation_json(view));

@@ -20,11 +20,20 @@ constexpr std::size_t kReason = 9;  // column where the words on a limit begin
 
 std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
 
+std::string_view finding(Judge judge, bool fits) {
+    switch (judge) {
+        case Judge::usual_limits: return fits ? "within the usual limits" : "outside the usual limits";
+        case Judge::own_spec:
+            return fits ? "keeps the limits and loads of its spec" : "breaks the limits or loads of its spec";
+        case Judge::requirement: return fits ? "meets the requirement" : "does not meet the requirement";
+    }
+    return "";
+}
+
 std::string heading(const EvaluationView& v, int width) {
     const auto& e = v.evaluation;
     std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
-    words += e.fits() ? (v.against_requirement ? "meets the requirement" : "within the usual limits")
-                      : (v.against_requirement ? "does not meet the requirement" : "outside the usual limits");
+    words += finding(v.judge, e.fits());
     return wrapped("", words, width, 2);
 }
 

@@ -9,6 +9,9 @@
 
 namespace seatload::cli {
 
+/// What a spring was judged by: the usual limits of its school, the limits and loads of its own spec, or a requirement.
+enum class Judge { usual_limits, own_spec, requirement };
+
 /// What is shown of one evaluated spring.
 struct EvaluationView {
     std::string file;
@@ -16,7 +19,7 @@ struct EvaluationView {
     const wire::Grade& grade;
     const demand::Requirement& requirement;
     const check::Evaluation& evaluation;
-    bool against_requirement = false;
+    Judge judge = Judge::usual_limits;
 };
 
 /// For people, in lines of at most `width` columns.

@@ -27,7 +27,7 @@ Json offer(const SizeView& v, const Offer& o) {
               {"why", o.spec.why},
               {"tolerance_room", merit.tolerance_room},
               {"stress_margin", merit.stress_margin}};
-    json["spring"] = evaluation_json({v.file, "", grade, v.requirement, o.evaluation, true});
+    json["spring"] = evaluation_json({v.file, "", grade, v.requirement, o.evaluation, Judge::requirement});
     return json;
 }
 

@@ -3,7 +3,9 @@
 
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
+#include <seatload/io/spec_file.hpp>
 #include <seatload/io/spring_table.hpp>
+#include <seatload/record/specify.hpp>
 
 namespace seatload::io {
 namespace {
@@ -34,11 +36,11 @@ void read_heights(Reader& root, std::string_view table, std::string_view seated,
                     document.at("spring.free_length"), "free length", file.spring.free_length);
 }
 
-record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue) {
+record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue, bool& is_spec) {
     record::SpringFile file;
     const auto format = read_format(root, {kSpringFormat, kSpecFormat});
     if (!format) return file;
-    const bool is_spec = *format == kSpecFormat;
+    is_spec = *format == kSpecFormat;
     root.set(is_spec ? "title" : "name", file.name);
     SpringTable table = read_spring_table(root, catalogue);
     file.wire_grade = std::move(table.wire_grade);
@@ -61,11 +63,17 @@ Result<record::SpringFile> read_spring(std::string_view text, const std::string&
     Document document(text, file_name);
     if (!document.is_readable()) return document.diagnostics();
     record::SpringFile file;
+    bool is_spec = false;
     {
         Reader root(document);
-        file = read_tables(root, catalogue);
+        file = read_tables(root, catalogue, is_spec);
     }
     if (document.has_error()) return document.diagnostics();
+    if (is_spec) {
+        const auto spec = read_spec(text, file_name, catalogue);
+        if (!spec) return Diagnostics(spec.error());
+        file.requirement = record::requirement_of(*spec);
+    }
     return {std::move(file), document.diagnostics()};
 }
 
