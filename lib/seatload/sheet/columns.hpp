@@ -6,7 +6,8 @@
 
 namespace seatload::sheet {
 
-/// Lays entries out in columns of equal width, top to bottom, left to right; a heading stays with what follows it.
+/// Lays entries out in columns of equal width, top to bottom, left to right; a heading stays with the two entries after
+/// it.
 struct Columns {
     Box box;
     int count = 3;

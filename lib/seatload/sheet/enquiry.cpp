@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/enquiry_tables.hpp>
 #include <seatload/sheet/facts.hpp>
@@ -59,8 +60,8 @@ void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
     const bool alike = said.size() == 1;
     for (std::size_t i = 0; i < (alike ? 1 : alternatives.size()); ++i)
         flow.point((alike ? "To bring both loads in: " : letter(alternatives, i) + ": ") +
-                   adjustable_quantities(alternatives[i]) + ".");
-    flow.point("Whether and how you preset, as long as the loads hold afterwards.");
+                   adjustable_quantities(alternatives[i]) + ", within the bounds on its sheet.");
+    flow.point("Wire surface; whether and how you preset, as long as the loads hold afterwards.");
     flow.point(
         "Anything else, such as another wire you hold or other ends: write it under changes you ask for; it will be "
         "checked and answered.");
@@ -69,17 +70,19 @@ void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
 void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
     const Facts& facts = alternatives.front();
     flow.heading("How the lot will be accepted");
-    bool solid = true;
-    for (const Facts& f : alternatives) solid = solid && preload_length(f) == preload_length(facts);
-    flow.point("Pressed three times to " + (solid ? preload_length(facts) : std::string("the length its sheet names")) +
-               ", then measured at 20\u00a0±\u00a05\u00a0°C, coming from the free length.");
-    flow.point(tests_every_piece(facts.spec) ? "Loads: every piece is tested at both lengths."
-                                             : "Loads: by a sampling plan to be agreed.");
-    flow.point("Coil diameter, hand and ends: as the sheet says; dimensions in brackets are not inspected.");
-    flow.point("A reading passes when it lies inside its tolerance by the uncertainty of measuring (k\u00a0=\u00a02).");
+    bool alike = true;
+    for (const Facts& f : alternatives) alike = alike && test_sequence(f) == test_sequence(facts);
+    flow.point("We measure it when it arrives; what you test before sending is your choice.");
+    flow.point(alike ? test_sequence(facts) : std::string("In the order and to the lengths that its sheet names."));
+    flow.point(std::string(tests_every_piece(facts.spec) ? "Loads: every piece, at both lengths."
+                                                         : "Loads: by a sampling plan to be agreed.") +
+               " Dimensions in brackets are not inspected.");
+    flow.point(decision_rule());
+    flow.point("With the lot: mill certificate of the wire (grade, d, " + symbol("R", "m") + "), and " +
+               quantities_as_made(facts) + " as made.");
     flow.point(
-        "With the lot: mill certificate of the wire (grade, diameter, tensile strength), and the coils, wire and free "
-        "length as made.");
+        "Packed so that pieces neither tangle nor rust; labelled with the number on the sheet, revision, pieces "
+        "and lot of wire.");
 }
 
 void add_caution(PageFlow& flow) {
@@ -89,15 +92,14 @@ void add_caution(PageFlow& flow) {
 
 void add_reply(PageFlow& flow, std::span<const Facts> alternatives) {
     flow.heading("Your reply");
-    flow.paragraph("Leave a line empty where you do not quote.");
+    flow.paragraph("Leave a line empty where you do not quote. Tooling that is paid once: write it once.");
+    flow.table(
+        {{70.0, 30.0, 30.0, 44.0}, {{"firm", "currency", "valid until", "delivery terms"}, {"", "", "", ""}}, 11.0});
     std::vector<int> lots = alternatives.front().spec.quantities;
-    if (lots.empty()) flow.table(reply_table(alternatives, kWidth));
-    for (const int lot : lots) {
-        flow.heading(fmt::format("For {} pieces", lot));
-        flow.table(reply_table(alternatives, kWidth));
-    }
-    flow.heading("Offered by");
-    flow.table({{58.0, 58.0, 58.0}, {{"firm and name", "date", "offer valid until"}, {"", "", ""}}, 11.0});
+    if (lots.empty()) flow.headed_table("Prices", price_table(alternatives, kWidth));
+    for (const int lot : lots) flow.headed_table(fmt::format("For {} pieces", lot), price_table(alternatives, kWidth));
+    flow.headed_table("Wire and changes", change_table(alternatives, kWidth));
+    flow.headed_table("Offered by", {{70.0, 30.0, 74.0}, {{"name", "date", "signature"}, {"", "", ""}}, 11.0});
 }
 
 TitleBlock cover_block(const record::Spec& spec, std::span<const Facts> alternatives, int sheet, int sheets) {

@@ -12,8 +12,9 @@ namespace seatload::sheet {
 namespace {
 
 constexpr std::size_t kColumns = 5;  ///< alternatives side by side on upright A4
-constexpr double kNameWidth = 38.0;
-constexpr double kWritingHeight = 9.0;
+constexpr double kNameWidth = 42.0;
+constexpr double kWritingHeight = 9.0;    ///< of a row for a number written by hand
+constexpr double kSentenceHeight = 15.0;  ///< for two lines written by hand
 
 /// The load's name, with its length when that is the same in all alternatives; else the length goes with each value.
 struct LoadRow {
@@ -30,6 +31,34 @@ LoadRow load_row(std::span<const Facts> alternatives, record::LoadAtLength recor
     return alike ? LoadRow{name + " at " + number(length) + " mm", true} : LoadRow{name, false};
 }
 
+/// Whether the same coil diameter, De or Di, rules in all.
+bool rule_alike(std::span<const Facts> alternatives) {
+    return std::all_of(alternatives.begin(), alternatives.end(),
+                       [&](const Facts& f) { return f.spec.bore_rules == alternatives.front().spec.bore_rules; });
+}
+
+std::string coil_name(std::span<const Facts> alternatives) {
+    if (!rule_alike(alternatives)) return "coil diameter";
+    const Facts& f = alternatives.front();
+    return std::string(f.spec.bore_rules ? "outside " : "inside ") + coil_symbol(f);
+}
+
+RuledTable form(std::span<const Facts> alternatives, double width, std::vector<std::string> heads,
+                std::vector<double> widths, double row_height) {
+    RuledTable table;
+    double rest = width;
+    for (const double w : widths) rest -= w;
+    widths.push_back(rest);
+    table.widths = std::move(widths);
+    table.least_row_height = row_height;
+    table.rows.push_back(std::move(heads));
+    for (std::size_t i = 0; i < alternatives.size(); ++i) {
+        table.rows.emplace_back(table.widths.size());
+        table.rows.back().front() = letter(alternatives, i);
+    }
+    return table;
+}
+
 }  // namespace
 
 bool Comparison::is_common() const {
@@ -38,40 +67,41 @@ bool Comparison::is_common() const {
 
 std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
     std::vector<Comparison> out;
-    const auto row = [&](const std::string& name, auto value_of) {
-        Comparison comparison{name, {}};
+    const auto row = [&](const std::string& name, const std::string& unit, auto value_of) {
+        Comparison comparison{name, unit, {}};
         for (const Facts& facts : alternatives) comparison.values.push_back(value_of(facts));
         out.push_back(std::move(comparison));
     };
     const auto marked = [](bool adjustable, const std::string& value) { return adjustable ? reference(value) : value; };
-    row("wire", [](const Facts& f) { return wire_name(f.grade); });
-    row("wire diameter d", [&](const Facts& f) {
-        return marked(f.wire_is_adjustable(), wire_number(f.spec.spring.wire_diameter) + " mm");
+    row("wire", "", [](const Facts& f) { return wire_name(f.grade); });
+    row("wire diameter d", "mm",
+        [&](const Facts& f) { return marked(f.wire_is_adjustable(), wire_number(f.spec.spring.wire_diameter)); });
+    row(coil_name(alternatives), "mm", [&](const Facts& f) {
+        const std::string value = marked(f.diameter_is_adjustable(), coil_diameter(f));
+        return rule_alike(alternatives) ? value : coil_symbol(f) + " " + value;
     });
-    row("coil diameter", [&](const Facts& f) {
-        return coil_symbol(f) + " " + marked(f.diameter_is_adjustable(), coil_diameter(f) + " mm");
-    });
-    row("total coils " + symbol("n", "t"),
+    row("total coils " + symbol("n", "t"), "",
         [](const Facts& f) { return reference(trimmed(f.spec.spring.total_coils, 2)); });
-    row("free length " + symbol("L", "0"), [&](const Facts& f) {
-        return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length) + " mm");
+    row("free length " + symbol("L", "0"), "mm", [&](const Facts& f) {
+        return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length));
     });
-    row("ends", [](const Facts& f) { return std::string(spring::word(f.spec.spring.ends)); });
-    row("hand of coiling", [](const Facts& f) { return std::string(spring::word(f.spec.spring.hand)); });
+    row("ends", "", [](const Facts& f) { return ends(f.spec.spring); });
+    row("hand of coiling", "", [](const Facts& f) { return std::string(spring::word(f.spec.spring.hand)); });
     const auto add_load = [&](record::LoadAtLength record::Spec::*load, std::string_view index) {
         const LoadRow named = load_row(alternatives, load, index);
-        row(named.name, [&](const Facts& f) {
-            const std::string value = toleranced(f.spec.*load) + " N";
+        row(named.name, "N", [&](const Facts& f) {
+            const std::string value = toleranced(f.spec.*load);
             return named.length_in_name ? value : value + " at " + number((f.spec.*load).length) + " mm";
         });
     };
     add_load(&record::Spec::seated, "1");
     add_load(&record::Spec::full_travel, "2");
-    row("load tolerances correspond to", [](const Facts& f) { return load_grades(f.spec); });
-    row("rate R", [](const Facts& f) { return reference(significant(in_newton_per_mm(f.values.rate), 4) + " N/mm"); });
-    row("solid length " + symbol("L", "c") + " at most",
-        [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2) + " mm"); });
-    row("finish",
+    row("loads correspond to", "", [](const Facts& f) { return reference(load_grades(f.spec)); });
+    row("rate R", "N/mm", [](const Facts& f) { return reference(significant(in_newton_per_mm(f.values.rate), 4)); });
+    row("solid " + symbol("L", "c") + " at most", "mm",
+        [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2)); });
+    row("wire a piece", "mm", [](const Facts& f) { return reference(significant(in_mm(f.values.wire_length), 3)); });
+    row("finish", "",
         [](const Facts& f) { return f.spec.finish.empty() ? std::string("(none, lightly oiled)") : f.spec.finish; });
     return out;
 }
@@ -93,7 +123,8 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
         for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
         for (const Comparison& comparison : all) {
             if (alternatives.size() > 1 && comparison.is_common()) continue;
-            table.rows.push_back({comparison.name});
+            table.rows.push_back(
+                {comparison.unit.empty() ? comparison.name : comparison.name + " [" + comparison.unit + "]"});
             for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
         }
         tables.push_back(std::move(table));
@@ -106,21 +137,20 @@ std::string common_words(std::span<const Facts> alternatives) {
     if (alternatives.size() < 2) return words;
     for (const Comparison& comparison : comparisons(alternatives))
         if (comparison.is_common())
-            words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.values.front();
+            words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.values.front() +
+                     (comparison.unit.empty() ? "" : "\u00a0" + comparison.unit);
     return words;
 }
 
-RuledTable reply_table(std::span<const Facts> alternatives, double width) {
-    RuledTable table;
-    table.widths = {14.0, 26.0, 26.0, 24.0, 30.0};
-    double rest = width;
-    for (const double w : table.widths) rest -= w;
-    table.widths.push_back(rest);
-    table.least_row_height = kWritingHeight;
-    table.rows.push_back({"alt.", "price a piece", "tooling", "lead time", "wire you hold", "changes you ask for"});
-    for (std::size_t i = 0; i < alternatives.size(); ++i)
-        table.rows.push_back({letter(alternatives, i), "", "", "", "", ""});
-    return table;
+RuledTable price_table(std::span<const Facts> alternatives, double width) {
+    return form(alternatives, width, {"alt.", "price a piece", "tooling", "lead time", "remarks"},
+                {14.0, 36.0, 36.0, 36.0}, kWritingHeight);
+}
+
+RuledTable change_table(std::span<const Facts> alternatives, double width) {
+    return form(alternatives, width,
+                {"alt.", "wire you hold: grade, d", "its " + symbol("R", "m"), "changes you ask for"},
+                {14.0, 48.0, 24.0}, kSentenceHeight);
 }
 
 }  // namespace seatload::sheet

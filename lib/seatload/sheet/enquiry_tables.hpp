@@ -13,6 +13,7 @@ namespace seatload::sheet {
 /// One quantity of the comparison: its name, and its value in each alternative.
 struct Comparison {
     std::string name;
+    std::string unit;  ///< may be empty
     std::vector<std::string> values;
 
     bool is_common() const;
@@ -28,7 +29,10 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
 std::string common_words(std::span<const Facts> alternatives);
 
 /// A form to be filled in by the maker for one quantity.
-RuledTable reply_table(std::span<const Facts> alternatives, double width);
+RuledTable price_table(std::span<const Facts> alternatives, double width);
+
+/// A form for the wire he holds and the changes he asks for, alike for all quantities.
+RuledTable change_table(std::span<const Facts> alternatives, double width);
 
 /// The letter of an alternative, or its number in the order given when it has none.
 std::string letter(std::span<const Facts> alternatives, std::size_t index);

@@ -47,7 +47,17 @@ struct Paragraph {
     Face face = Face::regular;
 };
 
-using Entry = std::variant<Heading, Named, Paragraph>;
+/// Values side by side, each column under its head, each row with its name.
+struct Grid {
+    struct Row {
+        std::string name;
+        std::vector<std::string> values;  ///< as many as heads, or fewer
+    };
+    std::vector<std::string> heads;
+    std::vector<Row> rows;
+};
+
+using Entry = std::variant<Heading, Named, Paragraph, Grid>;
 using Entries = std::vector<Entry>;
 
 }  // namespace seatload::sheet

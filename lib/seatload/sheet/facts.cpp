@@ -2,16 +2,22 @@
 #include <seatload/sheet/facts.hpp>
 
 #include <algorithm>
+#include <cmath>
 
+#include <seatload/check/numbers.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/printable.hpp>
+#include <seatload/spring/buckling.hpp>
 #include <seatload/spring/coils.hpp>
+#include <seatload/spring/stress.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/wire/strength.hpp>
 
 namespace seatload::sheet {
 namespace {
+
+constexpr double kSolidShare = 0.56;  ///< of Rm, permissible at solid length (EN 13906-1 cl. 10, from memory)
 
 bool holds(const std::vector<record::Adjustable>& list, record::Adjustable quantity) {
     return std::find(list.begin(), list.end(), quantity) != list.end();
@@ -75,28 +81,90 @@ demand::Requirement cold_requirement(const record::Spec& spec) {
     return requirement;
 }
 
+/// Ln where the room above solid length is asked for as a share of the travel; EN 13906-1's stands in the evaluation.
+void set_smallest_length(check::Evaluation& e, const record::Spec& spec) {
+    if (spec.limits.gap_rule == demand::GapRule::en_sa) return;
+    const spring::Spring& s = spec.spring;
+    e.smallest_gaps = spec.limits.gap_share * (s.free_length - spec.full_travel.length);
+    e.smallest_length = e.solid_length + e.smallest_gaps;
+    check::AtLength& at = e.at_smallest_length;
+    at.length = e.smallest_length;
+    at.deflection = s.free_length - at.length;
+    at.load = at.load_in_service = e.rate * at.deflection;
+    at.stress = spring::stress(at.load, s.wire_diameter, s.mean_diameter);
+    at.corrected_stress = e.stress_factor * at.stress;
+    at.share_of_strength = at.stress / e.strength.minimum;
+}
+
+/// The free length [mm] up to which the spring keeps its buckling margin at full travel; nothing: however long it is,
+/// or not even as it is.
+std::optional<double> buckling_free_length_mm(const record::Spec& spec, const check::Evaluation& e) {
+    if (spec.space.seats == demand::Seats::guided) return std::nullopt;
+    const double moduli = e.moduli.shear / e.moduli.young;
+    const auto is_stable = [&](double L0) {
+        const double share =
+            spring::buckling_share(L0 / in_mm(spec.spring.mean_diameter), moduli, e.seating_coefficient);
+        return L0 * share >= spec.limits.buckling_margin * (L0 - in_mm(spec.full_travel.length));
+    };
+    double low = in_mm(spec.spring.free_length);
+    double high = 4.0 * low;
+    if (!is_stable(low) || is_stable(high)) return std::nullopt;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = 0.5 * (low + high);
+        (is_stable(middle) ? low : high) = middle;
+    }
+    return low;
+}
+
+/// Rounded down to 0.1 mm, so that a maker who goes to the bound is still inside it.
+std::optional<Length> longest_free_length(const record::Spec& spec, const check::Evaluation& e) {
+    std::optional<double> bound = buckling_free_length_mm(spec, e);
+    const auto& room = spec.space.free_length;
+    if (room && room->largest >= spec.spring.free_length)
+        bound = std::min(bound.value_or(in_mm(room->largest)), in_mm(room->largest));
+    if (!bound) return std::nullopt;
+    return std::max(in_mm(spec.spring.free_length), std::floor(*bound * 10.0 + 1e-6) / 10.0) * mm;
+}
+
 }  // namespace
 
 bool Facts::may_adjust(record::Adjustable quantity) const { return holds(spec.adjustable, quantity); }
 
+bool Facts::bears_solid() const { return values.at_solid.share_of_strength <= kSolidShare; }
+
+bool Facts::keeps_half_turn() const {
+    if (spec.space.seats != demand::Seats::slides || spec.limits.half_turn_slack >= 0.5) return false;
+    const double over = values.active_coils - std::floor(values.active_coils);
+    return std::abs(over - 0.5) <= spec.limits.half_turn_slack + 1e-9;
+}
+
 Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, const tolerance::Tables& tables) {
     Diagnostics diagnostics;
-    const record::Spec spec = printable(as_written, diagnostics);
+    record::Spec spec = printable(as_written, diagnostics);
     for (const auto& wrong : {over_defined(spec), undrawable(spec)})
         if (wrong) diagnostics.push_back(*wrong);
     if (has_error(diagnostics)) return diagnostics;
     auto evaluation = check::evaluate(spec.spring, grade, cold_requirement(spec), tables);
     if (!evaluation) return evaluation.error();
-    const double n = evaluation->active_coils;
+    check::Evaluation values = std::move(evaluation).value();
+    set_smallest_length(values, spec);
+    for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel})
+        load->grade = record::load_grade_inside(spec.spring, load->nominal, load->plus, load->minus);
+    const double n = values.active_coils;
+    const Stress permissible =
+        check::permissible_share(grade, spec.limits) / spec.limits.stress_safety * values.strength.minimum;
+    const auto longest = longest_free_length(spec, values);
     Facts out{spec,
               printable(grade, diagnostics),
-              std::move(evaluation).value(),
+              std::move(values),
               wire_tolerance(grade, spec.spring.wire_diameter),
               coil_tolerance(spec, tables),
               tolerance::squareness(spec.spring.free_length, spec.squareness_grade),
               tolerance::parallelism(spec.spring.outside_diameter(), spec.squareness_grade),
               grade_tolerance(spec, spec.seated, n),
-              grade_tolerance(spec, spec.full_travel, n)};
+              grade_tolerance(spec, spec.full_travel, n),
+              permissible,
+              longest};
     if (has_error(diagnostics)) return diagnostics;
     return {std::move(out), std::move(diagnostics)};
 }

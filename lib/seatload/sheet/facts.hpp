@@ -26,7 +26,8 @@ struct Trusted {
 };
 
 /// All numbers of a spec's sheet. Loads, stresses and lengths are those of the new spring at 20 deg C, as it is
-/// inspected.
+/// inspected. Ln follows the gap rule of the spec's limits. The grade of a load is worked out from its tolerances,
+/// whatever the spec says.
 struct Facts {
     record::Spec spec;  ///< texts made readable, our own reasons taken out
     wire::Grade grade;
@@ -37,10 +38,16 @@ struct Facts {
     Length parallelism;                                 ///< e2
     std::optional<Force> seated_grade_tolerance;        ///< of the EN 15800 grade the load corresponds to
     std::optional<Force> full_travel_grade_tolerance;
+    Stress permissible_stress;                  ///< by the spec's limits, at their length and with their factor
+    std::optional<Length> longest_free_length;  ///< before it buckles or outgrows its room; nothing: no bound
 
     bool may_adjust(record::Adjustable quantity) const;
     bool wire_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_wire); }
     bool diameter_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_diameter); }
+    /// Whether the wire bears pressing the spring solid.
+    bool bears_solid() const;
+    /// On a sliding seat: whether the coils must stay half a turn over a whole number.
+    bool keeps_half_turn() const;
 };
 
 /// The facts of a spec. Errors: the grade has no strength at the wire diameter, and an over-defined spec: two loads fix

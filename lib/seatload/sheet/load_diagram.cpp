@@ -66,15 +66,38 @@ double highest_force(const LoadDiagram& d) {
                      d.full_travel.nominal + d.full_travel.grade_tolerance.value_or(0.0)});
 }
 
-void draw_length_labels(Drawing& drawing, const Axes& axes, const std::vector<Mark>& all) {
+/// Whether the labels of the lengths find room side by side, or must be turned to stand upright.
+bool are_turned(const Box& box, const std::vector<Mark>& all) {
+    double width = 0.0;
+    for (const Mark& mark : all) width += text_width(mark.length_words, kLettering) + kLabelGap;
+    return width > box.width();
+}
+
+double length_label_height(const std::vector<Mark>& all, bool turned) {
+    if (!turned) return 4.5;
+    double widest = 0.0;
+    for (const Mark& mark : all) widest = std::max(widest, text_width(mark.length_words, kLettering));
+    return widest + 1.5;
+}
+
+void draw_length_labels(Drawing& drawing, const Axes& axes, const Box& box, const std::vector<Mark>& all) {
+    const bool turned = are_turned(box, all);
     std::vector<Spot> spots;
     for (const Mark& mark : all)
-        spots.push_back({axes.x(mark.length), text_width(mark.length_words, kLettering) + kLabelGap});
-    const auto places = spread(spots, axes.plot().left - 10.0, axes.plot().right + 2.0);
+        spots.push_back(
+            {axes.x(mark.length), turned ? kLabelPitch : text_width(mark.length_words, kLettering) + kLabelGap});
+    const auto places = spread(spots, box.left, box.right);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const Point foot{axes.x(all[i].length), axes.plot().bottom};
-        drawing.line(foot, {places[i], foot.y - kLeader});
-        drawing.add(Text{{places[i], foot.y - kLeader - 3.3}, all[i].length_words, kLettering, Align::centre});
+        const double end = foot.y - kLeader;
+        drawing.line(foot, {places[i], end});
+        Text text{{places[i], end - 3.3}, all[i].length_words, kLettering, Align::centre};
+        if (turned) {
+            text.at = {places[i] + 0.5 * kLettering, end - 0.8};
+            text.align = Align::right;
+            text.turn = 90.0;
+        }
+        drawing.add(text);
     }
 }
 
@@ -137,12 +160,12 @@ void draw_key(Drawing& drawing, const Box& box, const LoadDiagram& d) {
     const Box swatch{x, y - 0.3, x + 2.4, y + 2.8};
     drawing.fill(swatch, 0.8);
     drawing.box(swatch);
-    const Text ordered{{x + 4.0, y}, "tolerance ordered"};
+    const Text ordered{{x + 4.0, y}, "as ordered"};
     drawing.add(ordered);
     if (!d.seated.grade_tolerance && !d.full_travel.grade_tolerance) return;
     x = text_box(ordered).right + 4.0;
     draw_grade_bar(drawing, x, y - 0.3, y + 2.8);
-    drawing.add(Text{{x + 2.5, y}, "its EN 15800 grade"});
+    drawing.add(Text{{x + 2.5, y}, "EN 15800 grade"});
 }
 
 }  // namespace
@@ -151,7 +174,8 @@ void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diag
     const std::vector<Mark> all = marks(diagram);
     double widest = text_width("F [N]", kLettering);
     for (const Mark& mark : all) widest = std::max(widest, text_width(mark.force_words, kLettering));
-    const Box plot{box.left + widest + kLeader + 2.0, box.bottom + kLeader + 4.5, box.right - 3.0,
+    const Box plot{box.left + widest + kLeader + 2.0,
+                   box.bottom + kLeader + length_label_height(all, are_turned(box, all)), box.right - 3.0,
                    box.top - kKeyHeight - 2.0};
     const Axes axes(plot, diagram, highest_force(diagram));
 
@@ -169,7 +193,7 @@ void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diag
         draw_grade_bar(drawing, axes, *load);
         drawing.add(Disc{axes.at(load->length, load->nominal), 0.7});
     }
-    draw_length_labels(drawing, axes, all);
+    draw_length_labels(drawing, axes, box, all);
     draw_force_labels(drawing, axes, all);
 }
 

@@ -67,10 +67,36 @@ bool PageFlow::has_room_for(const std::string& words) const {
     return y_ - kBeforeHeading - kAfterHeading - kPitch * count >= room_.bottom;
 }
 
+void PageFlow::headed_table(const std::string& words, const RuledTable& table) {
+    const double both = kBeforeHeading + kAfterHeading + height(table);
+    if (both <= room_.height()) need(both);
+    heading(words);
+    this->table(table);
+}
+
 void PageFlow::table(const RuledTable& table) {
-    need(height(table));
-    draw(page(), {room_.left, y_}, table);
-    y_ -= height(table) + kGap;
+    if (height(table) <= room_.height() - kBeforeHeading - kAfterHeading) {
+        need(height(table));
+        draw(page(), {room_.left, y_}, table);
+        y_ -= height(table) + kGap;
+        return;
+    }
+    // Longer than a page: as many rows as go on each, under the head.
+    RuledTable part = table;
+    for (std::size_t next = 1; next < table.rows.size();) {
+        part.rows = {table.rows.front()};
+        while (next < table.rows.size()) {
+            part.rows.push_back(table.rows[next]);
+            if (part.rows.size() > 2 && y_ - height(part) < room_.bottom) {
+                part.rows.pop_back();
+                break;
+            }
+            ++next;
+        }
+        need(height(part));
+        draw(page(), {room_.left, y_}, part);
+        y_ -= height(part) + kGap;
+    }
 }
 
 }  // namespace seatload::sheet

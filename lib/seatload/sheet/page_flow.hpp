@@ -19,6 +19,8 @@ class PageFlow {
     void paragraph(const std::string& words);
     /// A line of a list, with a dash before it.
     void point(const std::string& words);
+    /// A heading and the table under it, on one page when they fit on one.
+    void headed_table(const std::string& words, const RuledTable& table);
     void table(const RuledTable& table);
     /// Whether a heading and a paragraph of these words still go on the present page.
     bool has_room_for(const std::string& words) const;

@@ -11,12 +11,11 @@ namespace seatload::sheet {
 Entries wire_entries(const Facts& facts);
 Entries geometry_entries(const Facts& facts);
 Entries load_entries(const Facts& facts);
-Entries stress_entries(const Facts& facts);
 Entries process_entries(const Facts& facts);
 Entries service_entries(const Facts& facts);
 Entries inspection_entries(const Facts& facts);
 Entries adjust_entries(const Facts& facts);
-Entries note_entries(const Facts& facts);
+Entries order_entries(const Facts& facts);
 
 /// All groups, in the order a winder asks for them.
 Entries sheet_entries(const Facts& facts);

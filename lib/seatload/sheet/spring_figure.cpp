@@ -9,8 +9,8 @@ namespace {
 
 // Room kept round the views for their dimensions [mm].
 constexpr double kLeft = 12.5;     ///< the diameter
-constexpr double kAbove = 8.5;     ///< the leader to the wire
-constexpr double kRowPitch = 5.4;  ///< between the dimension lines of the three lengths
+constexpr double kAbove = 7.5;     ///< the leader to the wire
+constexpr double kRowPitch = 4.9;  ///< between the dimension lines of the three lengths
 constexpr double kBelow = 3.0 * kRowPitch + 2.5;
 constexpr double kBetween = 9.0;  ///< side view and end view
 constexpr double kRight = 4.0;
@@ -105,7 +105,7 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
 
 void draw_wire_leader(Drawing& drawing, const Placed& placed) {
     const Point feature = placed.left_face + placed.scale * wire_edge_point(placed.figure.spring);
-    const double y = placed.left_face.y + placed.outside_radius() + 4.0;
+    const double y = placed.left_face.y + placed.outside_radius() + 3.2;
     draw(drawing, Leader{feature, {feature.x + 0.5 * (y - feature.y) + 1.5, y}, placed.figure.words.wire_diameter});
 }
 

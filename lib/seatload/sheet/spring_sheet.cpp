@@ -24,21 +24,28 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFigureShare = 0.648;  ///< of the width; the rest is the diagram's
-constexpr double kHeadingRoom = 6.0;    ///< above the figure and the diagram
-constexpr double kLegendHeight = 5.4;
+constexpr double kHeadingRoom = 6.0;  ///< above the diagram
+constexpr double kFigureTop = 1.5;    ///< above the figure, whose heading stands beside its leader
+constexpr double kLegendHeight = 5.2;
 constexpr double kLinePitch = 4.1;
 
-/// How the sheet is shared out between the figure and the tables.
+constexpr double kUsualShare = 0.648;
+constexpr double kWideShare = 0.76;  ///< for a figure that gains a step of scale by it
+
+/// How the sheet is shared out between figure, diagram and tables.
 struct Sharing {
     double figure_height;
-    double squeeze;
+    double squeeze;                     ///< of the letters in the tables
+    double figure_share = kUsualShare;  ///< of the width; the rest is the diagram's
 };
-/// In order of liking; of those in which all entries find room, the one with the largest scale is taken.
-constexpr std::array kSharings{Sharing{80.0, 1.0}, Sharing{76.0, 1.0},  Sharing{72.0, 1.0},  Sharing{68.0, 1.0},
-                               Sharing{64.0, 1.0}, Sharing{76.0, 0.94}, Sharing{70.0, 0.92}, Sharing{64.0, 0.9}};
+// In order of liking; of those in which all entries find room, the one with the largest scale is taken.
+constexpr std::array kFigureShares{kUsualShare, kWideShare};
+constexpr std::array kSqueezes{1.0, 0.95, 0.9, 0.86};
+constexpr double kTallestFigure = 76.0;
+constexpr double kLowestFigure = 56.0;
+constexpr double kFigureStep = 1.0;
 /// For sheets with many notes: the first in which all entries find room is taken.
-constexpr std::array kTightSharings{Sharing{60.0, 0.88}, Sharing{54.0, 0.84}, Sharing{50.0, 0.8}, Sharing{46.0, 0.78}};
+constexpr std::array kTightSharings{Sharing{56.0, 0.88}, Sharing{52.0, 0.84}, Sharing{48.0, 0.8}, Sharing{44.0, 0.78}};
 
 SpringFigure figure(const Facts& facts) {
     const record::Spec& spec = facts.spec;
@@ -59,7 +66,7 @@ DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<F
         in_mm(load.length), in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus), {}, {}, {}};
     if (grade_tolerance) out.grade_tolerance = in_newton(*grade_tolerance);
     out.length_words = symbol("L", index) + " " + number(load.length);
-    out.load_words = symbol("F", index) + " " + toleranced(load);
+    out.load_words = symbol("F", index) + " " + limits(load).nominal;
     return out;
 }
 
@@ -88,8 +95,12 @@ LoadDiagram diagram(const Facts& facts) {
     return out;
 }
 
-void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Scale scale) {
-    const double split = box.left + kFigureShare * box.width();
+Box figure_box(const Box& upper, Sharing sharing) {
+    return {upper.left, upper.bottom, upper.left + sharing.figure_share * upper.width(), upper.top - kFigureTop};
+}
+
+void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Sharing sharing, Scale scale) {
+    const double split = figure_box(box, sharing).right;
     const double head = box.top - 4.6;
     drawing.line({split, box.bottom}, {split, box.top});
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
@@ -102,7 +113,7 @@ void draw_upper_part(Drawing& drawing, const Facts& facts, const Box& box, Scale
                      "R " + reference(significant(in_newton_per_mm(facts.values.rate), 4) + " N/mm"),
                      kLettering,
                      Align::right});
-    draw_figure(drawing, figure(facts), {box.left, box.bottom, split, box.top - kHeadingRoom}, scale);
+    draw_figure(drawing, figure(facts), figure_box(box, sharing), scale);
     draw_load_diagram(drawing, {split + 2.0, box.bottom + 0.5, box.right - 2.0, box.top - kHeadingRoom + 0.5},
                       diagram(facts));
 }
@@ -136,16 +147,28 @@ TitleBlock title_block(const Facts& facts, const SheetInput& input, Scale scale)
     block.legal_owner = id.owner;
     block.title = title(facts.spec);
     block.supplementary_title = supplementary_title(facts.spec);
-    block.identification_number = id.number;
+    block.identification_number = drawing_number(facts.spec);
     block.revision = id.revision;
     block.date_of_issue = id.date;
     block.creator = id.creator;
     block.approver = id.approver;
-    block.document_type = "component drawing with tolerances";
+    block.document_type = "component drawing";
+    // One of several to choose from is not yet the one to be made.
+    if (!facts.spec.alternative.empty()) block.document_status = "for quotation";
     block.sheet = input.page;
     block.sheets = input.pages;
     block.scale = scale.text();
     return block;
+}
+
+Box upper_part(const Box& space, Sharing sharing) {
+    return {space.left, space.top - sharing.figure_height, space.right, space.top};
+}
+
+Scale scale_of(const Facts& facts, Sharing sharing) {
+    const Drawing page = a4_landscape();
+    return figure_scale(figure(facts),
+                        figure_box(upper_part(drawing_space(page.width(), page.height()), sharing), sharing));
 }
 
 /// A sheet shared out in one way.
@@ -158,15 +181,14 @@ struct Arranged {
 std::optional<Arranged> arranged(const Facts& facts, const SheetInput& input, const Entries& entries, Sharing sharing) {
     Drawing drawing = a4_landscape();
     const Box space = drawing_space(drawing.width(), drawing.height());
-    const Box upper{space.left, space.top - sharing.figure_height, space.right, space.top};
+    const Box upper = upper_part(space, sharing);
     const Box legend{space.left, upper.bottom - kLegendHeight, space.right, upper.bottom};
     const Box body{space.left, space.bottom + kTitleBlockHeight + 0.5, space.right, legend.bottom - 0.8};
     const Columns columns{body, 3, sharing.squeeze};
     if (columns.draw(drawing, entries) < entries.size()) return std::nullopt;
-    const Box figure_box{upper.left, upper.bottom, upper.left + kFigureShare * upper.width(), upper.top - kHeadingRoom};
-    const Scale scale = figure_scale(figure(facts), figure_box);
+    const Scale scale = scale_of(facts, sharing);
     draw_frame(drawing);
-    draw_upper_part(drawing, facts, upper, scale);
+    draw_upper_part(drawing, facts, upper, sharing, scale);
     draw_legend(drawing, legend);
     draw_title_block(drawing, {space.right, space.bottom}, title_block(facts, input, scale));
     draw_caution(drawing, {space.left, space.bottom, space.right - kTitleBlockWidth, space.bottom + kTitleBlockHeight});
@@ -175,10 +197,13 @@ std::optional<Arranged> arranged(const Facts& facts, const SheetInput& input, co
 
 std::optional<Arranged> best_arrangement(const Facts& facts, const SheetInput& input, const Entries& entries) {
     std::optional<Arranged> best;
-    for (const Sharing& sharing : kSharings) {
-        auto sheet = arranged(facts, input, entries, sharing);
-        if (sheet && (!best || sheet->scale.factor() > best->scale.factor())) best = std::move(sheet);
-    }
+    for (const double share : kFigureShares)
+        for (const double squeeze : kSqueezes)
+            for (double height = kTallestFigure; height >= kLowestFigure; height -= kFigureStep) {
+                const Sharing sharing{height, squeeze, share};
+                if (best && scale_of(facts, sharing).factor() <= best->scale.factor()) continue;
+                if (auto sheet = arranged(facts, input, entries, sharing)) best = std::move(sheet);
+            }
     for (const Sharing& sharing : kTightSharings)
         if (!best) best = arranged(facts, input, entries, sharing);
     return best;

@@ -13,44 +13,52 @@ namespace seatload::sheet {
 namespace {
 
 constexpr int kLargestFullyTested =
-    150;                              ///< lot size up to which every piece is load-tested (common practice, no source)
-constexpr double kSolidShare = 0.56;  ///< of Rm, permissible at solid length (EN 13906-1 cl. 10, from memory)
+    150;  ///< lot size up to which every piece is load-tested (common practice, no source)
 
 }  // namespace
+
+std::string listed(const std::vector<std::string>& parts) {
+    std::string out;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        out += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
+    return out;
+}
 
 std::string symbol(std::string_view letter, std::string_view index) { return with_sub(letter, index); }
 
 std::string wire_name(const wire::Grade& grade) { return grade.standard + ", " + grade.designation; }
 
 std::string wire_diameter(const Facts& facts) {
-    const std::string d = wire_number(facts.spec.spring.wire_diameter);
-    if (!facts.wire_tolerance) return d + " mm";
-    const std::string tolerance = "± " + number(facts.wire_tolerance->value);
+    const Length d = facts.spec.spring.wire_diameter;
+    if (!facts.wire_tolerance) return wire_number(d) + " mm";
+    const std::string words = with_tolerance(d, facts.wire_tolerance->value, 2);
     // Inside the brackets of an adjustable diameter it is a reference as it is.
-    const bool in_brackets = facts.wire_tolerance->is_firm() || facts.wire_is_adjustable();
-    return d + " " + (in_brackets ? tolerance : reference(tolerance)) + " mm";
+    if (facts.wire_tolerance->is_firm() || facts.wire_is_adjustable()) return words + " mm";
+    const auto space = words.find(' ');
+    return words.substr(0, space + 1) + reference(words.substr(space + 1)) + " mm";
 }
 
 std::string coil_diameter(const Facts& facts) {
     const spring::Spring& s = facts.spec.spring;
-    const std::string nominal = number(facts.spec.bore_rules ? s.outside_diameter() : s.inside_diameter());
-    return facts.diameter_tolerance ? nominal + " ± " + number(facts.diameter_tolerance->value) : nominal;
+    const Length nominal = facts.spec.bore_rules ? s.outside_diameter() : s.inside_diameter();
+    return facts.diameter_tolerance ? with_tolerance(nominal, facts.diameter_tolerance->value) : number(nominal);
 }
 
 std::string coil_symbol(const Facts& facts) { return symbol("D", facts.spec.bore_rules ? "e" : "i"); }
 
 std::string load_grades(const record::Spec& spec) {
+    if (spec.seated.grade == spec.full_travel.grade)
+        return spec.seated.grade ? "EN 15800 grade\u00a0" + std::to_string(*spec.seated.grade)
+                                 : std::string("finer than EN 15800 grade\u00a01");
     const auto words = [](const std::optional<int>& grade) {
-        return grade ? "grade " + std::to_string(*grade) : std::string("finer than grade 1");
+        return grade ? "grade\u00a0" + std::to_string(*grade) : std::string("finer than grade\u00a01");
     };
-    const std::string first = words(spec.seated.grade);
-    const std::string second = words(spec.full_travel.grade);
-    if (first == second) return "EN 15800 " + first;
-    return symbol("F", "1") + " " + first + "; " + symbol("F", "2") + " " + second + " of EN 15800";
+    return "EN 15800: " + symbol("F", "1") + " " + words(spec.seated.grade) + ", " + symbol("F", "2") + " " +
+           words(spec.full_travel.grade);
 }
 
 std::string duty(const demand::Duty& duty) {
-    if (!duty.cycles) return "static";
+    if (!duty.cycles) return "under 10\u00a0000 cycles";
     const std::string cycles = grouped(static_cast<unsigned long long>(*duty.cycles)) + " cycles";
     return duty.frequency ? cycles + " at " + trimmed(in_hertz(*duty.frequency), 2) + " Hz" : cycles;
 }
@@ -73,20 +81,33 @@ std::string seats(const Facts& facts) {
     return {};
 }
 
-std::string adjustable_quantities(const Facts& facts) {
-    const std::string coils = "coils " + symbol("n", "t");
-    std::string ways;
-    if (facts.wire_is_adjustable()) ways = coils + " and wire diameter d";
-    if (facts.diameter_is_adjustable()) {
-        if (!ways.empty()) ways = "either " + ways + ", or ";
-        ways += coils + " and coil diameter " + coil_symbol(facts);
-    }
-    return "free length " + symbol("L", "0") + ", and " + ways;
+std::string preload_length(const Facts& facts) {
+    return facts.bears_solid() ? "solid length" : "length " + symbol("L", "2");
 }
 
-std::string preload_length(const Facts& facts) {
-    const bool bears_solid = facts.values.at_solid.share_of_strength <= kSolidShare;
-    return bears_solid ? "solid length" : "length " + symbol("L", "2");
+std::string ends(const spring::Spring& spring) {
+    switch (spring.ends) {
+        case spring::Ends::open:
+            return "open, not ground";
+        case spring::Ends::closed:
+            return "closed, not ground";
+        default:
+            return std::string(spring::word(spring.ends));
+    }
+}
+
+std::string drawing_number(const record::Spec& spec) {
+    return spec.alternative.empty() ? spec.identity.number : spec.identity.number + "/" + spec.alternative;
+}
+
+std::string test_sequence(const Facts& facts) {
+    return "Press 3 times to " + preload_length(facts) + ". Then, at 20\u00a0±\u00a05\u00a0°C: " + coil_symbol(facts) +
+           " on the free spring; " + symbol("F", "1") + " at " + symbol("L", "1") + ", then " + symbol("F", "2") +
+           " at " + symbol("L", "2") + ", each reached by closing and not passed.";
+}
+
+std::string decision_rule() {
+    return "A reading passes when it lies inside its limits by the uncertainty of measuring (k\u00a0=\u00a02).";
 }
 
 bool tests_every_piece(const record::Spec& spec) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <seatload/sheet/facts.hpp>
 
@@ -25,17 +26,29 @@ std::string coil_symbol(const Facts& facts);
 /// What the load tolerances correspond to: "EN 15800 grade 2".
 std::string load_grades(const record::Spec& spec);
 
-/// "static (fewer than 10 000 cycles)" or "2 000 000 cycles".
+/// "under 10 000 cycles" or "2 000 000 cycles at 12 Hz".
 std::string duty(const demand::Duty& duty);
 
 /// How the spring's ends are held, in words.
 std::string seats(const Facts& facts);
 
-/// What the maker may alter: "free length L0, and either ... or ...".
-std::string adjustable_quantities(const Facts& facts);
+/// The ends so that nothing is left open: "closed, not ground".
+std::string ends(const spring::Spring& spring);
+
+/// The part number with the alternative's letter, so that no two sheets bear the same number: "OM14-LAT-AHD/A".
+std::string drawing_number(const record::Spec& spec);
+
+/// "a, b and c".
+std::string listed(const std::vector<std::string>& parts);
 
 /// "3 times to solid length", or to L2 when the wire may not bear that.
 std::string preload_length(const Facts& facts);
+
+/// How the lot is measured, in order.
+std::string test_sequence(const Facts& facts);
+
+/// When a reading passes.
+std::string decision_rule();
 
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);

@@ -11,23 +11,39 @@ namespace {
 
 constexpr double kRow = 9.0;
 constexpr double kPad = 1.0;
+constexpr double kNarrowest = 0.55;  ///< of the natural width of letters
 
 /// The text as it is, or in plain letters of the least height, narrowed, when it would have to be narrowed a good deal.
 Text roomy_or_plain(Text text, double room) {
     if (text_width(text) <= 1.1 * room) return fitted(text, room);
     text.height = kLettering;
     text.face = Face::regular;
-    return fitted(text, room, 0.55);
+    return fitted(text, room, kNarrowest);
 }
 
 /// A field: its name above, what it says below.
 void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value,
                 bool important = false) {
     drawing.box(box);
-    drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, 0.55));
+    drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, kNarrowest));
     const Face face = important ? Face::bold : Face::regular;
     drawing.add(roomy_or_plain({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face},
                                box.width() - 2.0 * kPad));
+}
+
+/// The legal owner, which must stand there whole: on two lines instead of the field's name when it is long.
+void draw_owner(Drawing& drawing, const Box& box, const std::string& owner) {
+    const double room = box.width() - 2.0 * kPad;
+    if (text_width(owner, kLettering) * kNarrowest <= room) {
+        draw_field(drawing, box, "legal owner", owner, true);
+        return;
+    }
+    drawing.box(box);
+    auto lines = wrapped(owner, room, kLettering, Face::regular, kNarrowest);
+    for (std::size_t i = 2; i < lines.size(); ++i) lines[1] += " " + lines[i];
+    double y = box.top - 3.6;
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, lines.size()); ++i, y -= 3.9)
+        drawing.add(fitted({{box.left + kPad, y}, lines[i]}, room, kNarrowest));
 }
 
 /// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view
@@ -49,7 +65,7 @@ void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
     drawing.box(box);
     const double room = box.width() - 2.0 * kPad;
     drawing.add(roomy_or_plain({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room));
-    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, 0.55));
+    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, kNarrowest));
 }
 
 void draw_scale(Drawing& drawing, const Box& box, const TitleBlock& block) {
@@ -67,12 +83,14 @@ void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& blo
     const auto cell = [&](int row, double from, double width) {
         return Box{left + from, bottom + kRow * (row - 1), left + from + width, bottom + kRow * row};
     };
-    draw_field(drawing, cell(3, 0.0, 52.0), "legal owner", block.legal_owner, true);
+    draw_owner(drawing, cell(3, 0.0, 52.0), block.legal_owner);
     draw_title(drawing, cell(3, 52.0, block.scale ? 94.0 : 128.0), block);
     if (block.scale) draw_scale(drawing, cell(3, 146.0, 34.0), block);
-    draw_field(drawing, cell(2, 0.0, 52.0), "creator", block.creator);
-    draw_field(drawing, cell(2, 52.0, 50.0), "approval person", block.approver);
-    draw_field(drawing, cell(2, 102.0, 62.0), "document type", block.document_type);
+    draw_field(drawing, cell(2, 0.0, 44.0), "creator", block.creator);
+    draw_field(drawing, cell(2, 44.0, 44.0), "approval person", block.approver);
+    const bool has_status = !block.document_status.empty();
+    draw_field(drawing, cell(2, 88.0, has_status ? 40.0 : 76.0), "document type", block.document_type);
+    if (has_status) draw_field(drawing, cell(2, 128.0, 36.0), "document status", block.document_status);
     draw_field(drawing, cell(2, 164.0, 16.0), "language", block.language);
     draw_field(drawing, cell(1, 0.0, 70.0), "identification number", block.identification_number, true);
     draw_field(drawing, cell(1, 70.0, 26.0), "revision", block.revision, true);

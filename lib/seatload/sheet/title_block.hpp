@@ -19,6 +19,7 @@ struct TitleBlock {
     std::string creator;
     std::string approver;
     std::string document_type;
+    std::string document_status;  ///< its field is left out when empty
     std::string language = "en";
     int sheet = 1;
     int sheets = 1;
@@ -29,7 +30,8 @@ struct TitleBlock {
 inline constexpr double kTitleBlockWidth = 180.0;
 inline constexpr double kTitleBlockHeight = 27.0;
 
-/// Draws the title block with its lower right corner at a point; words too long for their field are narrowed.
+/// Draws the title block with its lower right corner at a point; words too long for their field are narrowed,
+/// and a legal owner too long even so goes on two lines, without the field's name.
 void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block);
 
 }  // namespace seatload::sheet

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include <seatload/sheet/facts.hpp>
+
+// What the maker may alter without asking, and what must hold whatever he alters (EN 15800 compensation rule, from
+// memory).
+
+namespace seatload::sheet {
+
+/// What the maker may alter: "free length L0, and either ... or ...".
+std::string adjustable_quantities(const Facts& facts);
+
+/// What must hold whatever the maker alters: "Ln at or below L2, τ at Lc within its limit and ...". May be empty.
+std::string kept_bounds(const Facts& facts);
+
+/// The static stress that is limited, "τ at Lc", and its value for the nominal spring.
+std::string limited_stress(const Facts& facts);
+Stress stress_at_limit(const Facts& facts);
+
+/// What the maker reports after winding: "d, nt, De and L0".
+std::string quantities_as_made(const Facts& facts);
+
+}  // namespace seatload::sheet
