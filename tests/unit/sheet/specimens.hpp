@@ -88,6 +88,8 @@ inline std::vector<Specimen> specimens() {
     add("long and slim", {sh, 1.6, 12.0, 22.0, 96.0, closed_ground, 80.0, 60.0});
     add("working lengths close together", {sh, 2.0, 16.0, 8.0, 40.0, closed_ground, 30.2, 30.0});
     add("solid before full travel", {sh, 1.0, 8.0, 10.0, 22.0, closed_ground, 12.5, 9.0});
+    add("wide figure, narrow diagram", {"EN10270-2-FDSiCr", 1.7, 12.9, 15.0, 69.5, closed_ground, 42.0, 38.0});
+    add("may yield when pressed solid", {sh, 8.0, 45.0, 4.5, 80.0, closed_ground, 72.0, 60.0});
     add("working next to solid", {sh, 1.0, 8.0, 10.0, 22.0, closed_ground, 12.5, 12.0});
 
     record::Spec wordy = specimen({sh, 1.25, 10.0, 8.0, 28.0, closed, 22.0, 16.0, spring::Hand::left});
