@@ -22,10 +22,12 @@ std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
 
 std::string_view finding(Judge judge, bool fits) {
     switch (judge) {
-        case Judge::usual_limits: return fits ? "within the usual limits" : "outside the usual limits";
+        case Judge::usual_limits:
+            return fits ? "within the usual limits" : "outside the usual limits";
         case Judge::own_spec:
             return fits ? "keeps the limits and loads of its spec" : "breaks the limits or loads of its spec";
-        case Judge::requirement: return fits ? "meets the requirement" : "does not meet the requirement";
+        case Judge::requirement:
+            return fits ? "meets the requirement" : "does not meet the requirement";
     }
     return "";
 }
@@ -39,8 +41,8 @@ std::string heading(const EvaluationView& v, int width) {
 
 std::string wire_lines(const EvaluationView& v, int width) {
     const auto& e = v.evaluation;
-    std::string words = v.grade.id + ", " + v.grade.family_text + ", d " + units::shown_wire(e.spring.wire_diameter) + ": Rm at least " +
-                        shown(e.strength.minimum, 0);
+    std::string words = v.grade.id + ", " + v.grade.family_text + ", d " + units::shown_wire(e.spring.wire_diameter) +
+                        ": Rm at least " + shown(e.strength.minimum, 0);
     if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
@@ -61,10 +63,12 @@ std::string geometry(const EvaluationView& v) {
     add_pair(t, "total coils nt", significant(s.total_coils, 6), "active coils n", significant(e.active_coils, 6));
     add_pair(t, "ends", std::string(spring::word(s.ends)), "wound", std::string(spring::word(s.hand)));
     add_pair(t, "spring index w", fixed(e.index, 2), "stress factor k", fixed(e.stress_factor, 3));
-    add_pair(t, "pitch m", shown(e.pitch, 2), "helix angle", fixed(in_base_unit(e.helix_angle) * 180.0 / std::numbers::pi, 1) + "°");
+    add_pair(t, "pitch m", shown(e.pitch, 2), "helix angle",
+             fixed(in_base_unit(e.helix_angle) * 180.0 / std::numbers::pi, 1) + "°");
     add_pair(t, "wire length", shown(e.wire_length, 0), "mass", shown(e.mass, 2));
     add_pair(t, "rate R", shown(e.rate, 4), "rate in service", shown(e.rate_hot, 4));
-    add_pair(t, "widening, ends free", shown(e.growth_ends_free, 3), "widening, ends held", shown(e.growth_ends_held, 3));
+    add_pair(t, "widening, ends free", shown(e.growth_ends_free, 3), "widening, ends held",
+             shown(e.growth_ends_held, 3));
     add_pair(t, "natural frequency", shown(e.natural_frequency, 0), "buckling deflection",
              e.buckling_deflection ? shown(*e.buckling_deflection, 2) : "never");
     return t.text(2);
@@ -89,16 +93,19 @@ std::string sideways(const EvaluationView& v, int width) {
     if (!v.evaluation.sideways) return {};
     const auto& s = *v.evaluation.sideways;
     std::string words = "Sliding seat, " + shown(s.play, 2) + " of sideways play: ";
-    words += s.stiffness ? "sideways stiffness " + shown(*s.stiffness, 3) + " at full travel, stress there with the play taken up " +
-                               shown(s.combined_stress, 0)
-                         : std::string("the spring pushes itself sideways before full travel and has no sideways stiffness there");
+    words +=
+        s.stiffness
+            ? "sideways stiffness " + shown(*s.stiffness, 3) + " at full travel, stress there with the play taken up " +
+                  shown(s.combined_stress, 0)
+            : std::string("the spring pushes itself sideways before full travel and has no sideways stiffness there");
     return wrapped("  ", words, width, 4);
 }
 
 std::string verdict_lines(const check::Verdict& verdict, int width) {
     std::string words = verdict.reason;
     if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
-        words += verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
+        words +=
+            verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
     const std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
     if (verdict.passed) return lines;
     return lines + wrapped(std::string(kReason, ' '), "source: " + std::string(verdict.rule->source), width, kReason);
@@ -107,7 +114,8 @@ std::string verdict_lines(const check::Verdict& verdict, int width) {
 /// The limits broken, then those kept.
 std::string limit_lines(const EvaluationView& v, int width) {
     std::string broken, kept;
-    for (const check::Verdict& verdict : v.evaluation.verdicts) (verdict.passed ? kept : broken) += verdict_lines(verdict, width);
+    for (const check::Verdict& verdict : v.evaluation.verdicts)
+        (verdict.passed ? kept : broken) += verdict_lines(verdict, width);
     return broken + kept;
 }
 

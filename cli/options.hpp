@@ -21,14 +21,14 @@ struct CheckOptions {
 /// What `seatload size` was asked for.
 struct SizeOptions {
     std::string requirement;
-    std::string output = "output";   ///< folder for the papers
+    std::string output = "output";  ///< folder for the papers
     std::string wire_file;
-    int alternatives = 0;            ///< 0: as many as the requirement says
+    int alternatives = 0;  ///< 0: as many as the requirement says
     unsigned threads = 0;
     bool papers = true;
     bool json = false;
     int width = 80;
-    bool progress = false;           ///< a progress bar on the error stream
+    bool progress = false;  ///< a progress bar on the error stream
 };
 
 /// What `seatload sheet` was asked for.

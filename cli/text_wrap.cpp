@@ -18,7 +18,8 @@ bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// Whether a word goes on with the number before it: a unit, or the next three digits.
 bool continues_number(std::string_view word) {
-    while (!word.empty() && std::string_view("),;.:").find(word.back()) != std::string_view::npos) word.remove_suffix(1);
+    while (!word.empty() && std::string_view("),;.:").find(word.back()) != std::string_view::npos)
+        word.remove_suffix(1);
     if (std::find(kUnits.begin(), kUnits.end(), word) != kUnits.end()) return true;
     return word.size() == 3 && std::all_of(word.begin(), word.end(), is_digit);
 }

@@ -16,8 +16,8 @@ struct WireOptions {
     int width = 80;                 ///< columns of the terminal
 };
 
-/// Lists the wire grades, or shows one. Returns the exit code: 0 done; 2 when a name, a file or a diameter is wrong, with
-/// the reasons on `err` and nothing on `out`.
+/// Lists the wire grades, or shows one. Returns the exit code: 0 done; 2 when a name, a file or a diameter is wrong,
+/// with the reasons on `err` and nothing on `out`.
 int run_wire(const WireOptions& options, std::ostream& out, std::ostream& err);
 
 }  // namespace seatload::cli

@@ -37,9 +37,13 @@ Json strength_json(const wire::StrengthTable& table) {
     return {{"kind", "table"}, {"lookup", text_of(table.lookup)}, {"rows", std::move(rows)}};
 }
 
-Json strength_json(const wire::StrengthLaw& law) { return {{"kind", "law"}, {"a_mpa", law.a_mpa}, {"exponent", law.exponent}}; }
+Json strength_json(const wire::StrengthLaw& law) {
+    return {{"kind", "law"}, {"a_mpa", law.a_mpa}, {"exponent", law.exponent}};
+}
 
-Json strength_json(const wire::StrengthGiven& given) { return {{"kind", "given"}, {"minimum_mpa", in_mpa(given.minimum)}}; }
+Json strength_json(const wire::StrengthGiven& given) {
+    return {{"kind", "given"}, {"minimum_mpa", in_mpa(given.minimum)}};
+}
 
 Json strength_json(const wire::Grade& grade) {
     Json json = std::visit([](const auto& strength) { return strength_json(strength); }, grade.strength);
@@ -81,8 +85,11 @@ Json load_loss_json(const wire::Grade& grade) {
 Json stress_relief_json(const wire::Grade& grade) {
     if (!grade.stress_relief) return nullptr;
     const wire::StressRelief& relief = *grade.stress_relief;
-    return {{"row", relief.material}, {"remark", relief.analogy}, {"temperature", relief.temperature},
-            {"time", relief.time},    {"evidence", text_of(relief.evidence)}};
+    return {{"row", relief.material},
+            {"remark", relief.analogy},
+            {"temperature", relief.temperature},
+            {"time", relief.time},
+            {"evidence", text_of(relief.evidence)}};
 }
 
 Json at_diameter_json(const wire::Grade& grade, Length diameter) {
@@ -106,7 +113,8 @@ Json stock_json(const WireView& view, const wire::Grade& grade) {
         sizes.push_back(std::move(entry));
     }
     const bool is_held = !view.catalogue.holdings.empty();
-    return {{"series", is_held ? Json(nullptr) : Json(view.series)}, {"is_holding", is_held}, {"sizes", std::move(sizes)}};
+    return {
+        {"series", is_held ? Json(nullptr) : Json(view.series)}, {"is_holding", is_held}, {"sizes", std::move(sizes)}};
 }
 
 Json provenance_json(const wire::Grade& grade) {

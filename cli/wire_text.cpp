@@ -23,11 +23,16 @@ std::string line(const std::string& name, const std::string& text, int width) {
 
 const char* mark(wire::Evidence evidence) {
     switch (evidence) {
-        case wire::Evidence::standard: return "";
-        case wire::Evidence::fit: return "f";
-        case wire::Evidence::memory: return "m";
-        case wire::Evidence::estimate: return "e";
-        case wire::Evidence::given: return "o";
+        case wire::Evidence::standard:
+            return "";
+        case wire::Evidence::fit:
+            return "f";
+        case wire::Evidence::memory:
+            return "m";
+        case wire::Evidence::estimate:
+            return "e";
+        case wire::Evidence::given:
+            return "o";
     }
     return "";
 }
@@ -82,8 +87,8 @@ std::string evidence_summary(const wire::Grade& grade) {
 
 std::string list_line(const std::string& name, const std::string& sizes, const std::string& strength,
                       const std::string& shear, const std::string& limit, const std::string& evidence) {
-    return padded(name, kNameColumn) + padded(sizes, 12) + padded(strength, 11) + padded(shear, 8) +
-           padded(limit, 7) + evidence + '\n';
+    return padded(name, kNameColumn) + padded(sizes, 12) + padded(strength, 11) + padded(shear, 8) + padded(limit, 7) +
+           evidence + '\n';
 }
 
 std::string list_line(const wire::Grade& grade, const std::optional<Length>& diameter) {
@@ -102,7 +107,8 @@ std::string list_line(const wire::Grade& grade, const std::optional<Length>& dia
 std::string heading_of(const wire::Grade& grade) { return grade.standard.empty() ? "your own" : grade.standard; }
 
 std::string list_text(const WireView& view, int width) {
-    std::string text = list_line("grade", "sizes mm", view.diameter ? "Rm MPa" : "min Rm MPa", "G MPa", "limit", "evidence");
+    std::string text =
+        list_line("grade", "sizes mm", view.diameter ? "Rm MPa" : "min Rm MPa", "G MPa", "limit", "evidence");
     std::string heading;
     int shown = 0;
     for (const wire::Grade& grade : view.catalogue.grades) {
@@ -113,12 +119,16 @@ std::string list_text(const WireView& view, int width) {
     }
     text += '\n';
     if (view.diameter)
-        text += wrapped("", std::to_string(shown) + " of " + std::to_string(view.catalogue.grades.size()) +
-                            " grades have a strength at " + units::shown_wire(*view.diameter) + ".", width, 0);
+        text += wrapped("",
+                        std::to_string(shown) + " of " + std::to_string(view.catalogue.grades.size()) +
+                            " grades have a strength at " + units::shown_wire(*view.diameter) + ".",
+                        width, 0);
     else
-        text += wrapped("", "Evidence counts strength rows: seen = on a page that carries the standard, f = fitted law, "
+        text += wrapped("",
+                        "Evidence counts strength rows: seen = on a page that carries the standard, f = fitted law, "
                         "m = memory, e = estimate, o = your own. A + means G differs with the size. The limit is the "
-                        "highest service temperature. \"seatload wire GRADE\" shows one grade.", width, 0);
+                        "highest service temperature. \"seatload wire GRADE\" shows one grade.",
+                        width, 0);
     return text;
 }
 
@@ -139,7 +149,8 @@ std::string moduli_text(const wire::Grade& grade, int width) {
                                                  : "to " + units::shown_wire(row.up_to) + ": ";
         text += line(text.empty() ? "G, E at 20 °C" : "",
                      reach + mpa(row.shear) + ", " + mpa(row.young) + " MPa" +
-                         (text.empty() ? property_mark(grade, {"moduli", "shear modulus"}) : ""), width);
+                         (text.empty() ? property_mark(grade, {"moduli", "shear modulus"}) : ""),
+                     width);
         from = row.up_to;
     }
     return text;
@@ -150,16 +161,21 @@ std::string load_loss_text(const wire::Grade& grade, int width) {
     std::vector<std::string> points;
     for (const auto& [at, share] : grade.load_loss->points)
         if (share) points.push_back(units::shown(at) + " " + significant(100.0 * share->value, 3) + " %");
-    std::string text = line("load loss", join(points, ", ") + " (" + std::string(wire::word(grade.load_loss->evidence)) + ")", width);
-    text += line("", grade.load_loss->basis + "; row \"" + grade.load_loss->material + "\"" +
-                         (grade.load_loss->analogy.empty() ? "" : ", by analogy: " + grade.load_loss->analogy), width);
+    std::string text =
+        line("load loss", join(points, ", ") + " (" + std::string(wire::word(grade.load_loss->evidence)) + ")", width);
+    text += line("",
+                 grade.load_loss->basis + "; row \"" + grade.load_loss->material + "\"" +
+                     (grade.load_loss->analogy.empty() ? "" : ", by analogy: " + grade.load_loss->analogy),
+                 width);
     return text + line("", kLoadLossWarning, width);
 }
 
 std::string relief_text(const wire::Grade& grade, int width) {
     if (!grade.stress_relief) return line("stress relief", "not known", width);
     const wire::StressRelief& relief = *grade.stress_relief;
-    std::string text = line("stress relief", relief.temperature + ", " + relief.time + " (" + std::string(wire::word(relief.evidence)) + ")", width);
+    std::string text =
+        line("stress relief",
+             relief.temperature + ", " + relief.time + " (" + std::string(wire::word(relief.evidence)) + ")", width);
     if (!relief.analogy.empty()) text += line("", "row \"" + relief.material + "\"; " + relief.analogy, width);
     return text;
 }
@@ -168,16 +184,23 @@ std::string properties_text(const wire::Grade& grade, int width) {
     std::string text = line("kind", grade.family_text, width);
     if (!grade.material_number.empty()) text += line("material number", grade.material_number, width);
     text += moduli_text(grade, width);
-    text += line("G falls by", significant(1e4 * grade.shear_modulus_loss_per_kelvin, 3) + " % each 100 K" +
-                                   property_mark(grade, {"shear modulus loss"}), width);
-    text += line("density", significant(in_kg_per_m3(grade.density), 6) + " kg/m3" + property_mark(grade, {"density"}), width);
+    text += line("G falls by",
+                 significant(1e4 * grade.shear_modulus_loss_per_kelvin, 3) + " % each 100 K" +
+                     property_mark(grade, {"shear modulus loss"}),
+                 width);
+    text += line("density", significant(in_kg_per_m3(grade.density), 6) + " kg/m3" + property_mark(grade, {"density"}),
+                 width);
     text += line("service limit", units::shown(grade.service_limit) + property_mark(grade, {"service limit"}), width);
     const wire::TorsionalYield yield = wire::torsional_yield(grade.family);
-    text += line("torsional yield", significant(yield.share.value, 3) + " Rm, curvature in the stress  (" +
-                                        std::string(wire::word(yield.evidence)) + ")", width);
-    text += line("relative cost", grade.relative_cost ? significant(*grade.relative_cost, 3) + "; hard-drawn wire is 1" +
-                                                            property_mark(grade, {"relative cost"})
-                                                      : "not known", width);
+    text += line("torsional yield",
+                 significant(yield.share.value, 3) + " Rm, curvature in the stress  (" +
+                     std::string(wire::word(yield.evidence)) + ")",
+                 width);
+    text += line("relative cost",
+                 grade.relative_cost ? significant(*grade.relative_cost, 3) + "; hard-drawn wire is 1" +
+                                           property_mark(grade, {"relative cost"})
+                                     : "not known",
+                 width);
     return text + relief_text(grade, width) + load_loss_text(grade, width);
 }
 
@@ -201,7 +224,8 @@ std::string in_columns(const std::string& head, const std::vector<std::string>& 
     std::size_t widest = length_in_code_points(head);
     for (const std::string& cell : cells) widest = std::max(widest, length_in_code_points(cell));
     const auto room = static_cast<std::size_t>(std::max(width, 40)) - 2;
-    const std::size_t columns = std::clamp<std::size_t>((room + kGap) / (widest + kGap), 1, std::max<std::size_t>(1, cells.size()));
+    const std::size_t columns =
+        std::clamp<std::size_t>((room + kGap) / (widest + kGap), 1, std::max<std::size_t>(1, cells.size()));
     const std::size_t rows = (cells.size() + columns - 1) / columns;
     std::string text;
     for (std::size_t row = 0; row <= rows; ++row) {
@@ -242,8 +266,10 @@ std::string at_diameter_text(const WireView& view, int width) {
     const auto strength = wire::strength_at(grade, *view.diameter);
     const wire::Moduli moduli = wire::moduli_at(grade, *view.diameter);
     std::string text = line("diameter", units::shown_wire(*view.diameter), width);
-    text += line("Rm minimum", units::shown(strength->minimum, 0) + " (" + std::string(wire::word(strength->evidence)) +
-                                   ", " + lookup_words(grade) + ")", width);
+    text += line("Rm minimum",
+                 units::shown(strength->minimum, 0) + " (" + std::string(wire::word(strength->evidence)) + ", " +
+                     lookup_words(grade) + ")",
+                 width);
     if (strength->maximum) text += line("Rm maximum", units::shown(*strength->maximum, 0), width);
     text += line("G, E at 20 °C", mpa(moduli.shear) + ", " + mpa(moduli.young) + " MPa", width);
     return text + line("diameter tolerance", tolerance_text(grade, *view.diameter), width);
@@ -255,7 +281,8 @@ std::string provenance_text(const WireView& view, int width) {
         text += wrapped("  ", p.property + ": " + std::string(wire::word(p.evidence)) + "; " + p.source, width, 4);
     const auto sources = sources_of(view.catalogue, *view.grade);
     if (!sources.empty()) text += "\nSources\n";
-    for (const wire::Source* source : sources) text += wrapped("  ", "[" + source->key + "] " + source->title, width, 4);
+    for (const wire::Source* source : sources)
+        text += wrapped("  ", "[" + source->key + "] " + source->title, width, 4);
     return text;
 }
 

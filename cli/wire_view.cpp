@@ -5,11 +5,15 @@ namespace seatload::cli {
 
 std::string lookup_words(const wire::Grade& grade) {
     const auto* table = std::get_if<wire::StrengthTable>(&grade.strength);
-    if (table == nullptr) return std::holds_alternative<wire::StrengthLaw>(grade.strength) ? "law A/d^m" : "one strength";
+    if (table == nullptr)
+        return std::holds_alternative<wire::StrengthLaw>(grade.strength) ? "law A/d^m" : "one strength";
     switch (table->lookup) {
-        case wire::StrengthLookup::next_larger: return "row of the next larger size";
-        case wire::StrengthLookup::step: return "row that reaches up to the size";
-        case wire::StrengthLookup::interpolate: return "straight line between rows";
+        case wire::StrengthLookup::next_larger:
+            return "row of the next larger size";
+        case wire::StrengthLookup::step:
+            return "row that reaches up to the size";
+        case wire::StrengthLookup::interpolate:
+            return "straight line between rows";
     }
     return {};
 }

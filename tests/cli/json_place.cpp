@@ -30,7 +30,8 @@ const Json* step(const Json& from, std::string name) {
     }
     const Json* next = nullptr;
     if (from.is_object() && from.contains(name)) next = &from.at(name);
-    if (from.is_array() && !name.empty() && name.find_first_not_of("0123456789") == std::string::npos && std::stoul(name) < from.size())
+    if (from.is_array() && !name.empty() && name.find_first_not_of("0123456789") == std::string::npos &&
+        std::stoul(name) < from.size())
         next = &from.at(std::stoul(name));
     return next != nullptr && !condition.empty() ? member_where(*next, condition) : next;
 }
@@ -62,7 +63,8 @@ Lines with_values(const Lines& places, const std::string& json_text) {
         const std::size_t equals = line.find(" = ");
         const std::string place = line.substr(0, equals);
         const Json value = value_at(root, place);
-        const Json expected = equals == std::string::npos ? Json() : Json::parse(line.substr(equals + 3), nullptr, false);
+        const Json expected =
+            equals == std::string::npos ? Json() : Json::parse(line.substr(equals + 3), nullptr, false);
         lines.push_back(equals != std::string::npos && is_same(value, expected) ? line : place + " = " + value.dump());
     }
     return lines;

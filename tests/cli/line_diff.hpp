@@ -7,8 +7,8 @@
 
 namespace seatload::test {
 
-/// The lines that differ, "-" before those expected and "+" before those that came, with two lines around them; empty when
-/// none differ.
+/// The lines that differ, "-" before those expected and "+" before those that came, with two lines around them; empty
+/// when none differ.
 std::string line_diff(const Lines& expected, const Lines& actual);
 
 }  // namespace seatload::test

@@ -30,7 +30,8 @@ std::vector<fs::path> test_files() {
 std::vector<test::Section> all_sections() {
     std::vector<test::Section> sections;
     for (const fs::path& file : test_files())
-        for (test::Section& section : test::parse_script(test::bytes_of(file)).sections) sections.push_back(std::move(section));
+        for (test::Section& section : test::parse_script(test::bytes_of(file)).sections)
+            sections.push_back(std::move(section));
     return sections;
 }
 
@@ -69,7 +70,8 @@ std::set<std::string> words_run(const std::string& command) {
     std::set<std::string> words;
     for (const test::Section& section : all_sections()) {
         const test::Lines run = test::words_of(section.head);
-        if (run.empty() || run.front() != "run" || (!command.empty() && (run.size() < 3 || run[2] != command))) continue;
+        if (run.empty() || run.front() != "run" || (!command.empty() && (run.size() < 3 || run[2] != command)))
+            continue;
         for (const std::string& word : run) words.insert(word.substr(0, word.find('=')));
     }
     return words;
@@ -99,7 +101,8 @@ TEST_CASE("every rule is kept by a spring and broken by another in the JSON of s
     std::set<std::string> lines;
     for (const test::Section& section : all_sections())
         if (section.head == "stdout is json")
-            for (const std::string& line : section.body) lines.insert(line.substr(std::min(line.find("verdicts["), line.size())));
+            for (const std::string& line : section.body)
+                lines.insert(line.substr(std::min(line.find("verdicts["), line.size())));
     for (const check::Rule& rule : check::rules())
         for (const std::string answer : {"true", "false"}) {
             const std::string line = "verdicts[rule=" + std::string(rule.id) + "]/passed = " + answer;

@@ -85,7 +85,9 @@ class Player {
     void expect(const Section& section);
     void close_run();
     void append(const std::string& head, const Lines& body);
-    void keep(std::string head, Lines body) { came_.sections.push_back({std::move(head), std::move(body), section_->blank_lines}); }
+    void keep(std::string head, Lines body) {
+        came_.sections.push_back({std::move(head), std::move(body), section_->blank_lines});
+    }
     bool is_mentioned(std::string_view word) const;
 
     const Stage& stage_;
@@ -93,7 +95,7 @@ class Player {
     Script came_;
     std::vector<Ended> runs_;
     Lines wrote_;
-    Lines mentioned_;  ///< first words of what is expected of the last run
+    Lines mentioned_;       ///< first words of what is expected of the last run
     bool is_json_ = false;  ///< or known from an earlier run: then any width will do
     bool is_open_ = false;  ///< a run's sections are being read
     const Section* section_ = nullptr;
@@ -118,7 +120,8 @@ Script Player::play(const Script& script) {
 void Player::run(const Section& section) {
     Lines words = words_of(section.head);
     words.erase(words.begin());
-    if (words.empty() || words.front() != "seatload") throw std::runtime_error("only seatload can be run: " + section.head);
+    if (words.empty() || words.front() != "seatload")
+        throw std::runtime_error("only seatload can be run: " + section.head);
     words.front() = stage_.program.string();
     const auto before = traces(folder_.path());
     Ended ended = run_program(words, folder_.path(), stage_.environment);

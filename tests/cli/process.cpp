@@ -35,7 +35,8 @@ std::vector<char*> pointers(std::vector<std::string>& texts) {
 }
 
 /// The child's side of the fork: only calls that are safe there.
-[[noreturn]] void become(char* const* words, const char* folder, char* const* environment, const Pipe& out, const Pipe& err) {
+[[noreturn]] void become(char* const* words, const char* folder, char* const* environment, const Pipe& out,
+                         const Pipe& err) {
     const int nothing = ::open("/dev/null", O_RDONLY | O_CLOEXEC);
     ::dup2(nothing, STDIN_FILENO);
     ::dup2(out.write_end, STDOUT_FILENO);

@@ -54,8 +54,8 @@ bool is_same(const Task& task, const Script& expected, const Script& came, const
     if (difference.empty()) return true;
     const fs::path out = task.script.filename().string() + ".out";
     write_bytes(out, text_of(lines_of(came)));
-    std::cout << task.script.string() << " came out otherwise under " << under << ":\n" << difference << "As it came out: "
-              << fs::absolute(out).string() << '\n';
+    std::cout << task.script.string() << " came out otherwise under " << under << ":\n"
+              << difference << "As it came out: " << fs::absolute(out).string() << '\n';
     return false;
 }
 

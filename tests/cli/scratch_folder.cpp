@@ -28,7 +28,8 @@ std::map<std::string, Trace> traces(const fs::path& folder) {
     for (const fs::directory_entry& entry : fs::recursive_directory_iterator(folder)) {
         struct stat info {};
         if (::lstat(entry.path().c_str(), &info) != 0 || S_ISDIR(info.st_mode)) continue;
-        found[fs::relative(entry.path(), folder).string()] = {info.st_ino, info.st_size, info.st_mtim.tv_sec, info.st_mtim.tv_nsec};
+        found[fs::relative(entry.path(), folder).string()] = {info.st_ino, info.st_size, info.st_mtim.tv_sec,
+                                                              info.st_mtim.tv_nsec};
     }
     return found;
 }

@@ -32,12 +32,9 @@ constexpr double kMpsi = 6894.757293168361;
 TEST_CASE("moduli of A228 and A227 depend on the size as in Shigley Table 10-5") {
     const struct {
         double inches, g228, e228, g227, e227;
-    } rows[] = {{0.032, 82.7, 203.4, 80.7, 198.6},
-                {0.033, 81.7, 200.0, 80.0, 197.9},
-                {0.063, 81.7, 200.0, 80.0, 197.9},
-                {0.064, 81.0, 196.5, 79.3, 197.2},
-                {0.125, 81.0, 196.5, 79.3, 197.2},
-                {0.126, 80.0, 193.0, 78.6, 196.5}};
+    } rows[] = {{0.032, 82.7, 203.4, 80.7, 198.6}, {0.033, 81.7, 200.0, 80.0, 197.9},
+                {0.063, 81.7, 200.0, 80.0, 197.9}, {0.064, 81.0, 196.5, 79.3, 197.2},
+                {0.125, 81.0, 196.5, 79.3, 197.2}, {0.126, 80.0, 193.0, 78.6, 196.5}};
     for (const auto& row : rows) {
         CAPTURE(row.inches);
         const Moduli music = moduli_at(grade("ASTM-A228"), row.inches * kInch * mm);
@@ -54,7 +51,7 @@ TEST_CASE("moduli agree with Machinery's Handbook") {
     const struct {
         const char* id;
         double shear_mpsi;
-    } rows[] = {{"ASTM-A229-I", 11.2}, {"ASTM-A231", 11.2},      {"ASTM-A401", 11.2},
+    } rows[] = {{"ASTM-A229-I", 11.2},   {"ASTM-A231", 11.2},       {"ASTM-A401", 11.2},
                 {"ASTM-A313-302", 10.0}, {"ASTM-A313-631-C", 10.5}, {"ASTM-B159-C51000-H08", 6.0}};
     for (const auto& row : rows) {
         CAPTURE(row.id);
@@ -74,9 +71,9 @@ TEST_CASE("EN 10270-1 wire has the moduli and density of the standard's summary"
 // Wire supplier's page of EN 10270-1 sizes and tolerances (0.05 to 0.38 mm) and the summary of DIN EN 10270-1 beyond.
 // The pattern is about 0.010 sqrt(d) below 0.8 mm, 0.015 sqrt(d) to 11 mm and 0.0225 sqrt(d) above.
 TEST_CASE("EN 10270-1 diameter tolerances are the printed steps") {
-    const double rows[][2] = {{0.05, 0.003}, {0.10, 0.004}, {0.16, 0.004}, {0.18, 0.005}, {0.25, 0.005}, {0.28, 0.008},
-                              {0.38, 0.008}, {0.80, 0.015}, {1.00, 0.015}, {2.00, 0.025}, {3.00, 0.030}, {5.00, 0.035},
-                              {10.0, 0.050}, {12.0, 0.080}};
+    const double rows[][2] = {{0.05, 0.003}, {0.10, 0.004}, {0.16, 0.004}, {0.18, 0.005}, {0.25, 0.005},
+                              {0.28, 0.008}, {0.38, 0.008}, {0.80, 0.015}, {1.00, 0.015}, {2.00, 0.025},
+                              {3.00, 0.030}, {5.00, 0.035}, {10.0, 0.050}, {12.0, 0.080}};
     for (const auto& [d, printed] : rows) {
         CAPTURE(d);
         CHECK(in_mm(*diameter_tolerance_at(grade("EN10270-1-DH"), d * mm)) == printed);
@@ -90,7 +87,8 @@ TEST_CASE("ASTM A228 diameter tolerances are the printed steps in inches") {
                               {0.080, 0.0005}, {0.081, 0.001},  {0.250, 0.001}};
     for (const auto& [inches, printed] : rows) {
         CAPTURE(inches);
-        CHECK_THAT(in_mm(*diameter_tolerance_at(grade("ASTM-A228"), inches * kInch * mm)), WithinAbs(printed * kInch, 1e-9));
+        CHECK_THAT(in_mm(*diameter_tolerance_at(grade("ASTM-A228"), inches * kInch * mm)),
+                   WithinAbs(printed * kInch, 1e-9));
     }
     CHECK_FALSE(diameter_tolerance_at(grade("ASTM-A228"), 0.251 * kInch * mm));
 }
@@ -111,7 +109,8 @@ TEST_CASE("gauge sizes are those of the published tables") {
         REQUIRE(series != nullptr);
         bool is_there = false;
         for (const StockSize& size : series->sizes)
-            is_there = is_there || (size.name == row.name && std::abs(in_mm(size.diameter) - row.inches * kInch) < 1e-9);
+            is_there =
+                is_there || (size.name == row.name && std::abs(in_mm(size.diameter) - row.inches * kInch) < 1e-9);
         CHECK(is_there);
     }
 }
@@ -124,7 +123,8 @@ TEST_CASE("R20 and R40 sizes are rounded geometric series") {
         for (std::size_t i = 0; i < series->sizes.size(); ++i) {
             CAPTURE(id, i);
             // ISO 3 rounds its series by at most 1.26 % (memory)
-            CHECK_THAT(in_mm(series->sizes[i].diameter), WithinRel(std::pow(10.0, static_cast<double>(i) / steps), 0.0126));
+            CHECK_THAT(in_mm(series->sizes[i].diameter),
+                       WithinRel(std::pow(10.0, static_cast<double>(i) / steps), 0.0126));
         }
     };
     check("R20", 20.0);

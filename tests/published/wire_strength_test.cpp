@@ -152,7 +152,8 @@ TEST_CASE("ASTM B159 H08 minima agree with a mill's metric sheet") {
     for (const auto& [d, printed] : rows) CHECK_THAT(minimum_mpa("ASTM-B159-C51000-H08", d), WithinAbs(printed, 2.5));
 }
 
-// ASTM A232/A232M-05 Table 1 and ASME SA-231M, text of the standards; intermediate sizes may be interpolated (same text).
+// ASTM A232/A232M-05 Table 1 and ASME SA-231M, text of the standards; intermediate sizes may be interpolated (same
+// text).
 TEST_CASE("ASTM A232 rows are those of the standard's metric table and lie on straight lines between") {
     CHECK(minimum_mpa("ASTM-A232", 0.50) == 2060.0);
     CHECK(maximum_mpa("ASTM-A232", 2.00) == 1930.0);
@@ -162,8 +163,8 @@ TEST_CASE("ASTM A232 rows are those of the standard's metric table and lie on st
 
 // GB/T 18983-2003 table as carried by a spring maker's page; recalled as equal in EN 10270-2.
 TEST_CASE("EN 10270-2 rows seen in GB/T 18983 stand as printed there") {
-    const Printed rows[] = {{"EN10270-2-FDC", 2.00, 1720, 1890},   {"EN10270-2-FDC", 4.00, 1550, 1700},
-                            {"EN10270-2-FDC", 8.00, 1400, 1550},   {"EN10270-2-FDCrV", 3.00, 1700, 1850},
+    const Printed rows[] = {{"EN10270-2-FDC", 2.00, 1720, 1890},    {"EN10270-2-FDC", 4.00, 1550, 1700},
+                            {"EN10270-2-FDC", 8.00, 1400, 1550},    {"EN10270-2-FDCrV", 3.00, 1700, 1850},
                             {"EN10270-2-FDSiCr", 3.20, 1900, 2060}, {"EN10270-2-FDSiCr", 6.00, 1780, 1930}};
     for (const Printed& row : rows) {
         CAPTURE(row.grade, row.diameter_mm);

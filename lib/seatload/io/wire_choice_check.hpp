@@ -12,7 +12,8 @@ namespace seatload::io {
 /// whose id is taken.
 void check_wire_choice(Document& document, const demand::Requirement& requirement, const wire::Catalogue& catalogue);
 
-/// The hint for a grade that is neither in the catalogue nor an own wire: what was probably meant, and where to find them.
+/// The hint for a grade that is neither in the catalogue nor an own wire: what was probably meant, and where to find
+/// them.
 std::string unknown_grade_hint(std::string_view id, const std::vector<std::string>& own_ids,
                                const wire::Catalogue& catalogue);
 

@@ -20,7 +20,8 @@ struct SpringFile {
     std::optional<Length> seated_height;       ///< L1
     std::optional<Length> full_travel_height;  ///< L2
     demand::Surroundings surroundings;
-    std::optional<demand::Requirement> requirement;  ///< what a spec file says the spring is for; a spring file has none
+    std::optional<demand::Requirement>
+        requirement;  ///< what a spec file says the spring is for; a spring file has none
 };
 
 }  // namespace seatload::record

@@ -13,13 +13,13 @@ namespace seatload::wire {
 /// A stock diameter with the name it is ordered by.
 struct StockSize {
     Length diameter;
-    std::string name;  ///< "0.80 mm", "MW 32 (0.090 in)"
+    std::string name;                        ///< "0.80 mm", "MW 32 (0.090 in)"
     Evidence evidence = Evidence::standard;  ///< that wire is sold in this size
 };
 
 /// A named series of stock diameters, rising.
 struct StockSeries {
-    std::string id;     ///< "metric", "music-wire", "washburn-moen"
+    std::string id;  ///< "metric", "music-wire", "washburn-moen"
     std::string title;
     std::vector<StockSize> sizes;
     std::string source;
@@ -60,8 +60,8 @@ struct Catalogue {
     const Grade* find(std::string_view id) const;
     /// The ids of all grades, in catalogue order.
     std::vector<std::string> ids() const;
-    /// What was probably meant by an id that is not known: those that contain it, the nearest, or those whose description
-    /// has its words ("music wire"); empty when nothing is near, or too much.
+    /// What was probably meant by an id that is not known: those that contain it, the nearest, or those whose
+    /// description has its words ("music wire"); empty when nothing is near, or too much.
     std::string suggestion(std::string_view unknown_id) const;
     /// The series with this id, or null. Case is ignored.
     const StockSeries* find_series(std::string_view id) const;
@@ -69,8 +69,8 @@ struct Catalogue {
     std::vector<std::string> series_ids() const;
 };
 
-/// Rising stock diameters [mm] in which the grade has a strength, from the given series (or the holdings for that grade,
-/// when the catalogue has any; a grade without a holding then has none). None when there is no such series.
+/// Rising stock diameters [mm] in which the grade has a strength, from the given series (or the holdings for that
+/// grade, when the catalogue has any; a grade without a holding then has none). None when there is no such series.
 std::vector<StockSize> stock_sizes(const Catalogue& catalogue, const Grade& grade, std::string_view series);
 
 }  // namespace seatload::wire

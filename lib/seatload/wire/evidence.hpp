@@ -17,11 +17,16 @@ enum class Evidence {
 /// The word used in files and reports.
 constexpr std::string_view word(Evidence evidence) {
     switch (evidence) {
-        case Evidence::standard: return "standard seen";
-        case Evidence::fit: return "fit";
-        case Evidence::memory: return "memory";
-        case Evidence::estimate: return "estimate";
-        case Evidence::given: return "given";
+        case Evidence::standard:
+            return "standard seen";
+        case Evidence::fit:
+            return "fit";
+        case Evidence::memory:
+            return "memory";
+        case Evidence::estimate:
+            return "estimate";
+        case Evidence::given:
+            return "given";
     }
     return "given";
 }

@@ -54,8 +54,8 @@ using Strength = std::variant<StrengthTable, StrengthLaw, StrengthGiven>;
 /// Elastic moduli of wire up to a diameter.
 struct ModuliRow {
     Length up_to;
-    Stress shear;   ///< G at 20 deg C
-    Stress young;   ///< E at 20 deg C
+    Stress shear;  ///< G at 20 deg C
+    Stress young;  ///< E at 20 deg C
 };
 
 struct ToleranceRow {
@@ -66,8 +66,8 @@ struct ToleranceRow {
 
 /// Kind of steel or alloy, which decides torsional yield shares and finish notes.
 enum class Family {
-    cold_drawn_carbon,      ///< patented, music and hard-drawn wire
-    oil_tempered,           ///< hardened and tempered carbon and low-alloy wire
+    cold_drawn_carbon,  ///< patented, music and hard-drawn wire
+    oil_tempered,       ///< hardened and tempered carbon and low-alloy wire
     austenitic_stainless,
     precipitation_stainless,
     copper_alloy,
@@ -76,10 +76,10 @@ enum class Family {
 
 /// Expected loss of load, a guide for ranking and warnings only [share of the load at a temperature].
 struct LoadLossGuide {
-    std::string material;  ///< the row of the guidance used
+    std::string material;                                          ///< the row of the guidance used
     std::vector<std::pair<Celsius, std::optional<Share>>> points;  ///< by rising temperature
     Evidence evidence = Evidence::estimate;
-    std::string basis;    ///< time and stress the points stand for
+    std::string basis;  ///< time and stress the points stand for
     std::string source;
     std::string analogy;  ///< why a row for another wire is used; empty when the row is for this one
 };
@@ -88,9 +88,9 @@ struct StressRelief {
     std::string temperature;  ///< as on a work order, "260 °C" or "200 °C to 300 °C"
     std::string time;         ///< "30 min"
     Evidence evidence = Evidence::standard;
-    std::string material;     ///< the row used
+    std::string material;  ///< the row used
     std::string source;
-    std::string analogy;      ///< why a row for another wire is used, or what else to know; may be empty
+    std::string analogy;  ///< why a row for another wire is used, or what else to know; may be empty
 };
 
 /// Where a property of a grade comes from.
@@ -111,7 +111,7 @@ struct Grade {
     Strength strength;
     std::vector<ModuliRow> moduli;  ///< by rising diameter; the last row covers all larger sizes
     Density density;
-    double shear_modulus_loss_per_kelvin = 0.0;  ///< r in G(t) = G20 (1 - r (t - 20)) [1/K]
+    double shear_modulus_loss_per_kelvin = 0.0;    ///< r in G(t) = G20 (1 - r (t - 20)) [1/K]
     Celsius service_limit{};                       ///< highest service temperature
     std::vector<ToleranceRow> diameter_tolerance;  ///< by rising diameter; may be empty when none is established
     std::optional<double> relative_cost;           ///< by mass, hard-drawn wire = 1

@@ -52,8 +52,7 @@ DiameterRange range_of(const StrengthGiven& given) { return {given.smallest, giv
 /// The first row that reaches up to the diameter, or null.
 template <class Row>
 const Row* reaching(const std::vector<Row>& rows, Length diameter) {
-    const auto row =
-        std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return diameter <= r.up_to + kSlack; });
+    const auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return diameter <= r.up_to + kSlack; });
     return row == rows.end() ? nullptr : &*row;
 }
 
@@ -105,12 +104,18 @@ std::optional<Share> load_loss_at(const Grade& grade, Celsius temperature) {
 
 TorsionalYield torsional_yield(Family family) {
     switch (family) {
-        case Family::cold_drawn_carbon: return {{0.45}, Evidence::standard};
-        case Family::oil_tempered: return {{0.50}, Evidence::memory};
-        case Family::austenitic_stainless: return {{0.35}, Evidence::memory};
-        case Family::precipitation_stainless: return {{0.45}, Evidence::estimate};
-        case Family::copper_alloy: return {{0.35}, Evidence::memory};
-        case Family::nickel_alloy: return {{0.35}, Evidence::memory};
+        case Family::cold_drawn_carbon:
+            return {{0.45}, Evidence::standard};
+        case Family::oil_tempered:
+            return {{0.50}, Evidence::memory};
+        case Family::austenitic_stainless:
+            return {{0.35}, Evidence::memory};
+        case Family::precipitation_stainless:
+            return {{0.45}, Evidence::estimate};
+        case Family::copper_alloy:
+            return {{0.35}, Evidence::memory};
+        case Family::nickel_alloy:
+            return {{0.35}, Evidence::memory};
     }
     throw InternalError("a wire family without a torsional yield");
 }

@@ -40,15 +40,15 @@ Moduli moduli_at(const Grade& grade, Length diameter);
 /// Plus-minus tolerance of the wire diameter [mm], or nothing when the grade has no table for that size.
 std::optional<Length> diameter_tolerance_at(const Grade& grade, Length diameter);
 
-/// The expected share of load lost at a temperature after the guidance's basis (about 100 h), straight lines between its
-/// points and from no loss at 20 deg C; no answer beyond the last known point. An estimate, never a promise.
+/// The expected share of load lost at a temperature after the guidance's basis (about 100 h), straight lines between
+/// its points and from no loss at 20 deg C; no answer beyond the last known point. An estimate, never a promise.
 std::optional<Share> load_loss_at(const Grade& grade, Celsius temperature);
 
 /// Share of Rm at which the wire yields in torsion before set removal, with the curvature factor in the stress.
-/// Shigley, Mechanical Engineering Design, Table 10-6: only the row of music and cold-drawn carbon wire (0.45) was seen,
-/// in a solution manual; the rest is memory. The table has no row for precipitation-hardening steel: 0.45 there is the
-/// design share of 17-7PH in US spring makers' tables, on the safe side of the elastic limit of 0.55 to 0.60 Rm recalled
-/// from Table 10-5, and counts as an estimate.
+/// Shigley, Mechanical Engineering Design, Table 10-6: only the row of music and cold-drawn carbon wire (0.45) was
+/// seen, in a solution manual; the rest is memory. The table has no row for precipitation-hardening steel: 0.45 there
+/// is the design share of 17-7PH in US spring makers' tables, on the safe side of the elastic limit of 0.55 to 0.60 Rm
+/// recalled from Table 10-5, and counts as an estimate.
 struct TorsionalYield {
     Share share;
     Evidence evidence;

@@ -24,19 +24,41 @@ const Catalogue& builtin() {
 const StrengthTable& table_of(const Grade& grade) { return std::get<StrengthTable>(grade.strength); }
 
 // Counted in the reference collection the data was written from.
-const std::map<std::string, std::size_t> kRowCounts{
-    {"EN10270-1-SL", 41},        {"EN10270-1-SM", 49},         {"EN10270-1-DM", 49},
-    {"EN10270-1-SH", 52},        {"EN10270-1-DH", 67},         {"EN10270-2-FDC", 27},
-    {"EN10270-2-TDC", 16},       {"EN10270-2-VDC", 16},        {"EN10270-2-FDCrV", 24},
-    {"EN10270-2-TDCrV", 2},      {"EN10270-2-VDCrV", 2},       {"EN10270-2-FDSiCr", 27},
-    {"EN10270-2-TDSiCr", 22},    {"EN10270-2-VDSiCr", 22},     {"EN10270-3-1.4310-NS", 20},
-    {"EN10270-3-1.4310-HS", 20}, {"EN10270-3-1.4401", 20},     {"EN10270-3-1.4568-C", 19},
-    {"EN10270-3-1.4568-aged", 18}, {"ASTM-A228", 58},          {"ASTM-A227-I", 27},
-    {"ASTM-A227-II", 27},        {"ASTM-A229-I", 28},          {"ASTM-A229-II", 28},
-    {"ASTM-A230", 6},            {"ASTM-A231", 16},            {"ASTM-A232", 31},
-    {"ASTM-A401", 17},           {"ASTM-A313-302", 45},        {"ASTM-A313-631-C", 20},
-    {"ASTM-A313-631-CH900", 20}, {"ASTM-B159-C51000-H08", 6},  {"X750-No1", 1},
-    {"X750-spring", 1},          {"EN12166-CuSn6-spring", 3}};
+const std::map<std::string, std::size_t> kRowCounts{{"EN10270-1-SL", 41},
+                                                    {"EN10270-1-SM", 49},
+                                                    {"EN10270-1-DM", 49},
+                                                    {"EN10270-1-SH", 52},
+                                                    {"EN10270-1-DH", 67},
+                                                    {"EN10270-2-FDC", 27},
+                                                    {"EN10270-2-TDC", 16},
+                                                    {"EN10270-2-VDC", 16},
+                                                    {"EN10270-2-FDCrV", 24},
+                                                    {"EN10270-2-TDCrV", 2},
+                                                    {"EN10270-2-VDCrV", 2},
+                                                    {"EN10270-2-FDSiCr", 27},
+                                                    {"EN10270-2-TDSiCr", 22},
+                                                    {"EN10270-2-VDSiCr", 22},
+                                                    {"EN10270-3-1.4310-NS", 20},
+                                                    {"EN10270-3-1.4310-HS", 20},
+                                                    {"EN10270-3-1.4401", 20},
+                                                    {"EN10270-3-1.4568-C", 19},
+                                                    {"EN10270-3-1.4568-aged", 18},
+                                                    {"ASTM-A228", 58},
+                                                    {"ASTM-A227-I", 27},
+                                                    {"ASTM-A227-II", 27},
+                                                    {"ASTM-A229-I", 28},
+                                                    {"ASTM-A229-II", 28},
+                                                    {"ASTM-A230", 6},
+                                                    {"ASTM-A231", 16},
+                                                    {"ASTM-A232", 31},
+                                                    {"ASTM-A401", 17},
+                                                    {"ASTM-A313-302", 45},
+                                                    {"ASTM-A313-631-C", 20},
+                                                    {"ASTM-A313-631-CH900", 20},
+                                                    {"ASTM-B159-C51000-H08", 6},
+                                                    {"X750-No1", 1},
+                                                    {"X750-spring", 1},
+                                                    {"EN12166-CuSn6-spring", 3}};
 
 std::set<std::string> keys_named_in(std::string_view text) {
     std::set<std::string> keys;
@@ -89,7 +111,8 @@ TEST_CASE("every built-in grade has the properties a spring needs, with their pr
         CHECK(properties.count("tensile strength") == 1);
         CHECK((properties.count("moduli") == 1 ||
                (properties.count("shear modulus") == 1 && properties.count("Young's modulus") == 1)));
-        for (const char* property : {"density", "shear modulus loss", "service limit"}) CHECK(properties.count(property) == 1);
+        for (const char* property : {"density", "shear modulus loss", "service limit"})
+            CHECK(properties.count(property) == 1);
         CHECK(properties.count("relative cost") == (grade.relative_cost ? 1u : 0u));
         CHECK(properties.count("load loss") == (grade.load_loss ? 1u : 0u));
         for (const Provenance& p : grade.provenance) CHECK(p.evidence != Evidence::given);

@@ -18,13 +18,18 @@ Grade grade(std::string id, double smallest_mm, double largest_mm) {
 Catalogue small() {
     Catalogue catalogue;
     catalogue.grades = {grade("EN-SH", 0.5, 2.0), grade("EN-DH", 0.1, 4.0), grade("own", 1.0, 1.0)};
-    catalogue.series = {{"metric", "sizes", {{0.4 * mm, "0.40 mm"}, {1.0 * mm, "1.00 mm"}, {3.0 * mm, "3.00 mm"}}, "", Evidence::standard}};
+    catalogue.series = {{"metric",
+                         "sizes",
+                         {{0.4 * mm, "0.40 mm"}, {1.0 * mm, "1.00 mm"}, {3.0 * mm, "3.00 mm"}},
+                         "",
+                         Evidence::standard}};
     return catalogue;
 }
 
 std::vector<double> diameters(const Catalogue& catalogue, std::string_view id, std::string_view series = "metric") {
     std::vector<double> numbers;
-    for (const StockSize& size : stock_sizes(catalogue, *catalogue.find(id), series)) numbers.push_back(in_mm(size.diameter));
+    for (const StockSize& size : stock_sizes(catalogue, *catalogue.find(id), series))
+        numbers.push_back(in_mm(size.diameter));
     return numbers;
 }
 

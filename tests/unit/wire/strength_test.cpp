@@ -75,7 +75,8 @@ TEST_CASE("an interpolated strength rests on the weaker evidence of its two rows
 }
 
 TEST_CASE("there is no strength outside the table, but rounding at an end is forgiven") {
-    for (const StrengthLookup lookup : {StrengthLookup::next_larger, StrengthLookup::step, StrengthLookup::interpolate}) {
+    for (const StrengthLookup lookup :
+         {StrengthLookup::next_larger, StrengthLookup::step, StrengthLookup::interpolate}) {
         const Grade grade = grade_with(rows(lookup));
         CHECK(minimum_at(grade, 0.999) == kNone);
         CHECK(minimum_at(grade, 4.001) == kNone);

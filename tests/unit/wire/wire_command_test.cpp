@@ -5,8 +5,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include <seatload/core/text.hpp>
 #include <cli/wire_command.hpp>
+#include <seatload/core/text.hpp>
 
 using namespace seatload;
 using seatload::cli::WireOptions;
@@ -44,7 +44,8 @@ TEST_CASE("the list of grades fits 80 columns and names all of them") {
 }
 
 TEST_CASE("one grade is shown within 80 columns with its sizes, sources and the load-loss warning") {
-    for (const char* id : {"EN10270-1-SH", "ASTM-A228", "ASTM-A313-302", "EN10270-3-1.4568-C", "X750-No1", "EN10270-2-TDCrV"}) {
+    for (const char* id :
+         {"EN10270-1-SH", "ASTM-A228", "ASTM-A313-302", "EN10270-3-1.4568-C", "X750-No1", "EN10270-2-TDCrV"}) {
         WireOptions options;
         options.grade = id;
         const Answer answer = run(options);

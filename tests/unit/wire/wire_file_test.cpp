@@ -39,8 +39,9 @@ std::string rows(const std::string& text) {
 }  // namespace
 
 TEST_CASE("a user's grade by a power law is added to the built-in ones") {
-    const auto catalogue = read(kGrade + "strength = { A = \"2211 MPa\", m = 0.145, range = \"0.10 mm .. 6.5 mm\" }\n"
-                                         "diameter_tolerance = \"EN 10270-1\"\n");
+    const auto catalogue = read(kGrade +
+                                "strength = { A = \"2211 MPa\", m = 0.145, range = \"0.10 mm .. 6.5 mm\" }\n"
+                                "diameter_tolerance = \"EN 10270-1\"\n");
     INFO(render(catalogue.error()));
     REQUIRE(catalogue.has_value());
     CHECK(catalogue->grades.size() == 36);
@@ -66,7 +67,8 @@ TEST_CASE("a user's grade by one strength holds over its range, or everywhere") 
 }
 
 TEST_CASE("a user's rows count as given unless they say otherwise") {
-    const auto catalogue = read(rows("[\"0.8 mm\", \"2050 MPa\", \"2300 MPa\"],\n[\"0.040 in\", \"290 ksi\", \"-\", \"memory\"]"));
+    const auto catalogue =
+        read(rows("[\"0.8 mm\", \"2050 MPa\", \"2300 MPa\"],\n[\"0.040 in\", \"290 ksi\", \"-\", \"memory\"]"));
     INFO(render(catalogue.error()));
     REQUIRE(catalogue.has_value());
     const auto& table = std::get<StrengthTable>(catalogue->find("ours")->strength);
@@ -87,7 +89,8 @@ TEST_CASE("a grade with a known id replaces the built-in one") {
 }
 
 TEST_CASE("a holding leaves only what the winder has") {
-    const auto catalogue = read(kHead + "[[holding]]\ngrade = \"EN10270-3-1.4310-NS\"\ndiameters = [\"0.8 mm\", \"0.7 mm\"]\n");
+    const auto catalogue =
+        read(kHead + "[[holding]]\ngrade = \"EN10270-3-1.4310-NS\"\ndiameters = [\"0.8 mm\", \"0.7 mm\"]\n");
     REQUIRE(catalogue.has_value());
     const auto sizes = stock_sizes(*catalogue, *catalogue->find("EN10270-3-1.4310-NS"), "metric");
     REQUIRE(sizes.size() == 2);
@@ -97,7 +100,8 @@ TEST_CASE("a holding leaves only what the winder has") {
 }
 
 TEST_CASE("a user's own tables and series can be named by his grades") {
-    const auto catalogue = read(kHead + R"(
+    const auto catalogue = read(
+        kHead + R"(
 [[tolerance_table]]
 id = "tight"
 rows = [["1 mm", "0.004 mm"], ["2 mm", "0.006 mm"]]
@@ -109,7 +113,8 @@ id = "rack"
 sizes = ["0.7 mm", ["0.032 in", "MW 13 and a half"]]
 [[grade]]
 id = "ours"
-)" + kBody + "diameter_tolerance = \"tight\"\nload_loss = { row = \"ours, measured\" }\nstrength = { Rm = \"1950 MPa\" }\n");
+)" + kBody +
+        "diameter_tolerance = \"tight\"\nload_loss = { row = \"ours, measured\" }\nstrength = { Rm = \"1950 MPa\" }\n");
     INFO(render(catalogue.error()));
     REQUIRE(catalogue.has_value());
     const Grade* ours = catalogue->find("ours");
@@ -137,7 +142,8 @@ TEST_CASE("the example in the data's README reads without a complaint") {
 
 TEST_CASE("what a grade cannot do without is asked for") {
     const std::string shown = errors_in(kHead + "[[grade]]\nid = \"ours\"\nfamily = \"cold-drawn carbon\"\n");
-    for (const char* key : {"density", "shear_modulus", "young_modulus", "shear_modulus_loss_per_100_kelvin", "service_limit", "strength"}) {
+    for (const char* key : {"density", "shear_modulus", "young_modulus", "shear_modulus_loss_per_100_kelvin",
+                            "service_limit", "strength"}) {
         CAPTURE(key);
         CHECK_THAT(shown, ContainsSubstring(key));
     }
@@ -146,8 +152,10 @@ TEST_CASE("what a grade cannot do without is asked for") {
 TEST_CASE("strength rows must rise in diameter and stand the right way up") {
     CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2050 MPa\"],\n[\"0.7 mm\", \"2100 MPa\"]")),
                ContainsSubstring("own.toml:14:1: error: the rows must rise in diameter"));
-    CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2050 MPa\"],\n[\"0.8 mm\", \"2050 MPa\"]")), ContainsSubstring("each size once"));
-    CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2300 MPa\", \"2050 MPa\"]")), ContainsSubstring("minimum strength is above the maximum"));
+    CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2050 MPa\"],\n[\"0.8 mm\", \"2050 MPa\"]")),
+               ContainsSubstring("each size once"));
+    CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2300 MPa\", \"2050 MPa\"]")),
+               ContainsSubstring("minimum strength is above the maximum"));
     CHECK_THAT(errors_in(rows("[\"0.8 mm\"]")), ContainsSubstring("ends before its minimum strength"));
     CHECK_THAT(errors_in(rows("")), ContainsSubstring("at least one row"));
     CHECK_THAT(errors_in(rows("[\"0.8 mm\", \"2050 MPa\", \"2300 MPa\", \"rumour\"]")), ContainsSubstring("rumour"));
@@ -181,12 +189,15 @@ TEST_CASE("a grade described twice shows both places") {
 
 TEST_CASE("a tolerance table must rise and its tolerances must not fall") {
     const std::string start = kHead + "[[tolerance_table]]\nid = \"t\"\nrows = ";
-    CHECK_THAT(errors_in(start + "[[\"2 mm\", \"0.01 mm\"], [\"1 mm\", \"0.02 mm\"]]\n"), ContainsSubstring("rise in diameter"));
-    CHECK_THAT(errors_in(start + "[[\"1 mm\", \"0.02 mm\"], [\"2 mm\", \"0.01 mm\"]]\n"), ContainsSubstring("must not fall"));
+    CHECK_THAT(errors_in(start + "[[\"2 mm\", \"0.01 mm\"], [\"1 mm\", \"0.02 mm\"]]\n"),
+               ContainsSubstring("rise in diameter"));
+    CHECK_THAT(errors_in(start + "[[\"1 mm\", \"0.02 mm\"], [\"2 mm\", \"0.01 mm\"]]\n"),
+               ContainsSubstring("must not fall"));
 }
 
 TEST_CASE("names that stand for nothing get a suggestion and unknown keys are refused") {
-    const std::string shown = errors_in(kGrade + "diameter_tolerance = \"EN10270-1\"\ncolour = \"blue\"\nstrength = { Rm = \"2000 MPa\" }\n");
+    const std::string shown =
+        errors_in(kGrade + "diameter_tolerance = \"EN10270-1\"\ncolour = \"blue\"\nstrength = { Rm = \"2000 MPa\" }\n");
     CHECK_THAT(shown, ContainsSubstring("did you mean \"EN 10270-1\"?"));
     CHECK_THAT(shown, ContainsSubstring("unknown key grade[0].colour"));
 }
@@ -196,13 +207,16 @@ TEST_CASE("exchanged moduli, a range with one end and another format version are
     exchanged.replace(exchanged.find("81.5 GPa"), 8, "206 GPa ");
     exchanged.replace(exchanged.find("young_modulus = \"206 GPa\""), 25, "young_modulus = \"81.5 GPa\"");
     CHECK_THAT(errors_in(exchanged), ContainsSubstring("exchanged"));
-    CHECK_THAT(errors_in(kGrade + "strength = { A = \"2211 MPa\", m = 0.145, range = \"6 mm\" }\n"), ContainsSubstring("both ends"));
+    CHECK_THAT(errors_in(kGrade + "strength = { A = \"2211 MPa\", m = 0.145, range = \"6 mm\" }\n"),
+               ContainsSubstring("both ends"));
     CHECK_THAT(errors_in("format_version = 2\n"), ContainsSubstring("reads version 1"));
     CHECK_THAT(errors_in("\n"), ContainsSubstring("format_version is missing"));
 }
 
 TEST_CASE("all that is wrong in a wire file is reported in one run") {
-    const std::string shown = errors_in(kGrade + "diameter_tolerance = 3\nstrength = { Rm = \"2000 N\" }\n[[holding]]\ngrade = \"nix\"\ndiameters = []\n");
+    const std::string shown = errors_in(
+        kGrade +
+        "diameter_tolerance = 3\nstrength = { Rm = \"2000 N\" }\n[[holding]]\ngrade = \"nix\"\ndiameters = []\n");
     CHECK_THAT(shown, ContainsSubstring("diameter_tolerance"));
     CHECK_THAT(shown, ContainsSubstring("strength.Rm"));
     CHECK_THAT(shown, ContainsSubstring("\"nix\""));
