@@ -141,6 +141,7 @@ Json grade_json(const WireView& view, const wire::Grade& grade) {
     json["density_kg_per_m3"] = in_kg_per_m3(grade.density);
     json["shear_modulus_loss_per_kelvin"] = grade.shear_modulus_loss_per_kelvin;
     json["service_limit_c"] = grade.service_limit.degrees;
+    json["static_duty_only"] = grade.static_duty_only;
     json["torsional_yield"] = {{"share_of_rm", yield.share.value}, {"evidence", text_of(yield.evidence)}};
     json["relative_cost"] = or_null(grade.relative_cost);
     json["diameter_tolerance"] = tolerance_json(grade);

@@ -191,6 +191,7 @@ std::string properties_text(const wire::Grade& grade, int width) {
     text += line("density", significant(in_kg_per_m3(grade.density), 6) + " kg/m3" + property_mark(grade, {"density"}),
                  width);
     text += line("service limit", units::shown(grade.service_limit) + property_mark(grade, {"service limit"}), width);
+    if (grade.static_duty_only) text += line("duty", "static loads only (class of its standard, memory)", width);
     const wire::TorsionalYield yield = wire::torsional_yield(grade.family);
     text += line("torsional yield",
                  significant(yield.share.value, 3) + " Rm, curvature in the stress  (" +

@@ -113,6 +113,7 @@ std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, co
     n.service_limit_c = grade.service_limit.degrees;
     n.has_endurance =
         grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && n.d_mm < 10.0;
+    n.static_duty_only = grade.static_duty_only;
     n.relative_cost = grade.relative_cost;
     return n;
 }

@@ -51,6 +51,7 @@ struct WireNumbers {
     double permissible_stress_mpa = 0.0;
     double service_limit_c = 0.0;
     bool has_endurance = true;  ///< the endurance values hold for this wire (steel, below 10 mm)
+    bool static_duty_only = false;
     std::optional<double> relative_cost;
 };
 

@@ -19,6 +19,7 @@ constexpr double kInfinite = std::numeric_limits<double>::infinity();
 // ---- the wire and the coil body ------------------------------------------------------------------------------------
 
 Measure service_temperature(const Coil& c, double) { return {c.demand.temperature_c, c.wire.service_limit_c}; }
+Measure static_wire(const Coil& c, double) { return {c.wire.static_duty_only ? 1.0 : 0.0, 0.0}; }
 Measure smallest_index(const Coil& c, double) { return {c.index, c.demand.limits.smallest_index}; }
 Measure largest_index(const Coil& c, double) { return {c.index, c.demand.limits.largest_index}; }
 Measure fewest_coils(const Coil& c, double) { return {c.active_coils, c.demand.limits.fewest_active_coils}; }
@@ -183,6 +184,11 @@ constexpr std::array kRules{
     Rule{"service_temperature", "service temperature of the grade", "service temperature of the wire", "°C",
          Sense::at_most, Along::constant, Coils::matter, "service limit of the wire grade",
          [](const D& d, Ends) { return d.limits.heed_service_limit; }, service_temperature},
+    Rule{"static_wire", "wire made for static loads only", "wire made for static loads, under cycles (1 yes, 0 no)", "",
+         Sense::at_most, Along::constant, Coils::do_not_matter,
+         "classes of EN 10270-1 (S static, D dynamic) and EN 10270-2 (F static, T and V fatigue); ASTM A227 scope "
+         "(memory)",
+         [](const D& d, Ends) { return d.dynamic; }, static_wire},
     Rule{"index_smallest", "spring index too small", "spring index w", "", Sense::at_least, Along::constant,
          Coils::matter, "EN 15800 scope, 4 <= w <= 20; Shigley Eq. 10-18", always, smallest_index},
     Rule{"index_largest", "spring index too large", "spring index w", "", Sense::at_most, Along::constant,

@@ -242,6 +242,7 @@ wire::Grade read_grade(Reader& table, const wire::Catalogue& known) {
     grade.shear_modulus_loss_per_kelvin =
         table.need<Share>("shear_modulus_loss_per_100_kelvin", "\"2.5 %\"", kShare).value / 100.0;
     grade.service_limit = table.need<Celsius>("service_limit", "\"120 °C\"", kTemperature);
+    table.set("static_duty_only", grade.static_duty_only);
     table.set("relative_cost", grade.relative_cost, kPositive);
     read_tolerance(table, known, grade);
     grade.load_loss = read_row_of(table, "load_loss", "load loss", known.load_loss_guides, grade);

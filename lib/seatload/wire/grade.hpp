@@ -114,6 +114,7 @@ struct Grade {
     double shear_modulus_loss_per_kelvin = 0.0;    ///< r in G(t) = G20 (1 - r (t - 20)) [1/K]
     Celsius service_limit{};                       ///< highest service temperature
     std::vector<ToleranceRow> diameter_tolerance;  ///< by rising diameter; may be empty when none is established
+    bool static_duty_only = false;                 ///< its standard makes it for loads that hardly change
     std::optional<double> relative_cost;           ///< by mass, hard-drawn wire = 1
     std::optional<LoadLossGuide> load_loss;
     std::optional<StressRelief> stress_relief;

@@ -219,3 +219,13 @@ TEST_CASE("the first row of EN 10270-3 holds below its size") {
     REQUIRE(strength);
     CHECK(in_mpa(strength->minimum) == 2200.0);
 }
+
+// Classes of EN 10270-1 (S static, D dynamic) and EN 10270-2 (F static, T medium and V high fatigue), and the scope of
+// ASTM A227, all from memory.
+TEST_CASE("the wires made for static loads only are those of the static classes") {
+    std::vector<std::string> found;
+    for (const Grade& grade : builtin().grades)
+        if (grade.static_duty_only) found.push_back(grade.id);
+    CHECK(found == std::vector<std::string>{"EN10270-1-SL", "EN10270-1-SM", "EN10270-1-SH", "EN10270-2-FDC",
+                                            "EN10270-2-FDCrV", "EN10270-2-FDSiCr", "ASTM-A227-I", "ASTM-A227-II"});
+}
