@@ -31,13 +31,6 @@ demand::Requirement own_requirement(const record::SpringFile& file) {
 
 void append(Diagnostics& to, const Diagnostics& from) { to.insert(to.end(), from.begin(), from.end()); }
 
-/// Diagnostics of an evaluation know no file; the spring file is where to mend it.
-Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
-    for (Diagnostic& d : diagnostics)
-        if (d.place.file.empty()) d.place.file = path;
-    return diagnostics;
-}
-
 Result<Checked> check_one(const std::string& path, const std::optional<demand::Requirement>& requirement,
                           const References& refs) {
     auto file = read_file(

@@ -21,6 +21,12 @@ Result<References> load_references(const std::string& wire_file) {
     return references;
 }
 
+Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
+    for (Diagnostic& d : diagnostics)
+        if (d.place.file.empty()) d.place.file = path;
+    return diagnostics;
+}
+
 int refuse(const Diagnostics& diagnostics, std::ostream& err) {
     err << render(sorted(diagnostics));
     return kBadInput;

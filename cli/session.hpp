@@ -32,6 +32,10 @@ auto read_file(const std::string& path, const Reader& reader) -> decltype(reader
     return reader(*text, path);
 }
 
+/// The diagnostics, those without a place laid to a file: what judges or draws a spring does not know where it was
+/// written.
+Diagnostics placed(Diagnostics diagnostics, const std::string& path);
+
 /// Says what is wrong on `err` and returns kBadInput.
 int refuse(const Diagnostics& diagnostics, std::ostream& err);
 

@@ -16,9 +16,7 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
     if (!spec) return Diagnostics(spec.error());
     const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
     auto pdf = sheet::spring_sheet_pdf({*spec, grade, refs.tolerances});
-    Diagnostics said = pdf.error();
-    for (Diagnostic& d : said)
-        if (d.place.file.empty()) d.place.file = path;
+    const Diagnostics said = placed(pdf.error(), path);
     if (!pdf) return said;
     const std::filesystem::path name = std::filesystem::path(path).filename().replace_extension(".pdf");
     return Result<Paper>(Paper{folder / name, std::move(pdf).value()}, said);

@@ -61,10 +61,8 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
     std::vector<Paper> papers;
     std::vector<sheet::EnquiryAlternative> offered;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
-        for (Diagnostic d : bytes.error()) {
-            if (d.place.file.empty()) d.place.file = (folder / name).string();
-            said.push_back(std::move(d));
-        }
+        const Diagnostics each = placed(bytes.error(), (folder / name).string());
+        said.insert(said.end(), each.begin(), each.end());
         if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
     };
     for (const Offer& offer : offers) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <span>
 #include <thread>
 
 #include <seatload/sizing/cut.hpp>
@@ -190,11 +191,11 @@ class WireSearch {
     std::optional<Candidate> best_;
 };
 
-void add(Census& census, const WireSearch& part) {
-    census.fit += part.fit();
+void add(Census& census, unsigned long long fit, std::span<const Rejections> rejections) {
+    census.fit += fit;
     for (std::size_t r = 0; r < census.rejections.size(); ++r) {
-        census.rejections[r].all += part.rejections()[r].all;
-        census.rejections[r].alone += part.rejections()[r].alone;
+        census.rejections[r].all += rejections[r].all;
+        census.rejections[r].alone += rejections[r].alone;
     }
 }
 
@@ -220,7 +221,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
         for (std::size_t job = next++; job < jobs; job = next++) {
             WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
             one.run();
-            add(part, one);
+            add(part, one.fit(), one.rejections());
             census.best[job] = one.best();
             if (thread == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
         }
@@ -230,13 +231,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     work(0);
     for (std::thread& thread : threads) thread.join();
     census.rejections.resize(check::rules().size());
-    for (const Census& part : parts) {
-        census.fit += part.fit;
-        for (std::size_t r = 0; r < census.rejections.size(); ++r) {
-            census.rejections[r].all += part.rejections[r].all;
-            census.rejections[r].alone += part.rejections[r].alone;
-        }
-    }
+    for (const Census& part : parts) add(census, part.fit, part.rejections);
     return census;
 }
 
