@@ -11,7 +11,8 @@ Result<References> load_references(const std::string& wire_file) {
     SEATLOAD_ASSERT(catalogue.has_value());
     auto tolerances = io::builtin_tolerances();
     SEATLOAD_ASSERT(tolerances.has_value());
-    References references{std::move(catalogue).value(), std::move(tolerances).value()};
+    References references{
+        std::move(catalogue).value(), std::move(tolerances).value(), {sheet::Wording(io::builtin_wording())}};
     if (wire_file.empty()) return references;
     auto own = read_file(wire_file, [&](std::string_view text, const std::string& name) {
         return io::read_wire_file(text, name, references.wires);
@@ -30,19 +31,6 @@ Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
 int refuse(const Diagnostics& diagnostics, std::ostream& err) {
     err << render(sorted(diagnostics));
     return kBadInput;
-}
-
-std::string file_stem(const std::string& words) {
-    std::string stem;
-    for (const char c : words) {
-        const bool keep = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-        const bool upper = c >= 'A' && c <= 'Z';
-        if (keep) stem += c;
-        if (upper) stem += static_cast<char>(c - 'A' + 'a');
-        if (!keep && !upper && !stem.empty() && stem.back() != '-') stem += '-';
-    }
-    while (!stem.empty() && stem.back() == '-') stem.pop_back();
-    return stem.empty() ? "spring" : stem;
 }
 
 }  // namespace seatload::cli

@@ -6,6 +6,7 @@
 
 #include <seatload/core/file.hpp>
 #include <seatload/core/result.hpp>
+#include <seatload/sheet/paper.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
 
@@ -19,6 +20,7 @@ inline constexpr int kBadInput = 2;
 struct References {
     wire::Catalogue wires;
     tolerance::Tables tolerances;
+    sheet::Paper paper;  ///< how papers for the maker are to look
 };
 
 /// The built-in data, with the user's own wire file laid over it when one is named.

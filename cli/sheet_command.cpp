@@ -2,6 +2,7 @@
 #include <cli/sheet_command.hpp>
 
 #include <seatload/io/spec_file.hpp>
+#include <seatload/record/makers_copy.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include <cli/papers.hpp>
@@ -15,7 +16,8 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
         path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
     if (!spec) return Diagnostics(spec.error());
     const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
-    auto pdf = sheet::spring_sheet_pdf({*spec, grade, refs.tolerances});
+    auto pdf = sheet::spring_sheet_pdf(
+        {*spec, grade, refs.tolerances, refs.paper, 1, 1, io::write_spec(record::makers_copy(*spec))});
     const Diagnostics said = placed(pdf.error(), path);
     if (!pdf) return said;
     const std::filesystem::path name = std::filesystem::path(path).filename().replace_extension(".pdf");

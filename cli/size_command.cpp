@@ -4,9 +4,11 @@
 #include <chrono>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/spec_file.hpp>
+#include <seatload/record/makers_copy.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
@@ -68,11 +70,12 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
     for (const Offer& offer : offers) {
         const wire::Grade& grade = space.grades[space.wires[offer.alternative.candidate.wire].grade];
         const std::string name = stem(requirement) + '-' + lower(offer.spec.alternative);
-        offered.push_back({offer.spec, grade});
+        const std::string copy = io::write_spec(record::makers_copy(offer.spec));
+        offered.push_back({offer.spec, grade, copy});
         keep(name + ".toml", io::write_spec(offer.spec));
-        keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances}));
+        keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
-    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances));
+    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper));
     return papers;
 }
 

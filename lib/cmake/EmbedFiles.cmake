@@ -1,6 +1,6 @@
 # seatload_embed(<target> FILES <path>...)
 # Builds the named files (relative to the current source folder) into the target, to be had back byte for byte from
-# seatload::embedded("<path>").  The assembler's .incbin keeps a font of 400 kB from costing compile time.
+# seatload::embedded("<path>") (a leading ../ left out).  The assembler's .incbin keeps a font of 400 kB from costing compile time.
 
 function(seatload_embed target)
     cmake_parse_arguments(EMBED "" "" "FILES" ${ARGN})
@@ -17,7 +17,8 @@ function(seatload_embed target)
             "__asm__(\".section .rodata\\n.balign 16\\n.global ${name}_begin\\n.global ${name}_end\\n\"\n"
             "        \"${name}_begin:\\n.incbin \\\"${path}\\\"\\n${name}_end:\\n.byte 0\\n.previous\\n\");\n"
             "extern \"C\" const char ${name}_begin[];\nextern \"C\" const char ${name}_end[];\n")
-        string(APPEND entries "    {\"${file}\", ${name}_begin, ${name}_end},\n")
+        string(REGEX REPLACE "^[.][.]/" "" entry ${file})
+        string(APPEND entries "    {\"${entry}\", ${name}_begin, ${name}_end},\n")
         math(EXPR index "${index} + 1")
     endforeach()
     file(CONFIGURE OUTPUT ${source} @ONLY CONTENT

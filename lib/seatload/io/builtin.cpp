@@ -4,8 +4,14 @@
 #include <seatload/core/embedded.hpp>
 #include <seatload/io/tolerance_file.hpp>
 #include <seatload/io/wire_file.hpp>
+#include <seatload/io/wording_file.hpp>
 
 namespace seatload::io {
+namespace {
+
+constexpr std::string_view kWordingFolder = "templates/wording/";
+
+}  // namespace
 
 Result<wire::Catalogue> builtin_catalogue() {
     // wire/common.toml must come before the grades that name its tables
@@ -24,6 +30,25 @@ Result<wire::Catalogue> builtin_catalogue() {
 Result<tolerance::Tables> builtin_tolerances() {
     constexpr std::string_view kName = "data/en_15800.toml";
     return read_tolerances(embedded(kName), std::string(kName));
+}
+
+std::vector<std::string> builtin_languages() {
+    std::vector<std::string> languages;
+    for (const std::string_view name : embedded_names(kWordingFolder))
+        languages.emplace_back(name.substr(kWordingFolder.size(), 2));
+    return languages;
+}
+
+record::PhraseBook builtin_wording(std::string_view language) {
+    const auto text_of = [](std::string_view code) {
+        return embedded(std::string(kWordingFolder) + std::string(code) + ".toml");
+    };
+    auto english = read_wording(text_of("en"), "wording/en.toml");
+    SEATLOAD_ASSERT(english.has_value());
+    if (language == "en") return std::move(english).value();
+    auto book = read_wording(text_of(language), "wording/" + std::string(language) + ".toml", *english);
+    SEATLOAD_ASSERT(book.has_value());
+    return std::move(book).value();
 }
 
 }  // namespace seatload::io

@@ -13,6 +13,7 @@
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/printable.hpp>
+#include <seatload/sheet/spec_attachment.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/terms.hpp>
 #include <seatload/sheet/title_block.hpp>
@@ -134,15 +135,24 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives) {
     return std::move(flow.pages());
 }
 
+std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alternatives) {
+    std::vector<Attachment> attached;
+    for (const EnquiryAlternative& alternative : alternatives)
+        if (!alternative.spec_text.empty())
+            attached.push_back(spec_attachment(alternative.spec, alternative.spec_text));
+    make_names_differ(attached);
+    return attached;
+}
+
 }  // namespace
 
 Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
-                                     const tolerance::Tables& tolerances) {
+                                     const tolerance::Tables& tolerances, const Paper& paper) {
     if (alternatives.empty()) return error("an enquiry needs at least one alternative");
     std::vector<Facts> known;
     Diagnostics diagnostics;
     for (const EnquiryAlternative& alternative : alternatives) {
-        auto one = facts(alternative.spec, alternative.grade, tolerances);
+        auto one = facts(alternative.spec, alternative.grade, tolerances, paper);
         diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
         if (one) known.push_back(std::move(one).value());
     }
@@ -157,19 +167,25 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
     }
     for (const EnquiryAlternative& alternative : alternatives) {
         auto sheet =
-            spring_sheet({alternative.spec, alternative.grade, tolerances, static_cast<int>(pages.size()) + 1, sheets});
+            spring_sheet({alternative.spec, alternative.grade, tolerances, paper, static_cast<int>(pages.size()) + 1,
+                          sheets, alternative.spec_text});
         if (!sheet) return sheet.error();
         pages.push_back(std::move(sheet).value());
     }
     return {std::move(pages), std::move(diagnostics)};
 }
 
-Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances) {
-    const auto pages = enquiry(alternatives, tolerances);
+Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances,
+                                const Paper& paper, std::span<const Attachment> more) {
+    const auto pages = enquiry(alternatives, tolerances, paper);
     if (!pages) return pages.error();
     Diagnostics ignored;  // the same texts were complained of by enquiry()
     const record::Spec spec = printable(alternatives.front().spec, ignored);
-    auto bytes = write_pdf(*pages, {"Enquiry: " + title(spec), spec.identity.owner, "Enquiry to a spring maker"});
+    std::vector<Attachment> attached = spec_attachments(alternatives);
+    const std::string marks = marks_of(attached);
+    attached.insert(attached.end(), more.begin(), more.end());
+    auto bytes = write_pdf(
+        *pages, {"Enquiry: " + title(spec), spec.identity.owner, "Enquiry to a spring maker", marks}, attached);
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), pages.error()};
 }

@@ -138,7 +138,8 @@ bool Facts::keeps_half_turn() const {
     return std::abs(over - 0.5) <= spec.limits.half_turn_slack + 1e-9;
 }
 
-Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, const tolerance::Tables& tables) {
+Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, const tolerance::Tables& tables,
+                    const Paper& paper) {
     Diagnostics diagnostics;
     record::Spec spec = printable(as_written, diagnostics);
     for (const auto& wrong : {over_defined(spec), undrawable(spec)})
@@ -154,7 +155,8 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
     const Stress permissible =
         check::permissible_share(grade, spec.limits) / spec.limits.stress_safety * values.strength.minimum;
     const auto longest = longest_free_length(spec, values);
-    Facts out{spec,
+    Facts out{paper,
+              spec,
               printable(grade, diagnostics),
               std::move(values),
               wire_tolerance(grade, spec.spring.wire_diameter),

@@ -6,6 +6,7 @@
 #include <seatload/check/evaluation.hpp>
 #include <seatload/core/result.hpp>
 #include <seatload/record/spec.hpp>
+#include <seatload/sheet/paper.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
 
@@ -29,6 +30,7 @@ struct Trusted {
 /// inspected. Ln follows the gap rule of the spec's limits. The grade of a load is worked out from its tolerances,
 /// whatever the spec says.
 struct Facts {
+    Paper paper;        ///< how it is to be told
     record::Spec spec;  ///< texts made readable, our own reasons taken out
     wire::Grade grade;
     check::Evaluation values;
@@ -55,6 +57,7 @@ struct Facts {
 /// 15800, compensation rule, from memory); a text that is not UTF-8; a spring that cannot be
 /// drawn (no active coils, coils longer than the free length, lengths out of order). Warnings: characters that cannot
 /// be printed.
-Result<Facts> facts(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables);
+Result<Facts> facts(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables,
+                    const Paper& paper);
 
 }  // namespace seatload::sheet

@@ -13,9 +13,11 @@
 #include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/load_diagram.hpp>
+#include <seatload/sheet/operating_limits.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/printable.hpp>
 #include <seatload/sheet/sheet_entries.hpp>
+#include <seatload/sheet/spec_attachment.hpp>
 #include <seatload/sheet/spring_figure.hpp>
 #include <seatload/sheet/terms.hpp>
 #include <seatload/sheet/title_block.hpp>
@@ -57,6 +59,9 @@ SpringFigure figure(const Facts& facts) {
                                   symbol("L", "0") + " = " + number(spec.spring.free_length));
     out.words.seated = symbol("L", "1") + " = " + number(spec.seated.length);
     out.words.full_travel = symbol("L", "2") + " = " + number(spec.full_travel.length);
+    if (!spring::are_ground(spec.spring.ends)) return out;
+    out.words.squareness = symbol("e", "1");
+    out.words.parallelism = symbol("e", "2");
     return out;
 }
 
@@ -68,6 +73,20 @@ DiagramLoad diagram_load(const record::LoadAtLength& load, const std::optional<F
     out.length_words = symbol("L", index) + " " + number(load.length);
     out.load_words = symbol("F", index) + " " + limits(load).nominal;
     return out;
+}
+
+/// Where the spring buckles and where its stress reaches the limit.
+void add_limits(LoadDiagram& diagram, const Facts& facts) {
+    if (const auto length = buckling_length(facts)) {
+        diagram.buckling_length = in_mm(*length);
+        diagram.buckling_words = symbol("L", "K") + " " + reference(trimmed(in_mm(*length), 2));
+        diagram.words.buckling = symbol("L", "K") + " buckling";
+    }
+    const Force force = permissible_load(facts);
+    diagram.permissible_force = in_newton(force);
+    diagram.permissible_words = symbol("F", "τ") + " " + reference(significant(in_newton(force), 4));
+    diagram.permissible_above_words = diagram.permissible_words + " above";
+    diagram.words.permissible = symbol("F", "τ") + " stress limit";
 }
 
 LoadDiagram diagram(const Facts& facts) {
@@ -92,6 +111,7 @@ LoadDiagram diagram(const Facts& facts) {
     out.smallest_load_words = force("n", e.at_smallest_length.load);
     out.solid_words = length("c", e.solid_length);
     out.solid_load_words = force("c", e.at_solid.load);
+    add_limits(out, facts);
     return out;
 }
 
@@ -212,7 +232,7 @@ std::optional<Arranged> best_arrangement(const Facts& facts, const SheetInput& i
 }  // namespace
 
 Result<Drawing> spring_sheet(const SheetInput& input) {
-    const auto known = facts(input.spec, input.grade, input.tolerances);
+    const auto known = facts(input.spec, input.grade, input.tolerances, input.paper);
     if (!known) return known.error();
     if (auto best = best_arrangement(*known, input, sheet_entries(*known)))
         return {std::move(best->drawing), known.error()};
@@ -224,7 +244,11 @@ Result<std::string> spring_sheet_pdf(const SheetInput& input) {
     if (!drawing) return drawing.error();
     Diagnostics ignored;  // the same texts were complained of by spring_sheet()
     const record::Spec spec = printable(input.spec, ignored);
-    auto bytes = write_pdf({&*drawing, 1}, {title(spec), spec.identity.owner, "Drawing-and-tolerance sheet"});
+    std::vector<Attachment> attached;
+    if (!input.spec_text.empty()) attached.push_back(spec_attachment(input.spec, input.spec_text));
+    auto bytes = write_pdf({&*drawing, 1},
+                           {title(spec), spec.identity.owner, "Drawing-and-tolerance sheet", marks_of(attached)},
+                           attached);
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), drawing.error()};
 }

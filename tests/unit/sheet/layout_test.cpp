@@ -19,7 +19,7 @@ std::string listed(const std::vector<std::string>& faults) { return join(faults,
 TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
     for (const Specimen& specimen : specimens()) {
         INFO(specimen.name);
-        const auto page = sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances()});
+        const auto page = sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances(), paper()});
         REQUIRE(page.has_value());
         CHECK(listed(layout_faults(*page)) == "");
     }
@@ -30,7 +30,7 @@ TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crosse
     for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{5}, all.size()}) {
         std::vector<sheet::EnquiryAlternative> alternatives;
         for (std::size_t i = 0; i < count; ++i) alternatives.push_back({all[i].spec, grade_of(all[i].spec)});
-        const auto pages = sheet::enquiry(alternatives, tolerances());
+        const auto pages = sheet::enquiry(alternatives, tolerances(), paper());
         REQUIRE(pages.has_value());
         REQUIRE(pages->size() > count);
         for (std::size_t p = 0; p < pages->size(); ++p) {
@@ -58,7 +58,7 @@ TEST_CASE("the layout check finds an overlap, an overflow, small letters and a c
 TEST_CASE("more notes than a sheet can hold are an error, not a spill", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.notes.assign(60, "Sixty characters of a note that must go on to a second line.");
-    const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
+    const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()});
     REQUIRE_FALSE(page.has_value());
     CHECK_THAT(page.error().front().message, ContainsSubstring("notes"));
 }

@@ -30,7 +30,7 @@ Drawing page_with(sheet::Item item) {
 }
 
 std::string sheet_bytes(const record::Spec& spec) {
-    return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances()}).value();
+    return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances(), paper()}).value();
 }
 
 /// A folder of its own, gone with the test.
@@ -166,10 +166,10 @@ TEST_CASE("an enquiry is one document with cover, reply and sheets", "[sheet]") 
     const std::vector<Specimen> all = specimens();
     const std::vector<sheet::EnquiryAlternative> alternatives{{all[0].spec, grade_of(all[0].spec)},
                                                               {all[3].spec, grade_of(all[3].spec)}};
-    const auto bytes = sheet::enquiry_pdf(alternatives, tolerances());
+    const auto bytes = sheet::enquiry_pdf(alternatives, tolerances(), paper());
     REQUIRE(bytes.has_value());
-    CHECK(*bytes == *sheet::enquiry_pdf(alternatives, tolerances()));
-    CHECK_FALSE(sheet::enquiry_pdf({}, tolerances()).has_value());
+    CHECK(*bytes == *sheet::enquiry_pdf(alternatives, tolerances(), paper()));
+    CHECK_FALSE(sheet::enquiry_pdf({}, tolerances(), paper()).has_value());
     if (!has_tool("pdfinfo") || !has_tool("qpdf")) {
         WARN("qpdf or poppler-utils is not installed: the PDF was not read back");
         return;

@@ -26,7 +26,7 @@ std::string words_of(const sheet::Drawing& page) {
 }
 
 std::string sheet_words(const record::Spec& spec, const wire::Grade& grade) {
-    const auto page = sheet::spring_sheet({spec, grade, tolerances(), 2, 7});
+    const auto page = sheet::spring_sheet({spec, grade, tolerances(), paper(), 2, 7});
     REQUIRE(page.has_value());
     return words_of(*page);
 }
@@ -43,7 +43,7 @@ std::string joined(std::string words) {
 std::string enquiry_words(const std::vector<record::Spec>& specs) {
     std::vector<sheet::EnquiryAlternative> alternatives;
     for (const record::Spec& spec : specs) alternatives.push_back({spec, grade_of(spec)});
-    const auto pages = sheet::enquiry(alternatives, tolerances());
+    const auto pages = sheet::enquiry(alternatives, tolerances(), paper());
     REQUIRE(pages.has_value());
     std::string out;
     for (const sheet::Drawing& page : *pages) out += words_of(page);
@@ -145,7 +145,7 @@ TEST_CASE("a sheet that leaves the maker nothing to adjust is refused", "[sheet]
     for (const Adjustables& left : {Adjustables{}, Adjustables{record::Adjustable::free_length},
                                     Adjustables{record::Adjustable::coils_and_wire}}) {
         spec.adjustable = left;
-        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
+        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()});
         REQUIRE_FALSE(page.has_value());
         CHECK_THAT(page.error().front().message, ContainsSubstring("over-defined"));
         CHECK_FALSE(page.error().front().hint.empty());
@@ -200,14 +200,14 @@ TEST_CASE("a wire outside its grade's range is an error", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.spring.wire_diameter = 30.0 * mm;
     spec.spring.mean_diameter = 200.0 * mm;
-    CHECK_FALSE(sheet::spring_sheet({spec, grade_of(spec), tolerances()}).has_value());
+    CHECK_FALSE(sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()}).has_value());
 }
 
 TEST_CASE("a spring that cannot be drawn is an error with the reason", "[sheet]") {
     const auto complaint = [](auto spoil) {
         record::Spec spec = specimen(latch());
         spoil(spec);
-        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances()});
+        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()});
         REQUIRE_FALSE(page.has_value());
         return page.error().front().message;
     };
@@ -311,7 +311,7 @@ TEST_CASE("the free length is bounded where the spring would buckle", "[sheet]")
     record::Spec spec = specimen(latch());
     spec.limits.buckling_margin = 1.1;
     spec.seated.plus = spec.seated.minus = 1.0 * newton;
-    const auto facts = sheet::facts(spec, grade_of(spec), tolerances());
+    const auto facts = sheet::facts(spec, grade_of(spec), tolerances(), paper());
     REQUIRE(facts.has_value());
     REQUIRE(facts->longest_free_length.has_value());
     const auto buckles = [&](double longer_mm) {
@@ -333,9 +333,9 @@ TEST_CASE("the free length is bounded where the spring would buckle", "[sheet]")
                ContainsSubstring("L0 at or below " + sheet::number(*facts->longest_free_length) + " mm"));
     // A guided spring cannot buckle; the room for it is a bound all the same.
     spec.space.seats = demand::Seats::guided;
-    CHECK_FALSE(sheet::facts(spec, grade_of(spec), tolerances())->longest_free_length.has_value());
+    CHECK_FALSE(sheet::facts(spec, grade_of(spec), tolerances(), paper())->longest_free_length.has_value());
     spec.space.free_length = demand::LengthRange{15.0 * mm, 19.5 * mm};
-    CHECK(*sheet::facts(spec, grade_of(spec), tolerances())->longest_free_length == 19.5 * mm);
+    CHECK(*sheet::facts(spec, grade_of(spec), tolerances(), paper())->longest_free_length == 19.5 * mm);
 }
 
 TEST_CASE("a spring that may yield when pressed solid is never pressed below L2", "[sheet]") {
@@ -404,7 +404,7 @@ TEST_CASE("a reply form stays with its heading", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.quantities = {10, 20, 50, 100, 200, 500};
     std::vector<sheet::EnquiryAlternative> alternatives(7, {spec, grade_of(spec)});
-    const auto pages = sheet::enquiry(alternatives, tolerances());
+    const auto pages = sheet::enquiry(alternatives, tolerances(), paper());
     REQUIRE(pages.has_value());
     int forms = 0;
     for (const sheet::Drawing& page : *pages) {

@@ -5,8 +5,10 @@
 #include <string>
 #include <vector>
 
+#include <seatload/io/builtin.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/record/specify.hpp>
+#include <seatload/sheet/paper.hpp>
 #include <seatload/spring/coils.hpp>
 #include <seatload/spring/rate.hpp>
 #include <seatload/tolerance/en15800.hpp>
@@ -14,6 +16,12 @@
 #include <support/builtin.hpp>
 
 namespace seatload::test {
+
+/// The usual paper: English, A4, metric.
+inline const sheet::Paper& paper() {
+    static const sheet::Paper usual{sheet::Wording(io::builtin_wording())};
+    return usual;
+}
 
 /// What a specimen spring is made of, in mm.
 struct Shape {
