@@ -5,10 +5,16 @@
 #include <fmt/format.h>
 #include <hpdf.h>
 #include <hpdf_conf.h>
+#include <hpdf_namedict.h>
 #include <hpdf_utils.h>
 #include <sys/mman.h>
 #include <unistd.h>
 
+#include <algorithm>
+#include <cstring>
+#include <vector>
+
+#include <seatload/core/sha256.hpp>
 #include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/font_metrics.hpp>
 #include <seatload/sheet/lettering.hpp>
@@ -123,6 +129,10 @@ std::string identity_to_unicode() {
     return cmap + "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
 }
 
+void write(HPDF_Stream stream, std::string_view bytes) {
+    HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()), static_cast<HPDF_UINT>(bytes.size()));
+}
+
 /// libharu's ToUnicode map uses operators that are not allowed there (readers complain): put a legal one in its place.
 void mend_to_unicode(HPDF_Font font) {
     auto* map = static_cast<HPDF_Dict>(HPDF_Dict_GetItem(font, "ToUnicode", HPDF_OCLASS_DICT));
@@ -130,16 +140,17 @@ void mend_to_unicode(HPDF_Font font) {
     HPDF_MemStream_FreeData(map->stream);
     for (const char* key : {"Type", "CMapName", "CIDSystemInfo", "WMode"}) HPDF_Dict_RemoveElement(map, key);
     const std::string cmap = identity_to_unicode();
-    HPDF_Stream_Write(map->stream, reinterpret_cast<const HPDF_BYTE*>(cmap.data()),
-                      static_cast<HPDF_UINT>(cmap.size()));
+    write(map->stream, cmap);
     map->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
 }
 
-/// libharu asks readers to thicken a face that is bold already (FontDescriptor flag bit 19), and leaves the large
-/// character map uncompressed.
+/// libharu asks readers to thicken a face that is bold already (FontDescriptor flag bit 19), names it "-Bold,Bold", and
+/// leaves the large character map uncompressed.
 void mend_descriptor(HPDF_Font font) {
     auto* attributes = static_cast<HPDF_FontAttr>(font->attr);
     attributes->fontdef->flags &= ~(1u << 18);
+    auto* face = static_cast<HPDF_TTFontDefAttr>(attributes->fontdef->attr);
+    if (char* style = std::strchr(face->base_font, ',')) *style = '\0';
     if (attributes->map_stream) attributes->map_stream->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
 }
 
@@ -262,11 +273,12 @@ void describe(const Document& document, const DocumentInfo& info) {
     HPDF_SetInfoAttr(document.handle(), HPDF_INFO_TITLE, info.title.c_str());
     HPDF_SetInfoAttr(document.handle(), HPDF_INFO_AUTHOR, info.author.c_str());
     HPDF_SetInfoAttr(document.handle(), HPDF_INFO_SUBJECT, info.subject.c_str());
+    if (!info.keywords.empty()) HPDF_SetInfoAttr(document.handle(), HPDF_INFO_KEYWORDS, info.keywords.c_str());
     HPDF_SetInfoAttr(document.handle(), HPDF_INFO_CREATOR, "seatload");
     document.check("describing the document");
 }
 
-void draw_page(const Document& document, const Fonts& fonts, const Drawing& drawing) {
+HPDF_Page draw_page(const Document& document, const Fonts& fonts, const Drawing& drawing) {
     const HPDF_Page page = HPDF_AddPage(document.handle());
     HPDF_Page_SetWidth(page, points(drawing.width()));
     HPDF_Page_SetHeight(page, points(drawing.height()));
@@ -274,6 +286,101 @@ void draw_page(const Document& document, const Fonts& fonts, const Drawing& draw
     Painter painter(page, fonts);
     for (const Item& item : drawing.items()) std::visit(painter, item);
     document.check("drawing a page");
+    return page;
+}
+
+/// The embedded file stream itself: compressed, with its kind and size, and without a date.
+HPDF_Dict embedded_file(HPDF_Doc doc, const Attachment& attachment) {
+    const HPDF_Dict file = HPDF_DictStream_New(doc->mmgr, doc->xref);
+    if (!file) throw PdfFailure{"no memory for an attachment"};
+    write(file->stream, attachment.bytes);
+    file->filter = HPDF_STREAM_FILTER_FLATE_DECODE;
+    HPDF_Dict_AddName(file, "Type", "EmbeddedFile");
+    HPDF_Dict_AddName(file, "Subtype", attachment.mime.c_str());
+    const HPDF_Dict parameters = HPDF_Dict_New(doc->mmgr);
+    HPDF_Dict_Add(file, "Params", parameters);
+    HPDF_Dict_AddNumber(parameters, "Size", static_cast<HPDF_INT32>(attachment.bytes.size()));
+    return file;
+}
+
+/// The file specification (ISO 32000-1, 7.11.3) with the keys libharu leaves out, and with the name alone where it
+/// writes the path on the builder's machine.
+HPDF_Dict file_specification(HPDF_Doc doc, const Attachment& attachment) {
+    const HPDF_Encoder utf8 = HPDF_GetEncoder(doc, "UTF-8");
+    const HPDF_Dict file = embedded_file(doc, attachment);
+    const HPDF_Dict specification = HPDF_Dict_New(doc->mmgr);
+    HPDF_Xref_Add(doc->xref, specification);
+    HPDF_Dict_AddName(specification, "Type", "Filespec");
+    HPDF_Dict_Add(specification, "F", HPDF_String_New(doc->mmgr, attachment.name.c_str(), nullptr));
+    HPDF_Dict_Add(specification, "UF", HPDF_String_New(doc->mmgr, attachment.name.c_str(), utf8));
+    HPDF_Dict_Add(specification, "Desc", HPDF_String_New(doc->mmgr, attachment.description.c_str(), utf8));
+    HPDF_Dict_AddName(specification, "AFRelationship", "Source");
+    const HPDF_Dict streams = HPDF_Dict_New(doc->mmgr);
+    HPDF_Dict_Add(specification, "EF", streams);
+    HPDF_Dict_Add(streams, "F", file);
+    HPDF_Dict_Add(streams, "UF", file);
+    return specification;
+}
+
+/// The document's (empty) list of embedded files, in a name tree of one leaf.
+HPDF_Array new_list_of_files(HPDF_Doc doc) {
+    const HPDF_NameDict names = HPDF_NameDict_New(doc->mmgr, doc->xref);
+    HPDF_Catalog_SetNames(doc->catalog, names);
+    const HPDF_NameTree tree = HPDF_NameTree_New(doc->mmgr, doc->xref);
+    HPDF_NameDict_SetNameTree(names, HPDF_NAME_EMBEDDED_FILES, tree);
+    return static_cast<HPDF_Array>(HPDF_Dict_GetItem(tree, "Names", HPDF_OCLASS_ARRAY));
+}
+
+/// Attaches in the order of the names, as a name tree must be: libharu's own HPDF_AttachFile files them wrongly from
+/// the third on, and readers then find none.
+void attach(const Document& document, std::span<const Attachment> attachments) {
+    if (attachments.empty()) return;
+    std::vector<const Attachment*> in_order;
+    for (const Attachment& attachment : attachments) in_order.push_back(&attachment);
+    std::sort(in_order.begin(), in_order.end(),
+              [](const Attachment* a, const Attachment* b) { return a->name < b->name; });
+    const HPDF_Doc doc = document.handle();
+    const HPDF_Array names = new_list_of_files(doc);
+    const HPDF_Array associated = HPDF_Array_New(doc->mmgr);
+    HPDF_Dict_Add(doc->catalog, "AF", associated);
+    document.check("starting the list of attachments");
+    for (const Attachment* attachment : in_order) {
+        const HPDF_Dict specification = file_specification(doc, *attachment);
+        HPDF_Array_Add(names, HPDF_String_New(doc->mmgr, attachment->name.c_str(), nullptr));
+        HPDF_Array_Add(names, specification);
+        HPDF_Array_Add(associated, specification);
+    }
+    document.check("attaching files");
+}
+
+/// What has been drawn on a page, as PDF operators.
+std::string drawn_on(HPDF_Page page) {
+    const HPDF_Stream stream = static_cast<HPDF_PageAttr>(page->attr)->stream;
+    std::string operators;
+    for (HPDF_UINT i = 0; i < HPDF_MemStream_GetBufCount(stream); ++i) {
+        HPDF_UINT length = 0;
+        const HPDF_BYTE* bytes = HPDF_MemStream_GetBufPtr(stream, i, &length);
+        operators.append(reinterpret_cast<const char*>(bytes), length);
+    }
+    return operators;
+}
+
+/// An identifier made of what the document holds: libharu would make it of the clock, or none.
+void identify(const Document& document, std::span<const HPDF_Page> pages, const DocumentInfo& info,
+              std::span<const Attachment> attachments) {
+    std::string digests;
+    for (const std::string* text : {&info.title, &info.author, &info.subject, &info.keywords})
+        digests += sha256_hex(*text);
+    for (const HPDF_Page page : pages) digests += sha256_hex(drawn_on(page));
+    for (const Attachment& a : attachments) digests += sha256_hex(a.name) + sha256_hex(a.bytes);
+    std::string identifier = sha256_hex(digests).substr(0, 16);
+    const HPDF_Doc doc = document.handle();
+    const HPDF_Array pair = HPDF_Array_New(doc->mmgr);
+    HPDF_Dict_Add(doc->trailer, "ID", pair);
+    for (int i = 0; i < 2; ++i)
+        HPDF_Array_Add(pair, HPDF_Binary_New(doc->mmgr, reinterpret_cast<HPDF_BYTE*>(identifier.data()),
+                                             static_cast<HPDF_UINT>(identifier.size())));
+    document.check("identifying the document");
 }
 
 /// The document's bytes. Saved to memory, since libharu reports success on a full disk.
@@ -293,13 +400,18 @@ std::string saved(const Document& document) {
     return bytes;
 }
 
-std::string assemble(std::span<const Drawing> pages, const DocumentInfo& info) {
+std::string assemble(std::span<const Drawing> pages, const DocumentInfo& info,
+                     std::span<const Attachment> attachments) {
     const Document document;
+    document.handle()->pdf_version = HPDF_VER_17;  // the first with embedded files as we write them; libharu says 1.3
     HPDF_SetCompressionMode(document.handle(), HPDF_COMP_ALL);
     HPDF_UseUTFEncodings(document.handle());
     describe(document, info);
     const Fonts fonts{load_font(document, Face::regular), load_font(document, Face::bold)};
-    for (const Drawing& page : pages) draw_page(document, fonts, page);
+    std::vector<HPDF_Page> drawn;
+    for (const Drawing& page : pages) drawn.push_back(draw_page(document, fonts, page));
+    attach(document, attachments);
+    identify(document, drawn, info, attachments);
     for (const HPDF_Font font : {fonts.regular, fonts.bold}) {
         mend_to_unicode(font);
         mend_descriptor(font);
@@ -310,14 +422,16 @@ std::string assemble(std::span<const Drawing> pages, const DocumentInfo& info) {
 
 }  // namespace
 
-Result<std::string> write_pdf(std::span<const Drawing> pages, const DocumentInfo& info) {
+Result<std::string> write_pdf(std::span<const Drawing> pages, const DocumentInfo& info,
+                              std::span<const Attachment> attachments) {
     Diagnostics errors = complaints(pages);
-    for (const std::string* text : {&info.title, &info.author, &info.subject})
+    for (Diagnostic& wrong : complaints(attachments)) errors.push_back(std::move(wrong));
+    for (const std::string* text : {&info.title, &info.author, &info.subject, &info.keywords})
         if (!is_printable(*text, Face::regular))
             errors.push_back(error("the document's description has a character that cannot be written"));
     if (!errors.empty()) return errors;
     try {
-        return assemble(pages, info);
+        return assemble(pages, info, attachments);
     } catch (const PdfFailure& failure) {
         return error("the PDF could not be made: " + failure.what);
     }

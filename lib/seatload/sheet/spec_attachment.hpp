@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <seatload/record/spec.hpp>
+#include <seatload/sheet/attachment.hpp>
+
+namespace seatload::sheet {
+
+/// The spec's text as an attachment of its sheet, named after the drawing number: "ot-14-0312-a.toml", or "spec-a.toml"
+/// when there is no number.
+Attachment spec_attachment(const record::Spec& spec, std::string spec_text);
+
+/// Gives the second and later of equally named attachments a number: "a.toml", "a-2.toml".
+void make_names_differ(std::vector<Attachment>& attachments);
+
+/// The SHA-256 of each attachment as one line for a PDF's keywords; empty when there is none.
+std::string marks_of(std::span<const Attachment> attachments);
+
+/// The SHA-256 that a line written by marks_of() holds for an attachment, as 64 hexadecimal digits.
+std::optional<std::string> mark_in(std::string_view keywords, std::string_view name);
+
+}  // namespace seatload::sheet
