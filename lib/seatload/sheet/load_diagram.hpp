@@ -19,6 +19,16 @@ struct DiagramLoad {
     std::string load_words;
 };
 
+/// What is written on the axes of a load-length diagram and in its key; a key left empty is not shown.
+struct DiagramWords {
+    std::string force_axis = "F [N]";
+    std::string length_axis = "L [mm]";
+    std::string ordered = "as ordered";    ///< at the grey band
+    std::string grade = "EN 15800 grade";  ///< at the bar
+    std::string buckling;                  ///< at the upright limit line
+    std::string permissible;               ///< at the level limit line
+};
+
 /// What a load-length diagram shows [mm, N].
 struct LoadDiagram {
     double free_length = 0.0;
@@ -32,9 +42,16 @@ struct LoadDiagram {
     std::string smallest_load_words;
     std::string solid_words;
     std::string solid_load_words;
+    std::optional<double> buckling_length;  ///< LK; drawn when it lies between L0 and Lc
+    std::string buckling_words;
+    std::optional<double> permissible_force;  ///< at which the stress reaches its limit
+    std::string permissible_words;            ///< at its line
+    std::string permissible_above_words;      ///< instead of the line, when that lies above the diagram
+    DiagramWords words;
 };
 
-/// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one.
+/// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one. Limits
+/// stand as narrow double-dotted lines across the plot.
 void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram);
 
 }  // namespace seatload::sheet

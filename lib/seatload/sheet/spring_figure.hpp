@@ -16,6 +16,9 @@ struct FigureWords {
     std::string free_length;
     std::string seated;       ///< L1
     std::string full_travel;  ///< L2
+    std::string squareness;   ///< e1; empty: not shown
+    std::string parallelism;  ///< e2; empty: not shown
+    std::string detail = "X";  ///< letter of the detail view
 };
 
 /// A spring to be drawn with its dimensions.
