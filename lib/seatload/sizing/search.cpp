@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <mutex>
 #include <span>
 #include <thread>
 
@@ -83,7 +84,9 @@ class WireSearch {
 
     void run() {
         const WireOption& option = space_.wires[wire_];
+        cells_.resize(static_cast<std::size_t>(option.mean_diameters.count));
         for (long i = 0; i < option.mean_diameters.count; ++i) {
+            cell_ = &cells_[static_cast<std::size_t>(i)];
             check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_,
                              space_.total_coils.at(0));
             cut_where_coils_do_not_matter(coil);
@@ -97,6 +100,7 @@ class WireSearch {
     unsigned long long fit() const { return fit_; }
     const std::vector<Rejections>& rejections() const { return rejections_; }
     const std::optional<Candidate>& best() const { return best_; }
+    const std::vector<MapCell>& cells() const { return cells_; }
 
   private:
     void cut_where_coils_do_not_matter(const check::Coil& coil) {
@@ -131,6 +135,7 @@ class WireSearch {
             rejections_[active_.along[i].rule_index()].alone +=
                 static_cast<unsigned long long>(o.count_without(i) - o.count());
         fit_ += static_cast<unsigned long long>(o.count());
+        cell_->fit += static_cast<unsigned long long>(o.count());
         if (o.count() > 0) keep_best(coil, o.from, o.to);
     }
 
@@ -157,6 +162,7 @@ class WireSearch {
         });
         if (peak > from && tenths(peak - 1) >= tenths(peak)) --peak;
         const double most = tenths(peak);
+        cell_->room_in_tenths = std::max(cell_->room_in_tenths, most);
         offer(coil, free_length(first_true(from, peak, [&](long index) { return tenths(index) >= most; })));
     }
 
@@ -189,6 +195,41 @@ class WireSearch {
     unsigned long long fit_ = 0;
     std::vector<Rejections> rejections_;
     std::optional<Candidate> best_;
+    std::vector<MapCell> cells_;
+    MapCell* cell_ = nullptr;  ///< of the mean diameter looked at
+};
+
+/// The map, filled by many threads: counts add up and the most room is taken, so that their order does not matter.
+class SharedMap {
+  public:
+    explicit SharedMap(const Space& space) {
+        for (const WireOption& wire : space.wires) {
+            const auto at = place(wire.size.diameter);
+            if (at != rows_.end() && at->wire_diameter == wire.size.diameter) continue;
+            rows_.insert(at, {wire.size.diameter, wire.mean_diameters,
+                              std::vector<MapCell>(static_cast<std::size_t>(wire.mean_diameters.count))});
+        }
+    }
+
+    void add(const WireOption& wire, std::span<const MapCell> cells) {
+        const std::scoped_lock lock(mutex_);
+        std::vector<MapCell>& sum = place(wire.size.diameter)->cells;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            sum[i].fit += cells[i].fit;
+            sum[i].room_in_tenths = std::max(sum[i].room_in_tenths, cells[i].room_in_tenths);
+        }
+    }
+
+    std::vector<MapRow> take() { return std::move(rows_); }
+
+  private:
+    std::vector<MapRow>::iterator place(Length diameter) {
+        return std::lower_bound(rows_.begin(), rows_.end(), diameter,
+                                [](const MapRow& row, Length d) { return row.wire_diameter < d; });
+    }
+
+    std::mutex mutex_;
+    std::vector<MapRow> rows_;
 };
 
 void add(Census& census, unsigned long long fit, std::span<const Rejections> rejections) {
@@ -214,6 +255,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     Census census;
     census.looked_at = space.size();
     census.best.resize(jobs);
+    SharedMap map(space);
     std::atomic<std::size_t> next = 0;
     const auto work = [&](std::size_t thread) {
         Census& part = parts[thread];
@@ -223,6 +265,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
             one.run();
             add(part, one.fit(), one.rejections());
             census.best[job] = one.best();
+            map.add(space.wires[job / space.ends.size()], one.cells());
             if (thread == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
         }
     };
@@ -232,6 +275,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     for (std::thread& thread : threads) thread.join();
     census.rejections.resize(check::rules().size());
     for (const Census& part : parts) add(census, part.fit, part.rejections);
+    census.map = map.take();
     return census;
 }
 

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include <seatload/sizing/axis.hpp>
 #include <seatload/sizing/merit.hpp>
 #include <seatload/sizing/space.hpp>
 
@@ -26,12 +27,27 @@ struct Rejections {
     unsigned long long alone = 0;  ///< combinations that only it rejects
 };
 
+/// What fits at one mean diameter with wire of one diameter, whatever the grade, ends, coils and free length.
+struct MapCell {
+    unsigned long long fit = 0;
+    double room_in_tenths = 0.0;  ///< the most tolerance room of those that fit; 0 when none does
+    bool operator==(const MapCell&) const = default;
+};
+
+/// All mean diameters looked at with wire of one diameter.
+struct MapRow {
+    Length wire_diameter;
+    Axis mean_diameters;
+    std::vector<MapCell> cells;  ///< one a mean diameter
+};
+
 /// What a search found.
 struct Census {
     unsigned long long looked_at = 0;
     unsigned long long fit = 0;
     std::vector<Rejections> rejections;          ///< by rule, in the order of check::rules()
     std::vector<std::optional<Candidate>> best;  ///< of each wire and ends, index wire * ends.size() + ends
+    std::vector<MapRow> map;                     ///< by rising wire diameter
 };
 
 struct SearchOptions {

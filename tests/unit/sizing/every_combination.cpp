@@ -28,6 +28,10 @@ void look_at(PlainCount& count, std::optional<sizing::Candidate>& best, std::siz
     if (!broken.empty()) return;
     ++count.fit;
     const sizing::Merit merit = sizing::merit(coil, free_length);
+    auto& [fit, room] = count.at_diameters[{coil.wire.d_mm, coil.D_mm}];
+    room = fit == 0 ? sizing::room_in_tenths(merit.tolerance_room)
+                    : std::max(room, sizing::room_in_tenths(merit.tolerance_room));
+    ++fit;
     if (!best || sizing::better(merit, best->merit))
         best = sizing::Candidate{wire, coil.ends, coil.D_mm, coil.total_coils, free_length, merit};
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
+#include <utility>
 #include <vector>
 
 #include <seatload/sizing/search.hpp>
@@ -13,6 +15,9 @@ struct PlainCount {
     unsigned long long fit = 0;
     std::vector<sizing::Rejections> rejections;
     std::vector<std::optional<sizing::Candidate>> best;
+    /// Of each wire diameter and mean diameter [mm] at which something fits: how many, and the most tolerance room in
+    /// whole tenths.
+    std::map<std::pair<double, double>, std::pair<unsigned long long, double>> at_diameters;
 };
 
 /// Tests each combination against each limit, one after another: slow, and too plain to be wrong in the way a search

@@ -24,6 +24,22 @@ bool same(const sizing::Candidate& a, const sizing::Candidate& b) {
            a.total_coils == b.total_coils && a.free_length_mm == b.free_length_mm;
 }
 
+void check_map(const sizing::Census& census, const test::PlainCount& plain) {
+    std::size_t filled = 0;
+    for (const sizing::MapRow& row : census.map)
+        for (std::size_t i = 0; i < row.cells.size(); ++i) {
+            if (row.cells[i].fit == 0) continue;
+            ++filled;
+            const double D = row.mean_diameters.at(static_cast<long>(i));
+            CAPTURE(in_mm(row.wire_diameter), D);
+            const auto found = plain.at_diameters.find({in_mm(row.wire_diameter), D});
+            REQUIRE(found != plain.at_diameters.end());
+            CHECK(row.cells[i].fit == found->second.first);
+            CHECK(row.cells[i].room_in_tenths == found->second.second);
+        }
+    CHECK(filled == plain.at_diameters.size());
+}
+
 }  // namespace
 
 TEST_CASE("the search finds what testing every combination finds") {
@@ -39,6 +55,7 @@ TEST_CASE("the search finds what testing every combination finds") {
             CHECK(census.rejections[i].all == plain.rejections[i].all);
             CHECK(census.rejections[i].alone == plain.rejections[i].alone);
         }
+        check_map(census, plain);
         REQUIRE(census.best.size() == plain.best.size());
         for (std::size_t i = 0; i < census.best.size(); ++i) {
             CAPTURE(i);
@@ -58,6 +75,11 @@ TEST_CASE("one thread and four give the same answer") {
         const sizing::Census one = searched(space, 1);
         const sizing::Census four = searched(space, 4);
         CHECK(one.fit == four.fit);
+        REQUIRE(one.map.size() == four.map.size());
+        for (std::size_t i = 0; i < one.map.size(); ++i) {
+            CHECK(one.map[i].wire_diameter == four.map[i].wire_diameter);
+            CHECK(one.map[i].cells == four.map[i].cells);
+        }
         for (std::size_t i = 0; i < one.rejections.size(); ++i) {
             CHECK(one.rejections[i].all == four.rejections[i].all);
             CHECK(one.rejections[i].alone == four.rejections[i].alone);
