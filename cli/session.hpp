@@ -41,7 +41,4 @@ Diagnostics placed(Diagnostics diagnostics, const std::string& path);
 /// Says what is wrong on `err` and returns kBadInput.
 int refuse(const Diagnostics& diagnostics, std::ostream& err);
 
-/// A file name made of words: lower-case letters and digits, all else as single hyphens; never empty.
-std::string file_stem(const std::string& words);
-
 }  // namespace seatload::cli
