@@ -7,6 +7,7 @@
 
 #include <seatload/demand/limits.hpp>
 #include <seatload/demand/load_band.hpp>
+#include <seatload/demand/revision.hpp>
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
 #include <seatload/wire/grade.hpp>
@@ -101,6 +102,7 @@ struct Identity {
 /// What a mechanism demands of a spring.
 struct Requirement {
     Identity identity;
+    std::vector<Revision> revisions;  ///< of the part, the earliest first; the last is the identity's
     Space space;
     LoadBand seated_load;       ///< at L1
     LoadBand full_travel_load;  ///< at L2

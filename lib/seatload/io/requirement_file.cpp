@@ -6,6 +6,7 @@
 #include <seatload/io/identity_table.hpp>
 #include <seatload/io/own_wire.hpp>
 #include <seatload/io/requirement_check.hpp>
+#include <seatload/io/revision_tables.hpp>
 
 namespace seatload::io {
 namespace {
@@ -72,6 +73,7 @@ demand::Requirement read_tables(Reader& root) {
         visitor(fields);
     };
     if (auto table = root.table("identity")) requirement.identity = read_identity(*table);
+    requirement.revisions = read_revisions(root, requirement.identity);
     visit(root.need_table("space", "seated_height = \"15 mm\""), [&](auto& f) { visit_space(f, requirement.space); });
     visit(root.need_table("load", "seated = \"4.8 N .. 6.5 N\""), [&](auto& f) { visit_loads(f, requirement); });
     visit(root.table("duty"), [&](auto& f) { visit_duty(f, requirement.duty); });

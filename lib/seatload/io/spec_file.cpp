@@ -6,6 +6,7 @@
 #include <seatload/io/format_mark.hpp>
 #include <seatload/io/identity_table.hpp>
 #include <seatload/io/record_forms.hpp>
+#include <seatload/io/revision_tables.hpp>
 #include <seatload/io/spring_table.hpp>
 
 namespace seatload::io {
@@ -77,6 +78,7 @@ record::Spec read_tables(Reader& root, const wire::Catalogue& catalogue) {
     FieldReader head(root);
     visit_head(head, spec);
     if (auto table = root.table("identity")) spec.identity = read_identity(*table);
+    spec.revisions = read_revisions(root, spec.identity);
     SpringTable spring = read_spring_table(root, catalogue);
     spec.wire_grade = std::move(spring.wire_grade);
     spec.own_grade = std::move(spring.own_grade);
@@ -103,6 +105,7 @@ std::string write_spec(const record::Spec& spec) {
     FieldWriter head(writer);
     visit_head(head, spec);
     write_table(writer, "identity", [&](auto& f) { write_identity(f, spec.identity); });
+    write_revisions(writer, spec.revisions);
     write_spring_table(writer, {spec.wire_grade, spec.own_grade, spec.spring});
     write_table(writer, "seated_load", [&](auto& f) { visit_load(f, spec.seated, spec.seated_demand); });
     write_table(writer, "full_travel_load", [&](auto& f) { visit_load(f, spec.full_travel, spec.full_travel_demand); });

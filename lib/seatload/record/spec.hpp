@@ -28,9 +28,10 @@ struct LoadAtLength {
 /// A spring to be ordered: what is required, what is reference, what the maker may adjust.
 struct Spec {
     demand::Identity identity;
-    std::string title;        ///< "Compression spring, ahead latch plunger"
-    std::string alternative;  ///< "A", "B"...; empty when it stands alone
-    std::string why;          ///< why this alternative is offered (ours, never on the maker's sheet)
+    std::vector<demand::Revision> revisions;  ///< the earliest first; the last is the identity's; may be empty
+    std::string title;                        ///< "Compression spring, ahead latch plunger"
+    std::string alternative;                  ///< "A", "B"...; empty when it stands alone
+    std::string why;                          ///< why this alternative is offered (ours, never on the maker's sheet)
 
     std::string wire_grade;                ///< id in the catalogue
     std::optional<wire::Grade> own_grade;  ///< the wire itself, when it is not in the catalogue

@@ -57,6 +57,7 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     const sizing::WireOption& wire = space.wires[c.wire];
     Spec spec;
     spec.identity = requirement.identity;
+    spec.revisions = requirement.revisions;
     spec.title = "Compression spring, " + requirement.identity.position;
     spec.alternative = std::move(letter);
     spec.why = alternative.why;
@@ -95,6 +96,7 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
 demand::Requirement requirement_of(const Spec& spec) {
     demand::Requirement r;
     r.identity = spec.identity;
+    r.revisions = spec.revisions;
     r.space = spec.space;
     r.duty = spec.duty;
     r.surroundings = spec.surroundings;

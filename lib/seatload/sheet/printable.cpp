@@ -19,6 +19,8 @@ record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
     clean(spec.surroundings.medium, "medium");
     clean(spec.finish, "finish");
     for (std::string& note : spec.notes) clean(note, "note");
+    for (demand::Revision& revision : spec.revisions)
+        for (std::string* text : {&revision.index, &revision.change, &revision.by}) clean(*text, "revision");
     // Not the maker's business: why it is offered, and whose engine it is for.
     spec.why.clear();
     spec.identity.engine.clear();

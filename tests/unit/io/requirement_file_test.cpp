@@ -59,6 +59,15 @@ date = 2026-11-25
 owner = "owner"
 creator = "creator"
 approver = "approver"
+[[revision]]
+index = "A"
+date = "2026-11-09"
+change = "first issue"
+[[revision]]
+index = "B"
+date = 2026-11-25
+change = "seated load raised"
+by = "workshop"
 [space]
 bore = "9.00 mm +0.05 mm"
 rod = "3 mm"
@@ -106,6 +115,8 @@ notes = ["Ends deburred."]
     CHECK(r.identity.owner == "owner");
     CHECK(r.identity.creator == "creator");
     CHECK(r.identity.approver == "approver");
+    CHECK(r.revisions == std::vector<demand::Revision>{{"A", "2026-11-09", "first issue", ""},
+                                                       {"B", "2026-11-25", "seated load raised", "workshop"}});
     CHECK(in_mm(r.space.bore->largest) == 9.05);
     CHECK(in_mm(r.space.rod->nominal) == 3.0);
     CHECK(in_mm(r.space.free_length->smallest) == 16.0);

@@ -17,6 +17,7 @@ record::Spec full_spec() {
     record::Spec s;
     s.identity = {"Ottermere M14", "ahead latch plunger", "M14-0417-A", "B", "2026-11-25", "owner", "creator",
                   "approver"};
+    s.revisions = {{"A", "2026-11-09", "first issue", "workshop"}, {"B", "2026-11-25", "seated load raised", ""}};
     s.title = "Compression spring, \"ahead\" latch plunger";
     s.alternative = "C";
     s.why = "thicker wire\nand a coarser grade";
@@ -162,6 +163,7 @@ void check_same(const demand::Limits& a, const demand::Limits& b) {
 
 void check_same(const record::Spec& a, const record::Spec& b) {
     check_same(a.identity, b.identity);
+    CHECK(a.revisions == b.revisions);
     CHECK(a.title == b.title);
     CHECK(a.alternative == b.alternative);
     CHECK(a.why == b.why);

@@ -14,6 +14,7 @@ demand::Requirement latch() {
     demand::Requirement r;
     r.identity = {"Ottermere M14", "ahead latch plunger", "OM14-LAT-AHD", "A",
                   "2026-11-25",    "Ottermere Rebuilds",  "Workshop",     ""};
+    r.revisions = {{"A", "2026-11-25", "first issue", "Workshop"}};
     r.limits = demand::school_defaults(spring::School::en_13906);
     r.space.bore = demand::Fit{9.0 * mm, 9.05 * mm, 9.0 * mm};
     r.space.seated_height = 15.0 * mm;
@@ -50,6 +51,7 @@ TEST_CASE("a spring accepted by its ordered loads gives what the mechanism needs
         const Force weakest = spec.seated.nominal - spec.seated.minus;
         CHECK(in_newton(weakest) * kept >= 4.8 - 1e-9);
         CHECK(in_newton(spec.seated.nominal + spec.seated.plus) <= 6.5 + 1e-9);
+        CHECK(spec.revisions == r.revisions);
         CHECK(in_newton(spec.full_travel.nominal + spec.full_travel.plus) <= 13.5 + 1e-9);
     }
 }
