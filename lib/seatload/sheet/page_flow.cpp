@@ -74,6 +74,19 @@ void PageFlow::headed_table(const std::string& words, const RuledTable& table) {
     this->table(table);
 }
 
+PageFlow::Room PageFlow::room(double height) {
+    need(height);
+    const Box box{room_.left, y_ - height, room_.right, y_};
+    y_ -= height + kGap;
+    return {page(), box};
+}
+
+PageFlow::Room PageFlow::headed_room(const std::string& words, double height) {
+    need(kBeforeHeading + kAfterHeading + height);
+    heading(words);
+    return room(height);
+}
+
 void PageFlow::table(const RuledTable& table) {
     if (height(table) <= room_.height() - kBeforeHeading - kAfterHeading) {
         need(height(table));

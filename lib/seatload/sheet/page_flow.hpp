@@ -22,6 +22,14 @@ class PageFlow {
     /// A heading and the table under it, on one page when they fit on one.
     void headed_table(const std::string& words, const RuledTable& table);
     void table(const RuledTable& table);
+    /// Room for a figure so high, over the whole width, on the page it comes to lie on.
+    struct Room {
+        Drawing& drawing;
+        Box box;
+    };
+    Room room(double height);
+    /// A heading and room for the figure under it, on one page.
+    Room headed_room(const std::string& words, double height);
     /// Whether a heading and a paragraph of these words still go on the present page.
     bool has_room_for(const std::string& words) const;
     /// Begins a new page unless the present one is empty.

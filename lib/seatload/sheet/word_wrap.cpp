@@ -21,10 +21,8 @@ std::vector<std::string> broken(const std::string& word, double width, double he
     return pieces;
 }
 
-}  // namespace
-
-std::vector<std::string> wrapped(std::string_view words, double width, double height, Face face, double squeeze) {
-    const double room = width / squeeze;
+/// The lines of a text without line ends.
+std::vector<std::string> wrapped_line(std::string_view words, double room, double height, Face face) {
     std::vector<std::string> lines(1);
     for (const std::string_view word : split(words, ' ')) {
         if (word.empty()) continue;
@@ -37,6 +35,17 @@ std::vector<std::string> wrapped(std::string_view words, double width, double he
         const std::vector<std::string> pieces = broken(std::string(word), room, height, face);
         lines.back() = pieces.front();
         lines.insert(lines.end(), pieces.begin() + 1, pieces.end());
+    }
+    return lines;
+}
+
+}  // namespace
+
+std::vector<std::string> wrapped(std::string_view words, double width, double height, Face face, double squeeze) {
+    std::vector<std::string> lines;
+    for (const std::string_view line : split(words, '\n')) {
+        const auto more = wrapped_line(line, width / squeeze, height, face);
+        lines.insert(lines.end(), more.begin(), more.end());
     }
     return lines;
 }
