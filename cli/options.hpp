@@ -33,7 +33,8 @@ struct SizeOptions {
 
 /// What `seatload sheet` was asked for.
 struct SheetOptions {
-    std::vector<std::string> specs;
+    std::vector<std::string> files;  ///< specs, or PDFs with `extract`
+    bool extract = false;            ///< the way back: the specs a PDF was drawn from
     std::string output = "output";
     std::string wire_file;
 };

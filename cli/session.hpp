@@ -14,6 +14,7 @@ namespace seatload::cli {
 
 inline constexpr int kDone = 0;
 inline constexpr int kNothingFits = 1;  ///< or a check failed
+inline constexpr int kTampered = 1;     ///< a check that failed
 inline constexpr int kBadInput = 2;
 
 /// The data every command works with.

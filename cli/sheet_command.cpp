@@ -4,16 +4,28 @@
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
+#include <seatload/sheet/tamper_mark.hpp>
 
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
+#include <cli/spec_extract.hpp>
 
 namespace seatload::cli {
 namespace {
 
+Result<record::Spec> read_spec(const std::string& path, const References& refs) {
+    return read_file(path, [&](std::string_view text, const std::string& name) -> Result<record::Spec> {
+        if (!text.starts_with("%PDF-")) return io::read_spec(text, name, refs.wires);
+        Diagnostic wrong;
+        wrong.place.file = name;
+        wrong.message = "this is a PDF, and a spec is wanted";
+        wrong.hint = "with --extract the spec of a sheet is taken out of it";
+        return wrong;
+    });
+}
+
 Result<Paper> draw(const std::string& path, const std::filesystem::path& folder, const References& refs) {
-    auto spec = read_file(
-        path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
+    auto spec = read_spec(path, refs);
     if (!spec) return Diagnostics(spec.error());
     const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
     auto pdf = sheet::spring_sheet_pdf(
@@ -24,15 +36,11 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
     return Result<Paper>(Paper{folder / name, std::move(pdf).value()}, said);
 }
 
-}  // namespace
-
-int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err) {
-    const auto references = load_references(options.wire_file);
-    if (!references) return refuse(references.error(), err);
+int draw_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     std::vector<Paper> papers;
     Diagnostics said;
-    for (const std::string& path : options.specs) {
-        auto paper = draw(path, options.output, *references);
+    for (const std::string& path : options.files) {
+        auto paper = draw(path, options.output, references);
         said.insert(said.end(), paper.error().begin(), paper.error().end());
         if (paper) papers.push_back(std::move(paper).value());
     }
@@ -41,6 +49,26 @@ int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err)
     if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
     for (const Paper& paper : papers) out << paper.path.string() << '\n';
     return kDone;
+}
+
+int extract_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
+    const Extracted extracted = extract_specs(options.files, options.output, references.wires);
+    err << render(sorted(extracted.said)) << render(extracted.tampered);
+    if (has_error(extracted.said)) return kBadInput;
+    if (has_error(extracted.tampered)) return kTampered;
+    if (const Diagnostics wrong = write_papers(options.output, extracted.papers); !wrong.empty())
+        return refuse(wrong, err);
+    for (const Paper& paper : extracted.papers)
+        out << paper.path.string() << "\n  mark " << sheet::tamper_mark(paper.bytes) << '\n';
+    return kDone;
+}
+
+}  // namespace
+
+int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err) {
+    const auto references = load_references(options.wire_file);
+    if (!references) return refuse(references.error(), err);
+    return (options.extract ? extract_all : draw_all)(options, *references, out, err);
 }
 
 }  // namespace seatload::cli

@@ -15,6 +15,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr std::size_t kMebibyte = 1024 * 1024;
+
 Diagnostic complaint(const fs::path& path, std::string message, std::string hint = {}) {
     Diagnostic d;
     d.place.file = path.string();
@@ -73,7 +75,7 @@ bool write_aside(Descriptor& file, mode_t permissions, std::string_view bytes) {
 
 }  // namespace
 
-Result<std::string> read_text_file(const fs::path& path) {
+Result<std::string> read_text_file(const fs::path& path, std::size_t largest) {
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
     if (status.type() == fs::file_type::not_found) return complaint(path, "no such file");
@@ -82,8 +84,10 @@ Result<std::string> read_text_file(const fs::path& path) {
     if (!fs::is_regular_file(status)) return complaint(path, "not a regular file");
     const auto size = fs::file_size(path, error);
     if (error) return complaint(path, "cannot read the file: " + error.message());
-    if (size > kLargestInput)
-        return complaint(path, "the file is larger than 1 MiB, far more than a spring file needs",
+    if (size > largest)
+        return complaint(path,
+                         "the file is larger than " + std::to_string(largest / kMebibyte) +
+                             " MiB, far more than a spring file needs",
                          "is this the right file?");
     std::ifstream stream(path, std::ios::binary);
     std::string bytes(size, '\0');

@@ -51,14 +51,16 @@ std::string marks_of(std::span<const Attachment> attachments) {
     return join(lines, "; ");
 }
 
-std::optional<std::string> mark_in(std::string_view keywords, std::string_view name) {
-    const std::string before = std::string(kBefore) + std::string(name) + ' ';
+std::vector<NamedMark> marks_in(std::string_view keywords) {
+    std::vector<NamedMark> marks;
     for (const std::string_view piece : split(keywords, ';')) {
         const std::string_view line = trim(piece);
-        if (line.starts_with(before) && line.size() == before.size() + kHexDigits)
-            return std::string(line.substr(before.size()));
+        const std::size_t blank = line.rfind(' ');
+        if (!line.starts_with(kBefore) || blank < kBefore.size() || line.size() != blank + 1 + kHexDigits) continue;
+        marks.push_back(
+            {std::string(line.substr(kBefore.size(), blank - kBefore.size())), std::string(line.substr(blank + 1))});
     }
-    return std::nullopt;
+    return marks;
 }
 
 }  // namespace seatload::sheet

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -22,7 +21,13 @@ void make_names_differ(std::vector<Attachment>& attachments);
 /// The SHA-256 of each attachment as one line for a PDF's keywords; empty when there is none.
 std::string marks_of(std::span<const Attachment> attachments);
 
-/// The SHA-256 that a line written by marks_of() holds for an attachment, as 64 hexadecimal digits.
-std::optional<std::string> mark_in(std::string_view keywords, std::string_view name);
+/// The SHA-256 of an attachment, as 64 hexadecimal digits.
+struct NamedMark {
+    std::string name;
+    std::string hex;
+};
+
+/// The marks that a line written by marks_of() holds; other words in it are passed over.
+std::vector<NamedMark> marks_in(std::string_view keywords);
 
 }  // namespace seatload::sheet
