@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/adjustment.hpp>
 
-#include <fmt/format.h>
-
 #include <limits>
 
-#include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/terms.hpp>
 #include <seatload/spring/stress.hpp>
 
@@ -38,38 +35,40 @@ Length longest_by_loads(const record::Spec& spec) {
 }  // namespace
 
 std::string adjustable_quantities(const Facts& facts) {
-    const std::string coils = "coils " + symbol("n", "t");
-    std::string ways;
-    if (facts.wire_is_adjustable()) ways = coils + " and wire diameter d";
-    if (facts.diameter_is_adjustable()) {
-        if (!ways.empty()) ways = "either " + ways + ", or ";
-        ways += coils + " and coil diameter " + coil_symbol(facts);
-    }
-    return "free length " + symbol("L", "0") + ", and " + ways;
+    const std::string diameter = coil_symbol(facts);
+    if (!facts.diameter_is_adjustable()) return facts.say("adjust.wire");
+    return facts.wire_is_adjustable() ? facts.say("adjust.wire_or_diameter", {{"diameter", diameter}})
+                                      : facts.say("adjust.diameter", {{"diameter", diameter}});
 }
 
 std::string kept_bounds(const Facts& facts) {
     const check::Evaluation& e = facts.values;
+    const Figures figures = facts.figures();
     std::vector<std::string> bounds;
-    if (e.smallest_length <= facts.spec.full_travel.length)
-        bounds.push_back(symbol("L", "n") + " at or below " + symbol("L", "2"));
+    if (e.smallest_length <= facts.spec.full_travel.length) bounds.push_back(facts.say("keep.smallest_length"));
     if (stress_at_limit(facts) <= facts.permissible_stress)
-        bounds.push_back(limited_stress(facts) + " within its limit");
-    if (facts.longest_free_length && *facts.longest_free_length < longest_by_loads(facts.spec))
-        bounds.push_back(symbol("L", "0") + " at or below " + number(*facts.longest_free_length) + " mm");
-    if (facts.keeps_half_turn())
-        bounds.push_back(fmt::format("{} half a turn over a whole number, within {}", symbol("n", "t"),
-                                     trimmed(facts.spec.limits.half_turn_slack, 2)));
-    if (facts.diameter_is_adjustable() && facts.diameter_tolerance) {
-        const bool bore = facts.spec.bore_rules;
-        const Length tolerance = facts.diameter_tolerance->value;
-        const Length limit =
-            bore ? facts.spec.spring.outside_diameter() + tolerance : facts.spec.spring.inside_diameter() - tolerance;
-        bounds.push_back(fmt::format("{} at or {} {} mm", coil_symbol(facts), bore ? "below" : "above", number(limit)));
+        bounds.push_back(facts.say("keep.stress", {{"stress", limited_stress(facts)}}));
+    if (facts.longest_free_length && *facts.longest_free_length < longest_by_loads(facts.spec)) {
+        const Amount longest = figures.length(*facts.longest_free_length, {3}, Rounding::down);
+        bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(longest)}}));
     }
-    if (facts.spec.duty.is_dynamic())
-        bounds.push_back(symbol("τ", "k2") + " and " + symbol("τ", "kh") + " no higher than given here");
-    return listed(bounds);
+    if (facts.keeps_half_turn())
+        bounds.push_back(
+            facts.say("keep.half_turn", {{"slack", figures.number(facts.spec.limits.half_turn_slack, {2})}}));
+    if (facts.diameter_is_adjustable() && facts.diameter_tolerance) {
+        const Length tolerance = facts.diameter_tolerance->value;
+        const spring::Spring& s = facts.spec.spring;
+        bounds.push_back(
+            facts.spec.bore_rules
+                ? facts.say(
+                      "keep.outside_diameter",
+                      {{"diameter", with_unit(figures.length(s.outside_diameter() + tolerance, {3}, Rounding::down))}})
+                : facts.say(
+                      "keep.inside_diameter",
+                      {{"diameter", with_unit(figures.length(s.inside_diameter() - tolerance, {3}, Rounding::up))}}));
+    }
+    if (facts.spec.duty.is_dynamic()) bounds.push_back(facts.say("keep.stress_range"));
+    return listed(bounds, facts.paper.words);
 }
 
 Stress stress_at_limit(const Facts& facts) {
@@ -88,18 +87,15 @@ std::string limited_stress(const Facts& facts) {
     std::string_view at = "c";
     if (facts.spec.limits.stress_length == demand::StressLength::smallest_permissible) at = "n";
     if (facts.spec.limits.stress_length == demand::StressLength::full_travel) at = "2";
+    const std::string length = symbol("L", at);
     switch (facts.spec.limits.stress_factor) {
         case demand::StressFactor::bergstraesser:
-            return symbol("τ", "k") + " at " + symbol("L", at);
+            return facts.say("stress.corrected", {{"length", length}});
         case demand::StressFactor::wahl:
-            return "Wahl's τ at " + symbol("L", at);
+            return facts.say("stress.by_wahl", {{"length", length}});
         default:
-            return "τ at " + symbol("L", at);
+            return facts.say("stress.plain", {{"length", length}});
     }
-}
-
-std::string quantities_as_made(const Facts& facts) {
-    return std::string("d, ") + symbol("n", "t") + ", " + coil_symbol(facts) + " and " + symbol("L", "0");
 }
 
 }  // namespace seatload::sheet

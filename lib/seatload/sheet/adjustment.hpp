@@ -20,7 +20,4 @@ std::string kept_bounds(const Facts& facts);
 std::string limited_stress(const Facts& facts);
 Stress stress_at_limit(const Facts& facts);
 
-/// What the maker reports after winding: "d, nt, De and L0".
-std::string quantities_as_made(const Facts& facts);
-
 }  // namespace seatload::sheet

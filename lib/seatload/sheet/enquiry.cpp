@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/enquiry.hpp>
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include <seatload/sheet/adjustment.hpp>
@@ -21,99 +19,108 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kWidth = 174.0;  ///< of tables on upright A4, inside the padding of PageFlow
+constexpr double kBoxHeight = 11.0;  ///< of a row for words written by hand
+constexpr double kWidth = 174.0;     ///< of tables on upright A4, inside the padding of PageFlow
 
 /// "A to E", "A", or "1 to 3".
 std::string letters(std::span<const Facts> alternatives) {
     const std::string first = letter(alternatives, 0);
-    return alternatives.size() == 1 ? first : first + " to " + letter(alternatives, alternatives.size() - 1);
+    if (alternatives.size() == 1) return first;
+    return alternatives.front().say("enquiry.range",
+                                    {{"first", first}, {"last", letter(alternatives, alternatives.size() - 1)}});
 }
 
 void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
-    const record::Spec& spec = alternatives.front().spec;
-    flow.heading("Enquiry: " + title(spec));
-    const std::string number = spec.identity.number.empty() ? "" : ", our number " + spec.identity.number;
-    const std::string pieces = spec.quantities.empty() ? "" : "; lots to quote: " + quantities(spec) + " pieces";
-    flow.paragraph("Please quote the cold-coiled compression spring described here" + number + pieces + ".");
-    if (alternatives.size() > 1)
-        flow.paragraph("Any one of the alternatives " + letters(alternatives) +
-                       " will do. Quote those that suit the wire you hold and your tooling; you need not quote all.");
-    flow.paragraph("A sheet for each alternative follows. Where this cover and a sheet differ, the sheet holds.");
+    const Facts& facts = alternatives.front();
+    const record::Spec& spec = facts.spec;
+    flow.heading(facts.say("enquiry.heading", {{"title", title(spec, facts.paper.words)}}));
+    std::string words = facts.say("enquiry.please_quote");
+    if (!spec.identity.number.empty()) words += " " + facts.say("enquiry.number", {{"number", spec.identity.number}});
+    if (!spec.quantities.empty()) words += " " + facts.say("order.lots", {{"lots", quantities(spec)}});
+    flow.paragraph(words);
+    if (alternatives.size() > 1) flow.paragraph(facts.say("enquiry.any_will_do", {{"letters", letters(alternatives)}}));
+    flow.paragraph(facts.say("enquiry.sheets_follow"));
 }
 
 void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
-    flow.heading(alternatives.size() > 1 ? "What differs between the alternatives" : "The spring");
+    const Facts& facts = alternatives.front();
+    flow.heading(alternatives.size() > 1 ? facts.say("compare.heading") : facts.say("compare.heading_of_one"));
     for (const RuledTable& table : comparison_tables(alternatives, kWidth)) flow.table(table);
     const std::string common = common_words(alternatives);
-    if (!common.empty()) flow.paragraph("Alike in all: " + common + ".");
-    flow.paragraph(
-        "Values in brackets are for reference, or yours to adjust as said below. Loads are those of the new spring at "
-        "20\u00a0°C.");
+    if (!common.empty()) flow.paragraph(facts.say("compare.alike", {{"values", common}}));
+    flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
+    if (facts.figures().has_inches()) flow.paragraph(facts.say("legend.inches"));
 }
 
 void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
-    flow.heading("What you may change without asking");
-    std::vector<std::string> said;
-    for (const Facts& facts : alternatives) {
-        const std::string words = adjustable_quantities(facts);
-        if (std::find(said.begin(), said.end(), words) == said.end()) said.push_back(words);
-    }
-    const bool alike = said.size() == 1;
-    for (std::size_t i = 0; i < (alike ? 1 : alternatives.size()); ++i)
-        flow.point((alike ? "To bring both loads in: " : letter(alternatives, i) + ": ") +
-                   adjustable_quantities(alternatives[i]) + ", within the bounds on its sheet.");
-    flow.point("Wire surface; whether and how you preset, as long as the loads hold afterwards.");
-    flow.point(
-        "Anything else, such as another wire you hold or other ends: write it under changes you ask for; it will be "
-        "checked and answered.");
+    const Facts& front = alternatives.front();
+    flow.heading(front.say("freedom.heading"));
+    const bool alike = std::all_of(alternatives.begin(), alternatives.end(), [&](const Facts& facts) {
+        return adjustable_quantities(facts) == adjustable_quantities(front);
+    });
+    if (alike) flow.point(front.say("freedom.loads", {{"quantities", adjustable_quantities(front)}}));
+    for (std::size_t i = 0; !alike && i < alternatives.size(); ++i)
+        flow.point(front.say("freedom.loads_of_one", {{"letter", letter(alternatives, i)},
+                                                      {"quantities", adjustable_quantities(alternatives[i])}}));
+    flow.point(front.say("freedom.process"));
+    flow.point(front.say("freedom.else"));
 }
 
 void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
     const Facts& facts = alternatives.front();
-    flow.heading("How the lot will be accepted");
-    bool alike = true;
-    for (const Facts& f : alternatives) alike = alike && test_sequence(f) == test_sequence(facts);
-    flow.point("We measure it when it arrives; what you test before sending is your choice.");
-    flow.point(alike ? test_sequence(facts) : std::string("In the order and to the lengths that its sheet names."));
-    flow.point(std::string(tests_every_piece(facts.spec) ? "Loads: every piece, at both lengths."
-                                                         : "Loads: by a sampling plan to be agreed.") +
-               " Dimensions in brackets are not inspected.");
-    flow.point(decision_rule());
-    flow.point("With the lot: mill certificate of the wire (grade, d, " + symbol("R", "m") + "), and " +
-               quantities_as_made(facts) + " as made.");
+    flow.heading(facts.say("acceptance.heading"));
+    const bool alike = std::all_of(alternatives.begin(), alternatives.end(),
+                                   [&](const Facts& f) { return test_sequence(f) == test_sequence(facts); });
+    flow.point(facts.say("acceptance.where"));
+    flow.point(alike ? test_sequence(facts) : facts.say("acceptance.by_sheet"));
     flow.point(
-        "Packed so that pieces neither tangle nor rust; labelled with the number on the sheet, revision, pieces "
-        "and lot of wire.");
+        (tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling")) +
+        " " + facts.say("acceptance.brackets"));
+    flow.point(facts.say("inspection.decision"));
+    flow.point(facts.say("acceptance.with_lot", {{"diameter", coil_symbol(facts)}}));
+    flow.point(facts.say("acceptance.packing"));
 }
 
-void add_caution(PageFlow& flow) {
-    flow.heading("Caution");
-    flow.paragraph(caution());
+void add_caution(PageFlow& flow, const Wording& words) {
+    flow.heading(words.say("caution.heading"));
+    flow.paragraph(words.say("caution.words"));
 }
 
 void add_reply(PageFlow& flow, std::span<const Facts> alternatives) {
-    flow.heading("Your reply");
-    flow.paragraph("Leave a line empty where you do not quote. Tooling that is paid once: write it once.");
-    flow.table(
-        {{70.0, 30.0, 30.0, 44.0}, {{"firm", "currency", "valid until", "delivery terms"}, {"", "", "", ""}}, 11.0});
-    std::vector<int> lots = alternatives.front().spec.quantities;
-    if (lots.empty()) flow.headed_table("Prices", price_table(alternatives, kWidth));
-    for (const int lot : lots) flow.headed_table(fmt::format("For {} pieces", lot), price_table(alternatives, kWidth));
-    flow.headed_table("Wire and changes", change_table(alternatives, kWidth));
-    flow.headed_table("Offered by", {{70.0, 30.0, 74.0}, {{"name", "date", "signature"}, {"", "", ""}}, 11.0});
+    const Facts& facts = alternatives.front();
+    flow.heading(facts.say("reply.heading"));
+    flow.paragraph(facts.say("reply.how"));
+    flow.table({{70.0, 30.0, 30.0, 44.0},
+                {{facts.say("reply.firm"), facts.say("reply.currency"), facts.say("reply.valid_until"),
+                  facts.say("reply.delivery_terms")},
+                 {"", "", "", ""}},
+                kBoxHeight});
+    const std::vector<int>& lots = facts.spec.quantities;
+    if (lots.empty()) flow.headed_table(facts.say("reply.prices"), price_table(alternatives, kWidth));
+    for (const int lot : lots)
+        flow.headed_table(facts.say("reply.lot", {{"count", std::to_string(lot)}}), price_table(alternatives, kWidth));
+    flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, kWidth));
+    flow.headed_table(facts.say("reply.offered_by"),
+                      {{70.0, 30.0, 74.0},
+                       {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
+                       kBoxHeight});
 }
 
-TitleBlock cover_block(const record::Spec& spec, std::span<const Facts> alternatives, int sheet, int sheets) {
+TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheets) {
+    const Facts& facts = alternatives.front();
+    const record::Spec& spec = facts.spec;
     TitleBlock block;
     block.legal_owner = spec.identity.owner;
-    block.title = title(spec);
-    block.supplementary_title = (alternatives.size() > 1 ? "Alternatives " : "Alternative ") + letters(alternatives);
+    block.title = title(spec, facts.paper.words);
+    block.supplementary_title = alternatives.size() > 1
+                                    ? facts.say("document.alternatives", {{"letters", letters(alternatives)}})
+                                    : facts.say("document.alternative", {{"letter", letters(alternatives)}});
     block.identification_number = spec.identity.number;
     block.revision = spec.identity.revision;
     block.date_of_issue = spec.identity.date;
     block.creator = spec.identity.creator;
     block.approver = spec.identity.approver;
-    block.document_type = "enquiry";
+    block.document_type = facts.say("document.enquiry");
     block.sheet = sheet;
     block.sheets = sheets;
     return block;
@@ -127,10 +134,11 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives) {
     add_freedom(flow, alternatives);
     add_acceptance(flow, alternatives);
     // On the first page when it has room, else above the reply form: never on a page of its own.
-    const bool early = flow.has_room_for(caution());
-    if (early) add_caution(flow);
+    const Wording& words = alternatives.front().paper.words;
+    const bool early = flow.has_room_for(words.say("caution.words"));
+    if (early) add_caution(flow, words);
     flow.new_page();
-    if (!early) add_caution(flow);
+    if (!early) add_caution(flow, words);
     add_reply(flow, alternatives);
     return std::move(flow.pages());
 }
@@ -162,13 +170,12 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
     const int sheets = static_cast<int>(pages.size() + alternatives.size());
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom},
-                         cover_block(known.front().spec, known, static_cast<int>(i) + 1, sheets));
+        draw_title_block(pages[i], {space.right, space.bottom}, cover_block(known, static_cast<int>(i) + 1, sheets),
+                         paper.words);
     }
     for (const EnquiryAlternative& alternative : alternatives) {
-        auto sheet =
-            spring_sheet({alternative.spec, alternative.grade, tolerances, paper, static_cast<int>(pages.size()) + 1,
-                          sheets, alternative.spec_text});
+        auto sheet = spring_sheet({alternative.spec, alternative.grade, tolerances, paper,
+                                   static_cast<int>(pages.size()) + 1, sheets, alternative.spec_text});
         if (!sheet) return sheet.error();
         pages.push_back(std::move(sheet).value());
     }
@@ -184,8 +191,10 @@ Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives
     std::vector<Attachment> attached = spec_attachments(alternatives);
     const std::string marks = marks_of(attached);
     attached.insert(attached.end(), more.begin(), more.end());
-    auto bytes = write_pdf(
-        *pages, {"Enquiry: " + title(spec), spec.identity.owner, "Enquiry to a spring maker", marks}, attached);
+    const Wording& words = paper.words;
+    const std::string heading = words.say("enquiry.heading", {{"title", title(spec, words)}});
+    auto bytes =
+        write_pdf(*pages, {heading, spec.identity.owner, words.say("document.enquiry_subject"), marks}, attached);
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), pages.error()};
 }

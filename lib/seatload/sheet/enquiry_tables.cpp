@@ -3,8 +3,6 @@
 
 #include <algorithm>
 
-#include <seatload/core/text.hpp>
-#include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
 
@@ -16,31 +14,115 @@ constexpr double kNameWidth = 42.0;
 constexpr double kWritingHeight = 9.0;    ///< of a row for a number written by hand
 constexpr double kSentenceHeight = 15.0;  ///< for two lines written by hand
 
-/// The load's name, with its length when that is the same in all alternatives; else the length goes with each value.
-struct LoadRow {
-    std::string name;
-    bool length_in_name;
-};
-
-LoadRow load_row(std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load,
-                 std::string_view index) {
-    const Length length = (alternatives.front().spec.*load).length;
-    const bool alike = std::all_of(alternatives.begin(), alternatives.end(),
-                                   [&](const Facts& f) { return (f.spec.*load).length == length; });
-    const std::string name = "load " + symbol("F", index);
-    return alike ? LoadRow{name + " at " + number(length) + " mm", true} : LoadRow{name, false};
-}
-
 /// Whether the same coil diameter, De or Di, rules in all.
 bool rule_alike(std::span<const Facts> alternatives) {
     return std::all_of(alternatives.begin(), alternatives.end(),
                        [&](const Facts& f) { return f.spec.bore_rules == alternatives.front().spec.bore_rules; });
 }
 
-std::string coil_name(std::span<const Facts> alternatives) {
-    if (!rule_alike(alternatives)) return "coil diameter";
-    const Facts& f = alternatives.front();
-    return std::string(f.spec.bore_rules ? "outside " : "inside ") + coil_symbol(f);
+/// Gathers the rows of a comparison.
+class Rows {
+  public:
+    explicit Rows(std::span<const Facts> alternatives) : alternatives_(alternatives) {}
+
+    template <class WordsOf>
+    void add_words(const std::string& name, WordsOf words_of) {
+        Comparison row{name, {}, {}, {}};
+        for (const Facts& facts : alternatives_) row.values.push_back(words_of(facts));
+        row.first_with_unit = row.values.front();
+        rows_.push_back(std::move(row));
+    }
+
+    /// A row of amounts `amount_of(facts, least_decimals)`, all with the decimals that one of them needs, each in the
+    /// words `words_of(facts, amount)`.
+    template <class AmountOf, class WordsOf>
+    void add_amounts(const std::string& name, Unit unit, AmountOf amount_of, WordsOf words_of) {
+        int most = 0;
+        for (const Facts& facts : alternatives_) most = std::max(most, decimals(amount_of(facts, 0)));
+        Comparison row{name, alternatives_.front().figures().unit(unit), {}, {}};
+        for (const Facts& facts : alternatives_) row.values.push_back(words_of(facts, shown(amount_of(facts, most))));
+        row.first_with_unit = words_of(alternatives_.front(), with_unit(amount_of(alternatives_.front(), most)));
+        rows_.push_back(std::move(row));
+    }
+    template <class AmountOf>
+    void add_references(const std::string& name, Unit unit, AmountOf amount_of) {
+        add_amounts(name, unit, amount_of, [](const Facts&, const std::string& words) { return reference(words); });
+    }
+
+    std::vector<Comparison>& rows() { return rows_; }
+
+  private:
+    std::span<const Facts> alternatives_;
+    std::vector<Comparison> rows_;
+};
+
+void add_wire_and_coil(Rows& rows, std::span<const Facts> alternatives) {
+    const auto say = [&](std::string_view key) { return alternatives.front().paper.words.say(key); };
+    const auto bracketed = [](bool adjustable, const std::string& words) {
+        return adjustable ? reference(words) : words;
+    };
+    rows.add_words(say("compare.wire"), [](const Facts& f) { return wire_name(f.grade); });
+    rows.add_amounts(
+        say("compare.wire_diameter"), Unit::mm,
+        [](const Facts& f, int least) { return f.figures().wire(f.spec.spring.wire_diameter, std::max(least, 2)); },
+        [&](const Facts& f, const std::string& words) { return bracketed(f.wire_is_adjustable(), words); });
+    const bool alike = rule_alike(alternatives);
+    rows.add_amounts(alike ? coil_name(alternatives.front()) : say("compare.coil_diameter"), Unit::mm, coil_diameter,
+                     [&](const Facts& f, const std::string& words) {
+                         const std::string value = bracketed(f.diameter_is_adjustable(), words);
+                         return alike ? value : coil_symbol(f) + " " + value;
+                     });
+    rows.add_words(say("compare.coils"),
+                   [](const Facts& f) { return reference(f.figures().number(f.spec.spring.total_coils, {2})); });
+    rows.add_amounts(
+        say("coil.free_length"), Unit::mm,
+        [](const Facts& f, int least) {
+            return f.figures().length(f.spec.spring.free_length, {3, least});
+        },
+        [&](const Facts& f, const std::string& words) {
+            return bracketed(f.may_adjust(record::Adjustable::free_length), words);
+        });
+    rows.add_words(say("compare.ends"), ends);
+    rows.add_words(say("coil.hand"), hand);
+}
+
+/// A load, with its length in the row's name when that is the same in all alternatives, else beside each value.
+void add_load(Rows& rows, std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load,
+              std::string_view index) {
+    const Facts& front = alternatives.front();
+    const Length length = (front.spec.*load).length;
+    const bool alike = std::all_of(alternatives.begin(), alternatives.end(),
+                                   [&](const Facts& f) { return (f.spec.*load).length == length; });
+    const auto length_words = [&](const Facts& f) { return with_unit(f.figures().length((f.spec.*load).length)); };
+    const std::string force = symbol("F", index);
+    rows.add_amounts(
+        alike ? front.say("compare.load_at", {{"force", force}, {"length", length_words(front)}})
+              : front.say("compare.load", {{"force", force}}),
+        Unit::newton, [&](const Facts& f, int least) { return f.figures().toleranced(f.spec.*load, least); },
+        [&](const Facts& f, const std::string& words) {
+            return alike ? words : f.say("compare.at_length", {{"value", words}, {"length", length_words(f)}});
+        });
+}
+
+void add_rest(Rows& rows, std::span<const Facts> alternatives) {
+    const auto say = [&](std::string_view key) { return alternatives.front().paper.words.say(key); };
+    rows.add_words(say("compare.load_grades"), [](const Facts& f) { return reference(load_grades(f)); });
+    rows.add_references(say("load.rate"), Unit::newton_per_mm,
+                        [](const Facts& f, int) { return f.figures().rate(f.values.rate); });
+    rows.add_references(say("compare.solid_length"), Unit::mm, [](const Facts& f, int least) {
+        return f.figures().length(f.values.solid_length, {2, least});
+    });
+    rows.add_references(say("compare.wire_a_piece"), Unit::mm, [](const Facts& f, int) {
+        return f.figures().significant(Unit::mm, in_mm(f.values.wire_length), 3);
+    });
+    rows.add_words(say("process.finish"), finish);
+}
+
+/// "free length L0 [mm]"; on a paper in inches "free length L0, in [mm]".
+std::string with_head(const Comparison& comparison) {
+    if (comparison.unit.empty()) return comparison.name;
+    return comparison.unit.find('[') == std::string::npos ? comparison.name + " [" + comparison.unit + "]"
+                                                          : comparison.name + ", " + comparison.unit;
 }
 
 RuledTable form(std::span<const Facts> alternatives, double width, std::vector<std::string> heads,
@@ -66,44 +148,12 @@ bool Comparison::is_common() const {
 }
 
 std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
-    std::vector<Comparison> out;
-    const auto row = [&](const std::string& name, const std::string& unit, auto value_of) {
-        Comparison comparison{name, unit, {}};
-        for (const Facts& facts : alternatives) comparison.values.push_back(value_of(facts));
-        out.push_back(std::move(comparison));
-    };
-    const auto marked = [](bool adjustable, const std::string& value) { return adjustable ? reference(value) : value; };
-    row("wire", "", [](const Facts& f) { return wire_name(f.grade); });
-    row("wire diameter d", "mm",
-        [&](const Facts& f) { return marked(f.wire_is_adjustable(), wire_number(f.spec.spring.wire_diameter)); });
-    row(coil_name(alternatives), "mm", [&](const Facts& f) {
-        const std::string value = marked(f.diameter_is_adjustable(), coil_diameter(f));
-        return rule_alike(alternatives) ? value : coil_symbol(f) + " " + value;
-    });
-    row("total coils " + symbol("n", "t"), "",
-        [](const Facts& f) { return reference(trimmed(f.spec.spring.total_coils, 2)); });
-    row("free length " + symbol("L", "0"), "mm", [&](const Facts& f) {
-        return marked(f.may_adjust(record::Adjustable::free_length), number(f.spec.spring.free_length));
-    });
-    row("ends", "", [](const Facts& f) { return ends(f.spec.spring); });
-    row("hand of coiling", "", [](const Facts& f) { return std::string(spring::word(f.spec.spring.hand)); });
-    const auto add_load = [&](record::LoadAtLength record::Spec::*load, std::string_view index) {
-        const LoadRow named = load_row(alternatives, load, index);
-        row(named.name, "N", [&](const Facts& f) {
-            const std::string value = toleranced(f.spec.*load);
-            return named.length_in_name ? value : value + " at " + number((f.spec.*load).length) + " mm";
-        });
-    };
-    add_load(&record::Spec::seated, "1");
-    add_load(&record::Spec::full_travel, "2");
-    row("loads correspond to", "", [](const Facts& f) { return reference(load_grades(f.spec)); });
-    row("rate R", "N/mm", [](const Facts& f) { return reference(significant(in_newton_per_mm(f.values.rate), 4)); });
-    row("solid " + symbol("L", "c") + " at most", "mm",
-        [](const Facts& f) { return reference(trimmed(in_mm(f.values.solid_length), 2)); });
-    row("wire a piece", "mm", [](const Facts& f) { return reference(significant(in_mm(f.values.wire_length), 3)); });
-    row("finish", "",
-        [](const Facts& f) { return f.spec.finish.empty() ? std::string("(none, lightly oiled)") : f.spec.finish; });
-    return out;
+    Rows rows(alternatives);
+    add_wire_and_coil(rows, alternatives);
+    add_load(rows, alternatives, &record::Spec::seated, "1");
+    add_load(rows, alternatives, &record::Spec::full_travel, "2");
+    add_rest(rows, alternatives);
+    return std::move(rows.rows());
 }
 
 std::string letter(std::span<const Facts> alternatives, std::size_t index) {
@@ -119,12 +169,11 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
         RuledTable table;
         table.widths.assign(count + 1, (width - kNameWidth) / static_cast<double>(std::max<std::size_t>(count, 3)));
         table.widths[0] = kNameWidth;
-        table.rows.push_back({"alternative"});
+        table.rows.push_back({alternatives.front().say("compare.alternative")});
         for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
         for (const Comparison& comparison : all) {
             if (alternatives.size() > 1 && comparison.is_common()) continue;
-            table.rows.push_back(
-                {comparison.unit.empty() ? comparison.name : comparison.name + " [" + comparison.unit + "]"});
+            table.rows.push_back({with_head(comparison)});
             for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
         }
         tables.push_back(std::move(table));
@@ -137,19 +186,23 @@ std::string common_words(std::span<const Facts> alternatives) {
     if (alternatives.size() < 2) return words;
     for (const Comparison& comparison : comparisons(alternatives))
         if (comparison.is_common())
-            words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.values.front() +
-                     (comparison.unit.empty() ? "" : "\u00a0" + comparison.unit);
+            words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.first_with_unit;
     return words;
 }
 
 RuledTable price_table(std::span<const Facts> alternatives, double width) {
-    return form(alternatives, width, {"alt.", "price a piece", "tooling", "lead time", "remarks"},
+    const Wording& words = alternatives.front().paper.words;
+    return form(alternatives, width,
+                {words.say("reply.letter"), words.say("reply.price"), words.say("reply.tooling"),
+                 words.say("reply.lead_time"), words.say("reply.remarks")},
                 {14.0, 36.0, 36.0, 36.0}, kWritingHeight);
 }
 
 RuledTable change_table(std::span<const Facts> alternatives, double width) {
+    const Wording& words = alternatives.front().paper.words;
     return form(alternatives, width,
-                {"alt.", "wire you hold: grade, d", "its " + symbol("R", "m"), "changes you ask for"},
+                {words.say("reply.letter"), words.say("reply.wire_held"), words.say("reply.its_strength"),
+                 words.say("reply.changes")},
                 {14.0, 48.0, 24.0}, kSentenceHeight);
 }
 

@@ -15,6 +15,7 @@ struct Comparison {
     std::string name;
     std::string unit;  ///< may be empty
     std::vector<std::string> values;
+    std::string first_with_unit;  ///< the first value as it stands in a sentence
 
     bool is_common() const;
 };

@@ -6,6 +6,7 @@
 #include <seatload/check/evaluation.hpp>
 #include <seatload/core/result.hpp>
 #include <seatload/record/spec.hpp>
+#include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/paper.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
@@ -42,6 +43,12 @@ struct Facts {
     std::optional<Force> full_travel_grade_tolerance;
     Stress permissible_stress;                  ///< by the spec's limits, at their length and with their factor
     std::optional<Length> longest_free_length;  ///< before it buckles or outgrows its room; nothing: no bound
+
+    /// A phrase in the paper's language.
+    std::string say(std::string_view key, std::initializer_list<Filling> fillings = {}) const {
+        return paper.words.say(key, fillings);
+    }
+    Figures figures() const { return Figures(paper); }
 
     bool may_adjust(record::Adjustable quantity) const;
     bool wire_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_wire); }

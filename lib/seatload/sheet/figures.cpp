@@ -2,22 +2,122 @@
 #include <seatload/sheet/figures.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <seatload/core/text.hpp>
 
 namespace seatload::sheet {
 namespace {
 
-/// Decimals needed to write the number exactly, at most three.
-int decimals_of(double value) {
-    const std::string text = trimmed(value, 3);
+constexpr int kLengthDecimals = 3;
+
+/// A metric unit beside the one on a paper in inches.
+struct Pair {
+    const char* metric;
+    const char* inch;
+    double metric_in_one;  ///< how much of the metric unit makes one of the other (exact by definition, lbf rounded)
+    int further_decimals;  ///< so that the step is no larger than the metric one
+};
+
+constexpr double kPoundForce = 4.4482216152605;  // N: 0.45359237 kg x 9.80665 m/s2
+constexpr double kInch = 25.4;                   // mm
+
+constexpr Pair pair(Unit unit) {
+    switch (unit) {
+        case Unit::newton:
+            return {"N", "lbf", kPoundForce, 1};
+        case Unit::mpa:
+            return {"MPa", "ksi", 1000.0 * kPoundForce / (kInch * kInch), 1};
+        case Unit::newton_per_mm:
+            return {"N/mm", "lbf/in", kPoundForce / kInch, 0};
+        case Unit::gram:
+            return {"g", "oz", 28.349523125, 2};
+        default:
+            return {"mm", "in", kInch, 2};
+    }
+}
+
+int decimals_in(const std::string& text) {
     const auto point = text.find('.');
     return point == std::string::npos ? 0 : static_cast<int>(text.size() - point - 1);
 }
 
+/// Decimals needed to write the number exactly, at most so many.
+int decimals_of(double value, int most) { return decimals_in(trimmed(value, most)); }
+
+/// The smaller a load, the more decimals: 3 from 1 N on, so that three significant digits are always there.
+int most_load_decimals(double load) { return load >= 1.0 ? 3 : load >= 0.1 ? 4 : 5; }
+
 int load_decimals(const record::LoadAtLength& load) {
-    return std::max(
-        {decimals_of(in_newton(load.nominal)), decimals_of(in_newton(load.plus)), decimals_of(in_newton(load.minus))});
+    const int most = most_load_decimals(in_newton(load.nominal));
+    return std::max({decimals_of(in_newton(load.nominal), most), decimals_of(in_newton(load.plus), most),
+                     decimals_of(in_newton(load.minus), most)});
+}
+
+/// A nominal value with its deviations, in whole steps of its last decimal.
+struct Toleranced {
+    double nominal;
+    double plus;
+    double minus;
+    int decimals;
+
+    std::string text() const {
+        const std::string up = fixed(plus, decimals);
+        const std::string down = fixed(minus, decimals);
+        if (up == down) return fixed(nominal, decimals) + " ± " + up;
+        return fixed(nominal, decimals) + " +" + up + "/−" + down;
+    }
+};
+
+double rounded(double value, int decimals, Rounding rounding) {
+    const double steps = std::pow(10.0, decimals);
+    constexpr double kNoise = 1e-9;  // of a step, from the conversion
+    switch (rounding) {
+        case Rounding::down:
+            return std::floor(value * steps + kNoise) / steps;
+        case Rounding::up:
+            return std::ceil(value * steps - kNoise) / steps;
+        default:
+            return value;  // written to the nearest step
+    }
+}
+
+/// The same limits in the other unit, none of them outside the metric ones.
+Toleranced converted(const Toleranced& metric, const Pair& pair) {
+    const int decimals = metric.decimals + pair.further_decimals;
+    const double steps = std::pow(10.0, decimals);
+    const double nominal = std::round(metric.nominal / pair.metric_in_one * steps) / steps;
+    const auto inside = [&](double room) { return std::max(0.0, rounded(room, decimals, Rounding::down)); };
+    double plus = inside((metric.nominal + metric.plus) / pair.metric_in_one - nominal);
+    double minus = inside(nominal - (metric.nominal - metric.minus) / pair.metric_in_one);
+    // What is alike both ways stays so.
+    if (fixed(metric.plus, metric.decimals) == fixed(metric.minus, metric.decimals))
+        plus = minus = std::min(plus, minus);
+    return {nominal, plus, minus, decimals};
+}
+
+Toleranced toleranced_length(Length nominal, Length plus_minus, int least_decimals) {
+    const int decimals = std::max(length_decimals(nominal, plus_minus), least_decimals);
+    return {in_mm(nominal), in_mm(plus_minus), in_mm(plus_minus), decimals};
+}
+
+Toleranced toleranced_load(const record::LoadAtLength& load, int least_decimals) {
+    return {in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus),
+            std::max(load_decimals(load), least_decimals)};
+}
+
+std::string written(double value, Decimals decimals) {
+    const std::string text = trimmed(value, decimals.most);
+    return decimals_in(text) < decimals.least ? fixed(value, decimals.least) : text;
+}
+
+/// Both forms with what follows each; the second stays on one line.
+std::string joined(const Amount& amount, const std::string& inch, const std::string& metric) {
+    if (amount.inch.empty()) return amount.metric + metric;
+    std::string beside = amount.metric + metric;
+    for (auto at = beside.find(' '); at != std::string::npos; at = beside.find(' ', at))
+        beside.replace(at, 1, "\u00a0");
+    return amount.inch + inch + " [" + beside + "]";
 }
 
 }  // namespace
@@ -30,33 +130,109 @@ std::string trimmed(double value, int most_decimals) {
     return text;
 }
 
-std::string wire_number(Length diameter) {
-    const std::string text = trimmed(in_mm(diameter), 3);
-    const std::string two = fixed(in_mm(diameter), 2);
-    return text.size() > two.size() ? text : two;
+int length_decimals(Length nominal, Length plus_minus) {
+    return std::max(decimals_of(in_mm(nominal), kLengthDecimals), decimals_of(in_mm(plus_minus), kLengthDecimals));
 }
 
 std::string with_tolerance(Length nominal, Length plus_minus, int least_decimals) {
-    const int decimals = std::max({decimals_of(in_mm(nominal)), decimals_of(in_mm(plus_minus)), least_decimals});
-    return fixed(in_mm(nominal), decimals) + " ± " + fixed(in_mm(plus_minus), decimals);
+    return toleranced_length(nominal, plus_minus, least_decimals).text();
 }
 
-LoadLimits limits(const record::LoadAtLength& load) {
-    const double nominal = in_newton(load.nominal);
-    const double plus = in_newton(load.plus);
-    const double minus = in_newton(load.minus);
-    const int decimals = load_decimals(load);
-    return {fixed(nominal - minus, decimals), fixed(nominal, decimals), fixed(nominal + plus, decimals)};
+std::string metric_name(Unit unit) { return pair(unit).metric; }
+
+std::string shown(const Amount& amount) { return joined(amount, "", ""); }
+
+std::string with_unit(const Amount& amount) {
+    const Pair names = pair(amount.unit);
+    return joined(amount, std::string(" ") + names.inch, std::string(" ") + names.metric);
 }
 
-std::string toleranced(const record::LoadAtLength& load) {
-    const double nominal = in_newton(load.nominal);
-    const double plus = in_newton(load.plus);
-    const double minus = in_newton(load.minus);
-    const int decimals = load_decimals(load);
-    if (fixed(plus, decimals) == fixed(minus, decimals))
-        return fixed(nominal, decimals) + " ± " + fixed(plus, decimals);
-    return fixed(nominal, decimals) + " +" + fixed(plus, decimals) + "/−" + fixed(minus, decimals);
+std::string reference(const Amount& amount) { return reference(shown(amount)); }
+
+std::string references_with_unit(const Amount& first, const Amount& second) {
+    const auto both = [](const std::string& a, const std::string& b) { return reference(a) + "; " + reference(b); };
+    Amount out{first.unit, both(first.metric, second.metric)};
+    if (!first.inch.empty()) out.inch = both(first.inch, second.inch);
+    return with_unit(out);
 }
+
+int decimals(const Amount& amount) {
+    const auto mark = amount.metric.find_first_of(".,");
+    if (mark == std::string::npos || mark > amount.metric.find(' ')) return 0;
+    const auto end = amount.metric.find_first_not_of("0123456789", mark + 1);
+    return static_cast<int>((end == std::string::npos ? amount.metric.size() : end) - mark - 1);
+}
+
+Figures::Figures(const Paper& paper) : mark_(paper.words.say("number.decimal_mark")), units_(paper.units) {}
+
+std::string Figures::marked(std::string text) const {
+    for (auto at = text.find('.'); at != std::string::npos; at = text.find('.', at + mark_.size()))
+        text.replace(at, 1, mark_);
+    return text;
+}
+
+std::string Figures::number(double value, Decimals decimals) const { return marked(written(value, decimals)); }
+
+Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding) const {
+    const std::string metric = written(rounded(value, decimals.most, rounding), decimals);
+    Amount out{unit, marked(metric)};
+    if (!has_inches()) return out;
+    const Pair names = pair(unit);
+    const int inch_decimals = decimals_in(metric) + names.further_decimals;
+    out.inch = marked(fixed(rounded(value / names.metric_in_one, inch_decimals, rounding), inch_decimals));
+    return out;
+}
+
+Amount Figures::length(Length length, Decimals decimals, Rounding rounding) const {
+    return amount(Unit::mm, in_mm(length), decimals, rounding);
+}
+
+Amount Figures::stress(Stress stress) const { return amount(Unit::mpa, in_mpa(stress), {0}); }
+
+Amount Figures::significant(Unit unit, double value, int digits) const {
+    return amount(unit, value, {decimals_in(seatload::significant(value, digits))});
+}
+
+Amount Figures::toleranced(Length nominal, Length plus_minus, int least_decimals) const {
+    const Toleranced metric = toleranced_length(nominal, plus_minus, least_decimals);
+    Amount out{Unit::mm, marked(metric.text())};
+    if (has_inches()) out.inch = marked(converted(metric, pair(Unit::mm)).text());
+    return out;
+}
+
+Amount Figures::toleranced(const record::LoadAtLength& load, int least_decimals) const {
+    const Toleranced metric = toleranced_load(load, least_decimals);
+    Amount out{Unit::newton, marked(metric.text())};
+    if (has_inches()) out.inch = marked(converted(metric, pair(Unit::newton)).text());
+    return out;
+}
+
+LoadLimits Figures::limits(const record::LoadAtLength& load) const {
+    const Toleranced metric = toleranced_load(load, 0);
+    const Toleranced inch = converted(metric, pair(Unit::newton));
+    const auto at = [&](double direction, double Toleranced::*deviation) {
+        Amount out{Unit::newton, marked(fixed(metric.nominal + direction * metric.*deviation, metric.decimals))};
+        if (has_inches()) out.inch = marked(fixed(inch.nominal + direction * inch.*deviation, inch.decimals));
+        return out;
+    };
+    return {at(-1.0, &Toleranced::minus), at(0.0, &Toleranced::plus), at(1.0, &Toleranced::plus)};
+}
+
+std::string Figures::temperature(Celsius temperature, double plus_minus) const {
+    const auto text = [&](double degrees, double deviation, const char* unit) {
+        const std::string room = deviation > 0.0 ? " ± " + number(deviation, {1}) : "";
+        return number(degrees, {1}) + room + " " + unit;
+    };
+    const std::string metric = text(temperature.degrees, plus_minus, "°C");
+    if (!has_inches()) return metric;
+    return text(1.8 * temperature.degrees + 32.0, 1.8 * plus_minus, "°F") + " [" + metric + "]";
+}
+
+std::string Figures::unit(Unit unit) const {
+    const Pair names = pair(unit);
+    return has_inches() ? std::string(names.inch) + " [" + names.metric + "]" : names.metric;
+}
+
+std::string Figures::first_unit(Unit unit) const { return has_inches() ? pair(unit).inch : pair(unit).metric; }
 
 }  // namespace seatload::sheet

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_entries.hpp>
 
-#include <fmt/format.h>
-
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/adjustment.hpp>
-#include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
 
@@ -18,20 +15,11 @@ Named kept_or_adjusted(bool adjustable, std::string name, const std::string& val
                       : Named{Status::required, std::move(name), value};
 }
 
-std::string mpa(const Stress& stress) { return fixed(in_mpa(stress), 0); }
-std::string newton_number(const Force& force) { return significant(in_newton(force), 4); }
-
 void append(Entries& to, Entries from) {
     to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end()));
 }
 
 Paragraph required_paragraph(const std::string& words) { return {words, Status::required}; }
-
-Named load_entry(const record::LoadAtLength& load, std::string_view index) {
-    return {Status::required,
-            fmt::format("{} at {} = {} mm", symbol("F", index), symbol("L", index), number(load.length)),
-            toleranced(load) + " N"};
-}
 
 /// Electroplated hard wire can crack from hydrogen (common practice, no source).
 bool plating_embrittles(const Facts& facts) {
@@ -39,73 +27,101 @@ bool plating_embrittles(const Facts& facts) {
         facts.grade.family == wire::Family::cold_drawn_carbon || facts.grade.family == wire::Family::oil_tempered;
     const std::string finish = lower(facts.spec.finish);
     const auto mentions = [&](std::string_view word) { return finish.find(word) != std::string::npos; };
-    return hard && (mentions("zinc") || mentions("plat") || mentions("cadmium") || mentions("nickel"));
+    // Word stems of the languages papers are written in.
+    return hard && (mentions("zinc") || mentions("zink") || mentions("plat") || mentions("galvan") ||
+                    mentions("cadmi") || mentions("kadmi") || mentions("nickel") || mentions("nichel"));
 }
-
-std::string pair(const std::string& a, const std::string& b) { return reference(a) + "; " + reference(b); }
 
 /// Squareness and parallelism are promised by EN 15800 up to here only (from memory).
 constexpr double kLargestSquareIndex = 12.0;
 constexpr double kLargestSquareSlenderness = 5.0;
 
+std::string at_most(const Facts& facts, Length limit) {
+    return facts.say("common.at_most", {{"value", with_unit(facts.figures().length(limit, {2}, Rounding::down))}});
+}
+
 Entries ground_entries(const Facts& facts) {
     const spring::Spring& s = facts.spec.spring;
     Entries out;
-    out.push_back(Named{Status::required, "squareness " + symbol("e", "1"),
-                        "at most " + trimmed(in_mm(facts.squareness), 2) + " mm"});
-    out.push_back(Named{Status::required, "parallelism " + symbol("e", "2"),
-                        "at most " + trimmed(in_mm(facts.parallelism), 2) + " mm"});
-    const double slenderness = s.free_length / s.mean_diameter;
-    if (s.index() > kLargestSquareIndex || slenderness > kLargestSquareSlenderness)
-        out.push_back(Paragraph{fmt::format("{}, {} of so {} a spring: to be agreed.", symbol("e", "1"),
-                                            symbol("e", "2"), s.index() > kLargestSquareIndex ? "wide" : "slim")});
-    if (spring::are_closed(s.ends))
-        out.push_back(Named{Status::reference, "ground arc; tip",
-                            "(270° or more); (" + trimmed(0.25 * in_mm(s.wire_diameter), 2) + " mm)"});
+    out.push_back(Named{Status::required, facts.say("coil.squareness"), at_most(facts, facts.squareness)});
+    out.push_back(Named{Status::required, facts.say("coil.parallelism"), at_most(facts, facts.parallelism)});
+    if (s.index() > kLargestSquareIndex)
+        out.push_back(Paragraph{facts.say("coil.square_so_wide")});
+    else if (s.free_length / s.mean_diameter > kLargestSquareSlenderness)
+        out.push_back(Paragraph{facts.say("coil.square_so_slim")});
+    if (spring::are_closed(s.ends)) {
+        const std::string tip = with_unit(facts.figures().length(0.25 * s.wire_diameter, {2}));
+        out.push_back(Named{Status::reference, facts.say("coil.arc_and_tip"),
+                            facts.say("coil.arc_and_tip_values", {{"tip", tip}})});
+    }
     return out;
 }
 
 Entries end_entries(const Facts& facts) {
     Entries out;
-    out.push_back(Named{Status::required, "ends, free of burrs", ends(facts.spec.spring)});
+    out.push_back(Named{Status::required, facts.say("coil.ends"), ends(facts)});
     if (facts.keeps_half_turn())
-        out.push_back(Named{Status::required, "end tips apart",
-                            fmt::format("180° ± {}°", trimmed(360.0 * facts.spec.limits.half_turn_slack, 0))});
+        out.push_back(Named{Status::required, facts.say("coil.tips_apart"),
+                            "180° ± " + facts.figures().number(360.0 * facts.spec.limits.half_turn_slack, {0}) + "°"});
     if (spring::are_ground(facts.spec.spring.ends)) append(out, ground_entries(facts));
     return out;
+}
+
+/// A row of the grid; on a paper in inches with a second row for the metric values, in square brackets.
+void add_row(Grid& grid, const Facts& facts, const std::string& name, Unit unit,
+             const std::vector<std::optional<Amount>>& amounts, bool has_unit = true) {
+    const Figures figures = facts.figures();
+    Grid::Row row{has_unit ? name + " [" + figures.first_unit(unit) + "]" : name, {}};
+    Grid::Row metric{std::string("[") + metric_name(unit) + "]", {}};
+    for (const auto& amount : amounts) {
+        row.values.push_back(amount ? first(*amount) : "");
+        metric.values.push_back(amount ? "[" + amount->metric + "]" : "");
+    }
+    grid.rows.push_back(std::move(row));
+    if (figures.has_inches()) grid.rows.push_back(std::move(metric));
+}
+
+/// The amount with both its forms in brackets.
+Amount bracketed(Amount amount) {
+    amount.metric = reference(amount.metric);
+    if (!amount.inch.empty()) amount.inch = reference(amount.inch);
+    return amount;
 }
 
 /// The marked points of the load line, with what the tester looks for at each.
 Grid points(const Facts& facts) {
     const check::Evaluation& e = facts.values;
     const record::Spec& spec = facts.spec;
-    const LoadLimits first = limits(spec.seated);
-    const LoadLimits second = limits(spec.full_travel);
-    const auto length = [](const Length& l) { return reference(trimmed(in_mm(l), 2)); };
-    const auto load = [](const check::AtLength& at) { return reference(newton_number(at.load)); };
+    const Figures figures = facts.figures();
+    const LoadLimits one = figures.limits(spec.seated);
+    const LoadLimits two = figures.limits(spec.full_travel);
+    const auto length = [&](const Length& l) { return bracketed(figures.length(l, {2})); };
+    const auto load = [&](const check::AtLength& at) { return bracketed(figures.force(at.load)); };
     Grid grid;
-    for (const char* index : {"1", "2", "n", "c"}) grid.heads.push_back("at " + symbol("L", index));
-    grid.rows.push_back({"L [mm]",
-                         {number(spec.seated.length), number(spec.full_travel.length), length(e.smallest_length),
-                          length(e.solid_length)}});
-    grid.rows.push_back({"F most", {first.most, second.most}});
-    grid.rows.push_back({"F [N]", {first.nominal, second.nominal, load(e.at_smallest_length), load(e.at_solid)}});
-    grid.rows.push_back({"F least", {first.least, second.least}});
+    for (const char* index : {"1", "2", "n", "c"})
+        grid.heads.push_back(facts.say("load.at", {{"length", symbol("L", index)}}));
+    add_row(grid, facts, "L", Unit::mm,
+            {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
+             length(e.solid_length)});
+    add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most}, false);
+    add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
+    add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least}, false);
     const auto stresses = [&](const std::string& name, Stress check::AtLength::*stress) {
-        Grid::Row row{name, {}};
+        std::vector<std::optional<Amount>> row;
         for (const auto* at : {e.seated ? &*e.seated : nullptr, e.full_travel ? &*e.full_travel : nullptr,
                                &e.at_smallest_length, &e.at_solid})
-            row.values.push_back(at ? reference(mpa(at->*stress)) : "");
-        grid.rows.push_back(std::move(row));
+            row.push_back(at ? std::optional(bracketed(figures.stress(at->*stress))) : std::nullopt);
+        add_row(grid, facts, name, Unit::mpa, row);
     };
-    stresses("τ [MPa]", &check::AtLength::stress);
+    stresses("τ", &check::AtLength::stress);
     if (spec.duty.is_dynamic() || spec.limits.stress_factor == demand::StressFactor::bergstraesser)
-        stresses(symbol("τ", "k") + " [MPa]", &check::AtLength::corrected_stress);
+        stresses(symbol("τ", "k"), &check::AtLength::corrected_stress);
     return grid;
 }
 
-std::string limits_source(const demand::Limits& limits) {
-    return limits.school == spring::School::handbook ? "handbook rules" : std::string(spring::word(limits.school));
+std::string limits_source(const Facts& facts) {
+    const spring::School school = facts.spec.limits.school;
+    return school == spring::School::handbook ? facts.say("stress.handbook") : std::string(spring::word(school));
 }
 
 /// Wire that gets its strength from ageing must be aged; other wire is stress relieved by the maker's own practice, for
@@ -115,10 +131,11 @@ Entries heat_entries(const Facts& facts) {
     if (!relief) return {};
     const std::string words = relief->temperature + (relief->time.empty() ? "" : ", " + relief->time);
     if (facts.grade.family != wire::Family::precipitation_stainless)
-        return {Named{Status::adjustable, "stress relief, guide", reference(words)}};
+        return {Named{Status::adjustable, facts.say("process.stress_relief"), reference(words)}};
     // The remark on the row says that ageing would make another grade of this one.
-    if (!relief->analogy.empty()) return {Named{Status::required, "ageing", "none: used as drawn"}};
-    return {Named{is_firm(relief->evidence) ? Status::required : Status::reference, "ageing after coiling",
+    if (!relief->analogy.empty())
+        return {Named{Status::required, facts.say("process.ageing"), facts.say("process.used_as_drawn")}};
+    return {Named{is_firm(relief->evidence) ? Status::required : Status::reference, facts.say("process.ageing_after"),
                   is_firm(relief->evidence) ? words : reference(words)}};
 }
 
@@ -126,127 +143,139 @@ Entries heat_entries(const Facts& facts) {
 
 Entries wire_entries(const Facts& facts) {
     const wire::StrengthAt& strength = facts.values.strength;
+    const Figures figures = facts.figures();
     const bool firm = is_firm(strength.evidence);
-    const std::string rm = symbol("R", "m");
-    Entries out{Heading{"Wire"}};
+    Entries out{Heading{facts.say("wire.heading")}};
     out.push_back(Paragraph{wire_name(facts.grade), Status::required, Face::bold});
-    out.push_back(kept_or_adjusted(facts.wire_is_adjustable(), "diameter d, uncoiled", wire_diameter(facts)));
-    out.push_back(Named{Status::reference, rm + (firm ? " at least; G" : " expected; G"),
-                        reference(mpa(strength.minimum)) + "; " + reference(mpa(facts.values.moduli.shear)) + " MPa"});
-
-    out.push_back(Named{Status::required, "mill certificate",
-                        firm ? "with the lot: d, " + rm : "d, " + rm + "; ask if " + rm + " is lower"});
+    out.push_back(
+        kept_or_adjusted(facts.wire_is_adjustable(), facts.say("wire.diameter"), with_unit(wire_diameter(facts))));
+    out.push_back(
+        Named{Status::reference, firm ? facts.say("wire.strength_at_least") : facts.say("wire.strength_expected"),
+              references_with_unit(figures.stress(strength.minimum), figures.stress(facts.values.moduli.shear))});
+    out.push_back(Named{Status::required, facts.say("wire.certificate"),
+                        firm ? facts.say("wire.certificate_says") : facts.say("wire.certificate_asks")});
     return out;
 }
 
 Entries geometry_entries(const Facts& facts) {
     const spring::Spring& s = facts.spec.spring;
     const check::Evaluation& e = facts.values;
+    const Figures figures = facts.figures();
     const bool bore = facts.spec.bore_rules;
     const demand::Space& space = facts.spec.space;
-    Entries out{Heading{"Coil"}};
-    out.push_back(kept_or_adjusted(facts.diameter_is_adjustable(), (bore ? "outside " : "inside ") + coil_symbol(facts),
-                                   coil_diameter(facts) + " mm"));
+    Entries out{Heading{facts.say("coil.heading")}};
+    out.push_back(kept_or_adjusted(facts.diameter_is_adjustable(), coil_name(facts), with_unit(coil_diameter(facts))));
     if (facts.diameter_tolerance)
-        out.push_back(Named{Status::reference, facts.diameter_tolerance->is_firm() ? "its tolerance" : "corresponds to",
-                            reference(fmt::format("EN 15800 grade {}", facts.spec.diameter_grade))});
+        out.push_back(
+            Named{Status::reference,
+                  facts.diameter_tolerance->is_firm() ? facts.say("coil.its_tolerance") : facts.say("coil.corresponds"),
+                  reference(facts.say("grade.both", {{"grade", std::to_string(facts.spec.diameter_grade)}}))});
     if (bore && space.bore)
-        out.push_back(Named{Status::reference, "works in bore of", reference(number(space.bore->smallest) + " mm")});
+        out.push_back(Named{Status::reference, facts.say("coil.in_bore"),
+                            reference(with_unit(figures.length(space.bore->smallest)))});
     if (!bore && space.rod)
-        out.push_back(Named{Status::reference, "works over rod of", reference(number(space.rod->largest) + " mm")});
+        out.push_back(Named{Status::reference, facts.say("coil.over_rod"),
+                            reference(with_unit(figures.length(space.rod->largest)))});
+    out.push_back(Named{Status::reference,
+                        bore ? facts.say("coil.mean_and_inside") : facts.say("coil.mean_and_outside"),
+                        references_with_unit(figures.length(s.mean_diameter),
+                                             figures.length(bore ? s.inside_diameter() : s.outside_diameter()))});
+    out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), facts.say("coil.free_length"),
+                                   with_unit(figures.length(s.free_length))));
     out.push_back(
-        Named{Status::reference, "mean D; " + symbol("D", bore ? "i" : "e"),
-              pair(number(s.mean_diameter), number(bore ? s.inside_diameter() : s.outside_diameter())) + " mm"});
-    out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), "free length " + symbol("L", "0"),
-                                   number(s.free_length) + " mm"));
-    out.push_back(Named{Status::adjustable, "coils, total " + symbol("n", "t") + "; n",
-                        pair(trimmed(s.total_coils, 2), trimmed(e.active_coils, 2))});
-    out.push_back(Named{Status::reference, "pitch, active coils", reference(trimmed(in_mm(e.pitch), 2) + " mm")});
-    out.push_back(Named{Status::required, "hand of coiling", std::string(spring::word(s.hand))});
+        Named{Status::adjustable, facts.say("coil.coils"),
+              reference(figures.number(s.total_coils, {2})) + "; " + reference(figures.number(e.active_coils, {2}))});
+    out.push_back(
+        Named{Status::reference, facts.say("coil.pitch"), reference(with_unit(figures.length(e.pitch, {2})))});
+    out.push_back(Named{Status::required, facts.say("coil.hand"), hand(facts)});
     append(out, end_entries(facts));
-    out.push_back(Named{Status::reference, "wire a piece; mass",
-                        reference(significant(in_mm(e.wire_length), 3) + " mm") + "; " +
-                            reference(significant(in_gram(e.mass), 3) + " g")});
+    out.push_back(Named{Status::reference, facts.say("coil.wire_and_mass"),
+                        reference(with_unit(figures.significant(Unit::mm, in_mm(e.wire_length), 3))) + "; " +
+                            reference(with_unit(figures.significant(Unit::gram, in_gram(e.mass), 3)))});
     return out;
 }
 
 Entries load_entries(const Facts& facts) {
     const record::Spec& spec = facts.spec;
-    Entries out{Heading{"Loads of the new spring at 20 °C"}};
-    out.push_back(load_entry(spec.seated, "1"));
-    out.push_back(load_entry(spec.full_travel, "2"));
+    const Figures figures = facts.figures();
+    const auto at = [&](const record::LoadAtLength& load) { return with_unit(figures.length(load.length)); };
+    Entries out{Heading{facts.say("load.heading", {{"temperature", figures.temperature({20.0})}})}};
+    out.push_back(Named{Status::required, facts.say("load.first", {{"length", at(spec.seated)}}),
+                        with_unit(figures.toleranced(spec.seated))});
+    out.push_back(Named{Status::required, facts.say("load.second", {{"length", at(spec.full_travel)}}),
+                        with_unit(figures.toleranced(spec.full_travel))});
     const bool fine = !spec.seated.grade || !spec.full_travel.grade;
+    const std::string grades = load_grades(facts);
+    out.push_back(Named{Status::reference, facts.say("load.corresponding"),
+                        reference(fine ? facts.say("load.to_be_agreed", {{"grades", grades}}) : grades)});
     out.push_back(
-        Named{Status::reference, "corresponding to", reference(load_grades(spec) + (fine ? "; to be agreed" : ""))});
-    out.push_back(
-        Named{Status::reference, "rate R", reference(significant(in_newton_per_mm(facts.values.rate), 4) + " N/mm")});
+        Named{Status::reference, facts.say("load.rate"), reference(with_unit(figures.rate(facts.values.rate)))});
     out.push_back(points(facts));
-    out.push_back(
-        Named{Status::reference, "limit of " + limited_stress(facts),
-              reference(fmt::format("{} MPa, {}", mpa(facts.permissible_stress), limits_source(facts.spec.limits)))});
+    out.push_back(Named{Status::reference, facts.say("stress.limit", {{"stress", limited_stress(facts)}}),
+                        reference(with_unit(figures.stress(facts.permissible_stress)) + ", " + limits_source(facts))});
     if (spec.duty.is_dynamic() && facts.values.seated && facts.values.full_travel)
-        out.push_back(
-            Named{Status::reference, "stress range " + symbol("τ", "kh"),
-                  reference(mpa(facts.values.full_travel->corrected_stress - facts.values.seated->corrected_stress) +
-                            " MPa")});
+        out.push_back(Named{Status::reference, facts.say("stress.range"),
+                            reference(with_unit(figures.stress(facts.values.full_travel->corrected_stress -
+                                                               facts.values.seated->corrected_stress)))});
     if (facts.values.smallest_length > spec.full_travel.length)
-        out.push_back(
-            Paragraph{symbol("L", "2") + " lies below " + symbol("L", "n") + ": coils may touch on the way to it."});
+        out.push_back(Paragraph{facts.say("load.coils_may_touch")});
     return out;
 }
 
 Entries process_entries(const Facts& facts) {
-    Entries out{Heading{"Process"}};
+    Entries out{Heading{facts.say("process.heading")}};
     append(out, heat_entries(facts));
-    out.push_back(Named{Status::adjustable, "surface; presetting", "maker's choice"});
+    out.push_back(
+        Named{Status::adjustable, facts.say("process.surface_and_presetting"), facts.say("process.makers_choice")});
     if (facts.spec.duty.peened)
-        out.push_back(Named{Status::required, "shot peening", "required; agree intensity"});
+        out.push_back(Named{Status::required, facts.say("process.peening"), facts.say("process.peening_required")});
     else if (facts.spec.duty.is_dynamic())
-        out.push_back(Named{Status::reference, "shot peening", "(none)"});
-    out.push_back(facts.spec.finish.empty() ? Named{Status::reference, "finish", "(none, lightly oiled)"}
-                                            : Named{Status::required, "finish", facts.spec.finish});
-    if (plating_embrittles(facts))
-        out.push_back(required_paragraph("Bake at once after plating, against hydrogen embrittlement."));
+        out.push_back(
+            Named{Status::reference, facts.say("process.peening"), reference(facts.say("process.no_peening"))});
+    out.push_back(Named{facts.spec.finish.empty() ? Status::reference : Status::required, facts.say("process.finish"),
+                        finish(facts)});
+    if (plating_embrittles(facts)) out.push_back(required_paragraph(facts.say("process.bake")));
     return out;
 }
 
 Entries service_entries(const Facts& facts) {
-    const record::Spec& spec = facts.spec;
-    const std::string medium = spec.surroundings.medium.empty() ? "" : ", " + spec.surroundings.medium;
-    return {Heading{"Service"}, Named{Status::reference, "duty", reference(duty(spec.duty))},
-            Named{Status::reference, "works at up to",
-                  reference(trimmed(spec.surroundings.temperature.degrees, 1) + " °C" + medium)},
-            Named{Status::reference, "seats", reference(seats(facts))}};
+    const demand::Surroundings& around = facts.spec.surroundings;
+    const std::string medium = around.medium.empty() ? "" : ", " + around.medium;
+    return {Heading{facts.say("service.heading")},
+            Named{Status::reference, facts.say("service.duty"), reference(duty(facts))},
+            Named{Status::reference, facts.say("service.temperature"),
+                  reference(facts.figures().temperature(around.temperature) + medium)},
+            Named{Status::reference, facts.say("service.seats"), reference(seats(facts))}};
 }
 
 Entries inspection_entries(const Facts& facts) {
-    Entries out{Heading{"Inspection on receipt"}};
+    Entries out{Heading{facts.say("inspection.heading")}};
     out.push_back(required_paragraph(test_sequence(facts)));
-    if (!facts.bears_solid())
-        out.push_back(required_paragraph("Never press it shorter than " + symbol("L", "2") + ": the wire may yield."));
-    out.push_back(required_paragraph(tests_every_piece(facts.spec) ? "Loads: every piece, at both lengths."
-                                                                   : "Loads: sampling plan by agreement."));
-    out.push_back(required_paragraph(decision_rule()));
+    if (!facts.bears_solid()) out.push_back(required_paragraph(facts.say("inspection.never_shorter")));
+    out.push_back(required_paragraph(tests_every_piece(facts.spec) ? facts.say("inspection.every_piece")
+                                                                   : facts.say("inspection.by_sampling")));
+    out.push_back(required_paragraph(facts.say("inspection.decision")));
     return out;
 }
 
 Entries adjust_entries(const Facts& facts) {
-    std::string words = "To bring both loads in: " + adjustable_quantities(facts) + ".";
+    std::string words = facts.say("adjust.loads", {{"quantities", adjustable_quantities(facts)}});
     const std::string bounds = kept_bounds(facts);
-    if (!bounds.empty()) words += " Keep " + bounds + ".";
-    words += " Nothing else without agreement. Report " + quantities_as_made(facts) + " as made.";
-    return {Heading{std::string(sign(Status::adjustable)) + " The maker may adjust"}, Paragraph{words}};
+    if (!bounds.empty()) words += " " + facts.say("adjust.keep", {{"bounds", bounds}});
+    words += " " + facts.say("adjust.nothing_else");
+    words += " " + facts.say("adjust.report", {{"diameter", coil_symbol(facts)}});
+    return {Heading{std::string(sign(Status::adjustable)) + " " + facts.say("adjust.heading")}, Paragraph{words}};
 }
 
 Entries order_entries(const Facts& facts) {
-    Entries out{Heading{"Order, packing, notes"}};
+    Entries out{Heading{facts.say("order.heading")}};
     if (!facts.spec.quantities.empty())
-        out.push_back(Paragraph{"Lots to quote: " + quantities(facts.spec) + " pieces."});
-    out.push_back(required_paragraph("Packed so that pieces neither tangle nor rust."));
-    out.push_back(required_paragraph("Label: number, revision, pieces, lot of wire."));
+        out.push_back(Paragraph{facts.say("order.lots", {{"lots", quantities(facts.spec)}})});
+    out.push_back(required_paragraph(facts.say("order.packing")));
+    out.push_back(required_paragraph(facts.say("order.label")));
     int count = 0;
     for (const std::string& note : facts.spec.notes)
-        out.push_back(required_paragraph(fmt::format("{}. {}", ++count, note)));
+        out.push_back(required_paragraph(std::to_string(++count) + ". " + note));
     return out;
 }
 

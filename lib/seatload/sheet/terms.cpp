@@ -1,12 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/terms.hpp>
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/lettering.hpp>
 
 namespace seatload::sheet {
@@ -15,12 +12,28 @@ namespace {
 constexpr int kLargestFullyTested =
     150;  ///< lot size up to which every piece is load-tested (common practice, no source)
 
+/// The deviations of a toleranced number in brackets: "0.800 (± 0.013)".
+std::string bracketed_deviation(const std::string& words) {
+    const auto space = words.find(' ');
+    return space == std::string::npos ? words : words.substr(0, space + 1) + reference(words.substr(space + 1));
+}
+
+std::string grade_words(const Facts& facts, const std::optional<int>& grade) {
+    return grade ? facts.say("grade.one", {{"grade", std::to_string(*grade)}}) : facts.say("grade.one_finer");
+}
+
 }  // namespace
 
-std::string listed(const std::vector<std::string>& parts) {
+std::string listed(const std::vector<std::string>& parts, const Wording& words) {
     std::string out;
-    for (std::size_t i = 0; i < parts.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == parts.size() ? " and " : ", ") + parts[i];
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        if (i == 0)
+            out = parts[i];
+        else if (i + 1 < parts.size())
+            out = words.say("list.more", {{"rest", out}, {"next", parts[i]}});
+        else
+            out = words.say("list.last", {{"rest", out}, {"last", parts[i]}});
+    }
     return out;
 }
 
@@ -28,72 +41,86 @@ std::string symbol(std::string_view letter, std::string_view index) { return wit
 
 std::string wire_name(const wire::Grade& grade) { return grade.standard + ", " + grade.designation; }
 
-std::string wire_diameter(const Facts& facts) {
+Amount wire_diameter(const Facts& facts) {
     const Length d = facts.spec.spring.wire_diameter;
-    if (!facts.wire_tolerance) return wire_number(d) + " mm";
-    const std::string words = with_tolerance(d, facts.wire_tolerance->value, 2);
+    if (!facts.wire_tolerance) return facts.figures().wire(d);
+    Amount out = facts.figures().toleranced(d, facts.wire_tolerance->value, 2);
     // Inside the brackets of an adjustable diameter it is a reference as it is.
-    if (facts.wire_tolerance->is_firm() || facts.wire_is_adjustable()) return words + " mm";
-    const auto space = words.find(' ');
-    return words.substr(0, space + 1) + reference(words.substr(space + 1)) + " mm";
+    if (facts.wire_tolerance->is_firm() || facts.wire_is_adjustable()) return out;
+    out.metric = bracketed_deviation(out.metric);
+    out.inch = bracketed_deviation(out.inch);
+    return out;
 }
 
-std::string coil_diameter(const Facts& facts) {
+Amount coil_diameter(const Facts& facts, int least_decimals) {
     const spring::Spring& s = facts.spec.spring;
     const Length nominal = facts.spec.bore_rules ? s.outside_diameter() : s.inside_diameter();
-    return facts.diameter_tolerance ? with_tolerance(nominal, facts.diameter_tolerance->value) : number(nominal);
+    return facts.diameter_tolerance
+               ? facts.figures().toleranced(nominal, facts.diameter_tolerance->value, least_decimals)
+               : facts.figures().length(nominal, {3, least_decimals});
 }
 
 std::string coil_symbol(const Facts& facts) { return symbol("D", facts.spec.bore_rules ? "e" : "i"); }
 
-std::string load_grades(const record::Spec& spec) {
-    if (spec.seated.grade == spec.full_travel.grade)
-        return spec.seated.grade ? "EN 15800 grade\u00a0" + std::to_string(*spec.seated.grade)
-                                 : std::string("finer than EN 15800 grade\u00a01");
-    const auto words = [](const std::optional<int>& grade) {
-        return grade ? "grade\u00a0" + std::to_string(*grade) : std::string("finer than grade\u00a01");
-    };
-    return "EN 15800: " + symbol("F", "1") + " " + words(spec.seated.grade) + ", " + symbol("F", "2") + " " +
-           words(spec.full_travel.grade);
+std::string coil_name(const Facts& facts) {
+    return facts.spec.bore_rules ? facts.say("coil.outside") : facts.say("coil.inside");
 }
 
-std::string duty(const demand::Duty& duty) {
-    if (!duty.cycles) return "under 10\u00a0000 cycles";
-    const std::string cycles = grouped(static_cast<unsigned long long>(*duty.cycles)) + " cycles";
-    return duty.frequency ? cycles + " at " + trimmed(in_hertz(*duty.frequency), 2) + " Hz" : cycles;
+std::string load_grades(const Facts& facts) {
+    const auto& first = facts.spec.seated.grade;
+    const auto& second = facts.spec.full_travel.grade;
+    if (first != second)
+        return facts.say("grade.each", {{"first", grade_words(facts, first)}, {"second", grade_words(facts, second)}});
+    return first ? facts.say("grade.both", {{"grade", std::to_string(*first)}}) : facts.say("grade.both_finer");
+}
+
+std::string duty(const Facts& facts) {
+    const demand::Duty& duty = facts.spec.duty;
+    if (!duty.cycles) return facts.say("service.few_cycles", {{"count", grouped(10000)}});
+    const std::string count = grouped(static_cast<unsigned long long>(*duty.cycles));
+    if (!duty.frequency) return facts.say("service.cycles", {{"count", count}});
+    return facts.say("service.cycles_at",
+                     {{"count", count}, {"frequency", facts.figures().number(in_hertz(*duty.frequency), {2})}});
 }
 
 std::string seats(const Facts& facts) {
     switch (facts.spec.space.seats) {
         case demand::Seats::fixed:
-            return "flat and parallel, on axis";
+            return facts.say("seats.fixed");
         case demand::Seats::pivots:
-            return "one flat, the other tilts";
+            return facts.say("seats.pivots");
         case demand::Seats::both_pivot:
-            return "both ends tilt";
+            return facts.say("seats.both_pivot");
         case demand::Seats::slides:
-            return "flat, one slides sideways";
+            return facts.say("seats.slides");
         case demand::Seats::free_end:
-            return "one flat, the other free";
+            return facts.say("seats.free_end");
         case demand::Seats::guided:
-            return facts.spec.bore_rules ? "guided in the bore" : "guided on the rod";
+            return facts.spec.bore_rules ? facts.say("seats.in_bore") : facts.say("seats.on_rod");
     }
     return {};
 }
 
-std::string preload_length(const Facts& facts) {
-    return facts.bears_solid() ? "solid length" : "length " + symbol("L", "2");
+std::string ends(const Facts& facts) {
+    switch (facts.spec.spring.ends) {
+        case spring::Ends::open:
+            return facts.say("ends.open");
+        case spring::Ends::open_ground:
+            return facts.say("ends.open_ground");
+        case spring::Ends::closed:
+            return facts.say("ends.closed");
+        case spring::Ends::closed_ground:
+            return facts.say("ends.closed_ground");
+    }
+    return {};
 }
 
-std::string ends(const spring::Spring& spring) {
-    switch (spring.ends) {
-        case spring::Ends::open:
-            return "open, not ground";
-        case spring::Ends::closed:
-            return "closed, not ground";
-        default:
-            return std::string(spring::word(spring.ends));
-    }
+std::string hand(const Facts& facts) {
+    return facts.spec.spring.hand == spring::Hand::right ? facts.say("coil.right") : facts.say("coil.left");
+}
+
+std::string finish(const Facts& facts) {
+    return facts.spec.finish.empty() ? reference(facts.say("process.no_finish")) : facts.spec.finish;
 }
 
 std::string drawing_number(const record::Spec& spec) {
@@ -101,13 +128,9 @@ std::string drawing_number(const record::Spec& spec) {
 }
 
 std::string test_sequence(const Facts& facts) {
-    return "Press 3 times to " + preload_length(facts) + ". Then, at 20\u00a0±\u00a05\u00a0°C: " + coil_symbol(facts) +
-           " on the free spring; " + symbol("F", "1") + " at " + symbol("L", "1") + ", then " + symbol("F", "2") +
-           " at " + symbol("L", "2") + ", each reached by closing and not passed.";
-}
-
-std::string decision_rule() {
-    return "A reading passes when it lies inside its limits by the uncertainty of measuring (k\u00a0=\u00a02).";
+    return (facts.bears_solid() ? facts.say("inspection.press_solid") : facts.say("inspection.press_to_L2")) + " " +
+           facts.say("inspection.sequence",
+                     {{"temperature", facts.figures().temperature({20.0}, 5.0)}, {"diameter", coil_symbol(facts)}});
 }
 
 bool tests_every_piece(const record::Spec& spec) {
@@ -120,15 +143,12 @@ std::string quantities(const record::Spec& spec) {
     return out;
 }
 
-std::string caution() {
-    return "A spring stores energy: guard eyes and hands when pressing, testing or releasing it. It may hold an engine "
-           "together: a competent person must check it before use. Local codes and licensed practice govern.";
+std::string title(const record::Spec& spec, const Wording& words) {
+    return spec.title.empty() ? words.say("document.untitled") : spec.title;
 }
 
-std::string title(const record::Spec& spec) { return spec.title.empty() ? "Compression spring" : spec.title; }
-
-std::string supplementary_title(const record::Spec& spec) {
-    return spec.alternative.empty() ? "" : "Alternative " + spec.alternative;
+std::string supplementary_title(const record::Spec& spec, const Wording& words) {
+    return spec.alternative.empty() ? "" : words.say("document.alternative", {{"letter", spec.alternative}});
 }
 
 }  // namespace seatload::sheet

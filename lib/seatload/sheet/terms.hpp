@@ -16,39 +16,41 @@ std::string symbol(std::string_view letter, std::string_view index);
 /// "EN 10270-1:2011+A1:2017, SH".
 std::string wire_name(const wire::Grade& grade);
 
-/// "0.80 ± 0.01 mm"; a tolerance that is not firm stands in brackets.
-std::string wire_diameter(const Facts& facts);
+/// "0.80 ± 0.01"; a tolerance that is not firm stands in brackets.
+Amount wire_diameter(const Facts& facts);
 
 /// "8.20 ± 0.25": the coil diameter that rules, De in a bore and Di over a rod.
-std::string coil_diameter(const Facts& facts);
+Amount coil_diameter(const Facts& facts, int least_decimals = 0);
 std::string coil_symbol(const Facts& facts);
+/// "outside De" or "inside Di".
+std::string coil_name(const Facts& facts);
 
 /// What the load tolerances correspond to: "EN 15800 grade 2".
-std::string load_grades(const record::Spec& spec);
+std::string load_grades(const Facts& facts);
 
 /// "under 10 000 cycles" or "2 000 000 cycles at 12 Hz".
-std::string duty(const demand::Duty& duty);
+std::string duty(const Facts& facts);
 
 /// How the spring's ends are held, in words.
 std::string seats(const Facts& facts);
 
 /// The ends so that nothing is left open: "closed, not ground".
-std::string ends(const spring::Spring& spring);
+std::string ends(const Facts& facts);
+
+/// "right" or "left".
+std::string hand(const Facts& facts);
+
+/// The spec's finish, or the usual one in brackets.
+std::string finish(const Facts& facts);
 
 /// The part number with the alternative's letter, so that no two sheets bear the same number: "OM14-LAT-AHD/A".
 std::string drawing_number(const record::Spec& spec);
 
 /// "a, b and c".
-std::string listed(const std::vector<std::string>& parts);
-
-/// "3 times to solid length", or to L2 when the wire may not bear that.
-std::string preload_length(const Facts& facts);
+std::string listed(const std::vector<std::string>& parts, const Wording& words);
 
 /// How the lot is measured, in order.
 std::string test_sequence(const Facts& facts);
-
-/// When a reading passes.
-std::string decision_rule();
 
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);
@@ -56,11 +58,8 @@ bool tests_every_piece(const record::Spec& spec);
 /// "20, 50, 100".
 std::string quantities(const record::Spec& spec);
 
-/// The cautions that stand on every paper.
-std::string caution();
-
 /// The spec's title, and the line under it ("Alternative A").
-std::string title(const record::Spec& spec);
-std::string supplementary_title(const record::Spec& spec);
+std::string title(const record::Spec& spec, const Wording& words);
+std::string supplementary_title(const record::Spec& spec, const Wording& words);
 
 }  // namespace seatload::sheet

@@ -32,10 +32,10 @@ void draw_field(Drawing& drawing, const Box& box, std::string_view name, const s
 }
 
 /// The legal owner, which must stand there whole: on two lines instead of the field's name when it is long.
-void draw_owner(Drawing& drawing, const Box& box, const std::string& owner) {
+void draw_owner(Drawing& drawing, const Box& box, const std::string& name, const std::string& owner) {
     const double room = box.width() - 2.0 * kPad;
     if (text_width(owner, kLettering) * kNarrowest <= room) {
-        draw_field(drawing, box, "legal owner", owner, true);
+        draw_field(drawing, box, name, owner, true);
         return;
     }
     drawing.box(box);
@@ -68,34 +68,37 @@ void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
     drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, kNarrowest));
 }
 
-void draw_scale(Drawing& drawing, const Box& box, const TitleBlock& block) {
+void draw_scale(Drawing& drawing, const Box& box, const std::string& name, const TitleBlock& block) {
     drawing.box(box);
-    drawing.add(Text{{box.left + kPad, box.top - 3.4}, "scale"});
+    drawing.add(Text{{box.left + kPad, box.top - 3.4}, name});
     drawing.add(Text{{box.left + kPad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
     draw_first_angle(drawing, {box.right - 10.0, box.centre().y});
 }
 
 }  // namespace
 
-void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block) {
+void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block, const Wording& words) {
     const double left = lower_right.x - kTitleBlockWidth;
     const double bottom = lower_right.y;
     const auto cell = [&](int row, double from, double width) {
         return Box{left + from, bottom + kRow * (row - 1), left + from + width, bottom + kRow * row};
     };
-    draw_owner(drawing, cell(3, 0.0, 52.0), block.legal_owner);
+    draw_owner(drawing, cell(3, 0.0, 52.0), words.say("title_block.legal_owner"), block.legal_owner);
     draw_title(drawing, cell(3, 52.0, block.scale ? 94.0 : 128.0), block);
-    if (block.scale) draw_scale(drawing, cell(3, 146.0, 34.0), block);
-    draw_field(drawing, cell(2, 0.0, 44.0), "creator", block.creator);
-    draw_field(drawing, cell(2, 44.0, 44.0), "approval person", block.approver);
+    if (block.scale) draw_scale(drawing, cell(3, 146.0, 34.0), words.say("title_block.scale"), block);
+    draw_field(drawing, cell(2, 0.0, 44.0), words.say("title_block.creator"), block.creator);
+    draw_field(drawing, cell(2, 44.0, 44.0), words.say("title_block.approval_person"), block.approver);
     const bool has_status = !block.document_status.empty();
-    draw_field(drawing, cell(2, 88.0, has_status ? 40.0 : 76.0), "document type", block.document_type);
-    if (has_status) draw_field(drawing, cell(2, 128.0, 36.0), "document status", block.document_status);
-    draw_field(drawing, cell(2, 164.0, 16.0), "language", block.language);
-    draw_field(drawing, cell(1, 0.0, 70.0), "identification number", block.identification_number, true);
-    draw_field(drawing, cell(1, 70.0, 26.0), "revision", block.revision, true);
-    draw_field(drawing, cell(1, 96.0, 46.0), "date of issue", block.date_of_issue);
-    draw_field(drawing, cell(1, 142.0, 38.0), "sheet / number of sheets",
+    draw_field(drawing, cell(2, 88.0, has_status ? 40.0 : 76.0), words.say("title_block.document_type"),
+               block.document_type);
+    if (has_status)
+        draw_field(drawing, cell(2, 128.0, 36.0), words.say("title_block.document_status"), block.document_status);
+    draw_field(drawing, cell(2, 164.0, 16.0), words.say("title_block.language"), words.language());
+    draw_field(drawing, cell(1, 0.0, 70.0), words.say("title_block.identification_number"), block.identification_number,
+               true);
+    draw_field(drawing, cell(1, 70.0, 26.0), words.say("title_block.revision"), block.revision, true);
+    draw_field(drawing, cell(1, 96.0, 46.0), words.say("title_block.date_of_issue"), block.date_of_issue);
+    draw_field(drawing, cell(1, 142.0, 38.0), words.say("title_block.sheet_of_sheets"),
                fmt::format("{} / {}", block.sheet, block.sheets));
     drawing.box({left, bottom, lower_right.x, bottom + kTitleBlockHeight}, LineKind::wide);
 }

@@ -5,6 +5,7 @@
 #include <string>
 
 #include <seatload/sheet/drawing.hpp>
+#include <seatload/sheet/wording.hpp>
 
 namespace seatload::sheet {
 
@@ -20,7 +21,6 @@ struct TitleBlock {
     std::string approver;
     std::string document_type;
     std::string document_status;  ///< its field is left out when empty
-    std::string language = "en";
     int sheet = 1;
     int sheets = 1;
     std::optional<std::string> scale;  ///< with the first-angle symbol; absent on sheets without a view
@@ -30,8 +30,9 @@ struct TitleBlock {
 inline constexpr double kTitleBlockWidth = 180.0;
 inline constexpr double kTitleBlockHeight = 27.0;
 
-/// Draws the title block with its lower right corner at a point; words too long for their field are narrowed,
-/// and a legal owner too long even so goes on two lines, without the field's name.
-void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block);
+/// Draws the title block with its lower right corner at a point, its fields named in the language of `words`; values
+/// too long for their field are narrowed, and a legal owner too long even so goes on two lines, without the field's
+/// name.
+void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block, const Wording& words);
 
 }  // namespace seatload::sheet

@@ -7,6 +7,8 @@
 #include <seatload/sheet/spread.hpp>
 #include <seatload/sheet/word_wrap.hpp>
 
+#include "specimens.hpp"
+
 namespace seatload::test {
 namespace {
 
@@ -127,12 +129,13 @@ TEST_CASE("figures are printed without needless zeros and with equal decimals in
     CHECK(trimmed(15.0, 3) == "15");
     CHECK(trimmed(100.0, 0) == "100");
     CHECK(trimmed(-0.0001, 3) == "0");
-    CHECK(wire_number(0.8 * mm) == "0.80");
-    CHECK(wire_number(0.125 * mm) == "0.125");
+    const Figures figures{paper()};
+    CHECK(shown(figures.wire(0.8 * mm)) == "0.80");
+    CHECK(shown(figures.wire(0.125 * mm)) == "0.125");
     record::LoadAtLength load{15.0 * mm, 4.8 * newton, 0.3 * newton, 0.3 * newton, 2};
-    CHECK(toleranced(load) == "4.8 ± 0.3");
+    CHECK(shown(figures.toleranced(load)) == "4.8 ± 0.3");
     load.plus = 0.55 * newton;
-    CHECK(toleranced(load) == "4.80 +0.55/−0.30");
+    CHECK(shown(figures.toleranced(load)) == "4.80 +0.55/−0.30");
 }
 
 }  // namespace
