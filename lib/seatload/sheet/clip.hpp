@@ -13,4 +13,10 @@ Path clip_polygon(const Path& polygon, double left, double right);
 /// The parts of a line between two upright lines.
 std::vector<Path> clip_line(const Path& line, double left, double right);
 
+/// The part of a filled polygon inside a circle; empty when none is.
+Path clip_polygon(const Path& polygon, Point centre, double radius);
+
+/// The parts of a line inside a circle.
+std::vector<Path> clip_line(const Path& line, Point centre, double radius);
+
 }  // namespace seatload::sheet

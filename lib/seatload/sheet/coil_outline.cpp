@@ -90,6 +90,30 @@ ViewPiece tip(const CoilCurve& curve, double u) {
     return piece;
 }
 
+/// Whether a point of a tip's outline lies behind the wire that runs from the tip towards the viewer.
+bool is_covered(const CoilCurve& curve, Point p, double u, bool first) {
+    constexpr double kStep = 1.0 / 256.0;
+    for (double t = kStep; t <= std::min(0.5, curve.turns()); t += kStep) {
+        const double v = first ? u + t : u - t;
+        if (std::hypot(p.x - curve.x(v), p.y - curve.y(v)) < 0.999 * curve.wire_radius()) return true;
+    }
+    return false;
+}
+
+/// The outline of a tip whose face looks away from the viewer, as far as the wire leaves it visible.
+ViewPiece tip_from_behind(const CoilCurve& curve, double u, bool first) {
+    ViewPiece piece = tip(curve, u);
+    const Path whole = piece.edges.front();
+    piece.edges.assign(1, {});
+    for (const Point p : whole) {
+        if (!is_covered(curve, p, u, first))
+            piece.edges.back().push_back(p);
+        else if (!piece.edges.back().empty())
+            piece.edges.emplace_back();
+    }
+    return piece;
+}
+
 /// Half-width of the cut that grinding makes in the wire, by how deep the face lies from the wire's centre.
 double half_cut(const CoilCurve& curve, double depth) {
     const double r = curve.wire_radius();
@@ -138,8 +162,8 @@ void add_half(const CoilCurve& curve, double from, double to, std::vector<ViewPi
     // The first tip's face looks away along the wire's start, the last one's along its end.
     const bool first_faces_viewer = curve.z(1e-3) < curve.z(0.0);
     const bool last_faces_viewer = curve.z(curve.turns()) > curve.z(curve.turns() - 1e-3);
-    if (is_first && !first_faces_viewer) pieces.push_back(tip(curve, from));
-    if (is_last && !last_faces_viewer) pieces.push_back(tip(curve, to));
+    if (is_first && !first_faces_viewer) pieces.push_back(tip_from_behind(curve, from, true));
+    if (is_last && !last_faces_viewer) pieces.push_back(tip_from_behind(curve, to, false));
     pieces.push_back(tube(curve, from, to));
     if (is_first && first_faces_viewer) pieces.push_back(tip(curve, from));
     if (is_last && last_faces_viewer) pieces.push_back(tip(curve, to));

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/dimension.hpp>
 
+#include <algorithm>
+#include <cmath>
+
 #include <seatload/sheet/lettering.hpp>
 
 namespace seatload::sheet {
@@ -25,10 +28,12 @@ void arrow_head(Drawing& drawing, Point at, double degrees) {
 
 void draw(Drawing& drawing, const HorizontalDimension& dimension) {
     const double y = dimension.line_y;
-    for (const Point p : {dimension.from, dimension.to}) {
+    const auto extend = [&](Point p) {
         const double way = sign_of(y - p.y);
         drawing.line({p.x, p.y + way * kGap}, {p.x, y + way * kOvershoot});
-    }
+    };
+    if (dimension.extended_from) extend(dimension.from);
+    extend(dimension.to);
     const double left = std::min(dimension.from.x, dimension.to.x);
     const double right = std::max(dimension.from.x, dimension.to.x);
     const double width = text_width(dimension.words, kLettering);
@@ -42,7 +47,7 @@ void draw(Drawing& drawing, const HorizontalDimension& dimension) {
         drawing.add(Text{{0.5 * (left + right), y + kLift}, dimension.words, kLettering, Align::centre});
         return;
     }
-    const double start = arrows_inside ? right + 1.0 : right + kHeadLength + 1.0;
+    const double start = std::max(dimension.words_from, arrows_inside ? right + 1.0 : right + kHeadLength + 1.0);
     drawing.line({right, y}, {start + width + 0.5, y});
     drawing.add(Text{.at = {start, y + kLift}, .words = dimension.words, .masked = true});
 }
@@ -67,12 +72,11 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
             .at = {x - kLift, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
         return;
     }
-    // Clear of the extension lines, which end a little past the dimension line.
     if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
-    drawing.add(Text{.at = {x - kOvershoot - kLift, 0.5 * (low + high)},
-                     .words = dimension.words,
-                     .align = Align::centre,
-                     .turn = 90.0});
+    const bool extended_from_right = dimension.from.x > x;
+    const double clear = extended_from_right ? -kOvershoot - kLift : kOvershoot + kLift + kLettering;
+    drawing.add(
+        Text{.at = {x + clear, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
 }
 
 void draw(Drawing& drawing, const Leader& leader) {

@@ -17,11 +17,13 @@ struct HorizontalDimension {
     Point to;
     double line_y = 0.0;
     std::string words;
+    bool extended_from = true;  ///< whether `from` gets an extension line of its own
+    double words_from = 0.0;    ///< least x of words that do not fit between the arrows
 };
 void draw(Drawing& drawing, const HorizontalDimension& dimension);
 
 /// A distance along y between two features, its dimension line at `line_x`; the words read from the right, and stand
-/// left of the line, a little further off when they do not fit between the extension lines.
+/// left of the line, or clear of the extension lines when they do not fit between them.
 struct VerticalDimension {
     Point from;
     Point to;

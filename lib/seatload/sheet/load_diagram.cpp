@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <vector>
 
+#include <seatload/sheet/diagram_key.hpp>
 #include <seatload/sheet/dimension.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spread.hpp>
@@ -15,83 +16,121 @@ constexpr double kLabelPitch = 4.3;  ///< between force labels
 constexpr double kLabelGap = 2.0;    ///< between length labels
 constexpr double kLeader = 3.0;      ///< length of the line from an axis to its label
 constexpr double kBandHalfWidth = 1.2;
-constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar stands
-constexpr double kKeyHeight = 5.0;
+constexpr double kWhisker = 2.2;   ///< how far right of the band the grade's bar stands
+constexpr double kHeadroom = 6.0;  ///< over the highest force
+constexpr double kNearlyInside =
+    1.15;  ///< a limit no further above the highest force, as a share, stretches the diagram to it
 
 /// Where lengths and forces lie on the paper.
 class Axes {
   public:
     Axes(const Box& plot, const LoadDiagram& diagram, double highest_force)
         : plot_(plot),
+          room_right_(text_width(diagram.words.length_axis, kLettering) + 1.0),
           longest_(diagram.free_length),
           shortest_(std::min(diagram.solid_length, diagram.full_travel.length)),
           highest_(highest_force) {}
 
     const Box& plot() const { return plot_; }
     double x(double length) const {
-        return plot_.left + (longest_ - length) / (longest_ - shortest_) * (plot_.width() - 14.0);
+        return plot_.left + (longest_ - length) / (longest_ - shortest_) * (plot_.width() - room_right_);
     }
-    double y(double force) const { return plot_.bottom + force / highest_ * (plot_.height() - 6.0); }
+    double y(double force) const { return plot_.bottom + force / highest_ * (plot_.height() - kHeadroom); }
     Point at(double length, double force) const { return {x(length), y(force)}; }
+    double shortest() const { return shortest_; }
+    double highest() const { return highest_; }
 
   private:
     Box plot_;
+    double room_right_;  ///< for the words at the end of the axis
     double longest_;
     double shortest_;
     double highest_;
 };
 
-/// A point of the line with its two labels.
+/// A value on an axis and the label it gets.
 struct Mark {
+    double value;
+    std::string words;
+};
+using Marks = std::vector<Mark>;
+
+/// A point of the load line.
+struct LinePoint {
     double length;
     double force;
     std::string length_words;
-    std::string force_words;  ///< empty for the free spring
+    std::string force_words;
 };
 
-std::vector<Mark> marks(const LoadDiagram& d) {
-    std::vector<Mark> out{
-        {d.free_length, 0.0, d.free_words, ""},
+/// A point that a spring this long cannot reach is left out.
+std::vector<LinePoint> line_points(const LoadDiagram& d) {
+    std::vector<LinePoint> out{
         {d.seated.length, d.seated.nominal, d.seated.length_words, d.seated.load_words},
         {d.full_travel.length, d.full_travel.nominal, d.full_travel.length_words, d.full_travel.load_words},
         {d.smallest_length, d.rate * (d.free_length - d.smallest_length), d.smallest_words, d.smallest_load_words},
         {d.solid_length, d.rate * (d.free_length - d.solid_length), d.solid_words, d.solid_load_words}};
-    std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.length > b.length; });
+    std::erase_if(out, [&](const LinePoint& p) { return p.length >= d.free_length; });
     return out;
 }
 
+/// The length at which it buckles, when the load line comes to it.
+std::optional<double> shown_buckling(const LoadDiagram& d) {
+    const auto& length = d.buckling_length;
+    return length && *length<d.free_length&& * length> d.solid_length ? length : std::nullopt;
+}
+
 double highest_force(const LoadDiagram& d) {
-    return std::max({d.rate * (d.free_length - d.solid_length), d.seated.nominal + d.seated.plus,
-                     d.full_travel.nominal + d.full_travel.plus,
-                     d.full_travel.nominal + d.full_travel.grade_tolerance.value_or(0.0)});
+    const double highest = std::max({d.rate * (d.free_length - d.solid_length), d.seated.nominal + d.seated.plus,
+                                     d.full_travel.nominal + d.full_travel.plus,
+                                     d.full_travel.nominal + d.full_travel.grade_tolerance.value_or(0.0)});
+    const double limit = d.permissible_force.value_or(0.0);
+    return limit <= kNearlyInside * highest ? std::max(highest, limit) : highest;
+}
+
+/// Longest first, as they come from left to right.
+Marks length_marks(const LoadDiagram& d) {
+    Marks out{{d.free_length, d.free_words}};
+    for (const LinePoint& p : line_points(d)) out.push_back({p.length, p.length_words});
+    if (const auto length = shown_buckling(d)) out.push_back({*length, d.buckling_words});
+    std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.value > b.value; });
+    return out;
+}
+
+/// Smallest first, as they come from the bottom up.
+Marks force_marks(const LoadDiagram& d) {
+    Marks out;
+    for (const LinePoint& p : line_points(d)) out.push_back({p.force, p.force_words});
+    if (d.permissible_force && *d.permissible_force <= highest_force(d))
+        out.push_back({*d.permissible_force, d.permissible_words});
+    std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.value < b.value; });
+    return out;
 }
 
 /// Whether the labels of the lengths find room side by side, or must be turned to stand upright.
-bool are_turned(const Box& box, const std::vector<Mark>& all) {
+bool are_turned(const Box& box, const Marks& marks) {
     double width = 0.0;
-    for (const Mark& mark : all) width += text_width(mark.length_words, kLettering) + kLabelGap;
+    for (const Mark& mark : marks) width += text_width(mark.words, kLettering) + kLabelGap;
     return width > box.width();
 }
 
-double length_label_height(const std::vector<Mark>& all, bool turned) {
-    if (!turned) return 4.5;
-    double widest = 0.0;
-    for (const Mark& mark : all) widest = std::max(widest, text_width(mark.length_words, kLettering));
-    return widest + 1.5;
+double widest(const Marks& marks) {
+    double width = 0.0;
+    for (const Mark& mark : marks) width = std::max(width, text_width(mark.words, kLettering));
+    return width;
 }
 
-void draw_length_labels(Drawing& drawing, const Axes& axes, const Box& box, const std::vector<Mark>& all) {
-    const bool turned = are_turned(box, all);
+void draw_length_labels(Drawing& drawing, const Axes& axes, const Box& box, const Marks& marks) {
+    const bool turned = are_turned(box, marks);
     std::vector<Spot> spots;
-    for (const Mark& mark : all)
-        spots.push_back(
-            {axes.x(mark.length), turned ? kLabelPitch : text_width(mark.length_words, kLettering) + kLabelGap});
+    for (const Mark& mark : marks)
+        spots.push_back({axes.x(mark.value), turned ? kLabelPitch : text_width(mark.words, kLettering) + kLabelGap});
     const auto places = spread(spots, box.left, box.right);
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        const Point foot{axes.x(all[i].length), axes.plot().bottom};
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        const Point foot{axes.x(marks[i].value), axes.plot().bottom};
         const double end = foot.y - kLeader;
         drawing.line(foot, {places[i], end});
-        Text text{{places[i], end - 3.3}, all[i].length_words, kLettering, Align::centre};
+        Text text{{places[i], end - 3.3}, marks[i].words, kLettering, Align::centre};
         if (turned) {
             text.at = {places[i] + 0.5 * kLettering, end - 0.8};
             text.align = Align::right;
@@ -101,49 +140,48 @@ void draw_length_labels(Drawing& drawing, const Axes& axes, const Box& box, cons
     }
 }
 
-void draw_force_labels(Drawing& drawing, const Axes& axes, const std::vector<Mark>& all) {
-    std::vector<const Mark*> shown;
-    for (const Mark& mark : all)
-        if (!mark.force_words.empty()) shown.push_back(&mark);
-    std::stable_sort(shown.begin(), shown.end(), [](const Mark* a, const Mark* b) { return a->force < b->force; });
+void draw_force_labels(Drawing& drawing, const Axes& axes, const Marks& marks) {
     std::vector<Spot> spots;
-    for (const Mark* mark : shown) spots.push_back({axes.y(mark->force), kLabelPitch});
+    for (const Mark& mark : marks) spots.push_back({axes.y(mark.value), kLabelPitch});
     const auto places = spread(spots, axes.plot().bottom + 1.0, axes.plot().top - 3.0);
-    for (std::size_t i = 0; i < shown.size(); ++i) {
-        const Point foot{axes.plot().left, axes.y(shown[i]->force)};
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        const Point foot{axes.plot().left, axes.y(marks[i].value)};
         const double end = foot.x - kLeader;
         drawing.line(foot, {end, places[i]});
-        drawing.add(Text{{end - 0.6, places[i] - 0.5 * kLettering}, shown[i]->force_words, kLettering, Align::right});
+        drawing.add(Text{{end - 0.6, places[i] - 0.5 * kLettering}, marks[i].words, kLettering, Align::right});
     }
 }
 
-void draw_band(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
+void draw_ordered(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
     const double x = axes.x(load.length);
-    const Box band{x - kBandHalfWidth, axes.y(std::max(0.0, load.nominal - load.minus)), x + kBandHalfWidth,
-                   axes.y(load.nominal + load.plus)};
-    drawing.fill(band, 0.8);
-    drawing.box(band);
+    draw_band(drawing, {x - kBandHalfWidth, axes.y(std::max(0.0, load.nominal - load.minus)), x + kBandHalfWidth,
+                        axes.y(load.nominal + load.plus)});
 }
 
-void draw_grade_bar(Drawing& drawing, double x, double low, double high) {
-    drawing.line({x, low}, {x, high});
-    for (const double y : {low, high}) drawing.line({x - 0.8, y}, {x + 0.8, y});
-}
-
-void draw_grade_bar(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
+void draw_grade(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
     if (!load.grade_tolerance) return;
-    draw_grade_bar(drawing, axes.x(load.length) + kWhisker, axes.y(std::max(0.0, load.nominal - *load.grade_tolerance)),
-                   axes.y(load.nominal + *load.grade_tolerance));
+    draw_tolerance_bar(drawing, axes.x(load.length) + kWhisker,
+                       axes.y(std::max(0.0, load.nominal - *load.grade_tolerance)),
+                       axes.y(load.nominal + *load.grade_tolerance));
 }
 
-void draw_axes(Drawing& drawing, const Axes& axes) {
+void draw_axes(Drawing& drawing, const Axes& axes, const DiagramWords& words) {
     const Box& plot = axes.plot();
     drawing.line({plot.left, plot.bottom}, {plot.left, plot.top}, LineKind::wide);
     drawing.line({plot.left, plot.bottom}, {plot.right, plot.bottom}, LineKind::wide);
     arrow_head(drawing, {plot.left, plot.top + 1.0}, 90.0);
     arrow_head(drawing, {plot.right + 1.0, plot.bottom}, 0.0);
-    drawing.add(Text{{plot.left - 1.5, plot.top - 1.2}, "F [N]", kLettering, Align::right});
-    drawing.add(Text{{plot.right + 2.0, plot.bottom + 1.8}, "L [mm]", kLettering, Align::right});
+    drawing.add(Text{{plot.left - 1.5, plot.top - 1.2}, words.force_axis, kLettering, Align::right});
+    drawing.add(Text{{plot.right + 2.0, plot.bottom + 1.8}, words.length_axis, kLettering, Align::right});
+}
+
+/// From the axes to the points of the load line.
+void draw_projections(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
+    for (const LinePoint& point : line_points(d)) {
+        const Point p = axes.at(point.length, point.force);
+        drawing.line({p.x, axes.plot().bottom}, p, LineKind::hidden);
+        drawing.line({axes.plot().left, p.y}, p, LineKind::hidden);
+    }
 }
 
 /// The line: full up to Ln, dashed where the law is no longer promised.
@@ -154,47 +192,63 @@ void draw_line(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
     if (last > d.solid_length) drawing.line(on_line(last), on_line(d.solid_length), LineKind::hidden);
 }
 
-void draw_key(Drawing& drawing, const Box& box, const LoadDiagram& d) {
-    const double y = box.top - 4.0;
-    double x = box.left + 1.0;
-    const Box swatch{x, y - 0.3, x + 2.4, y + 2.8};
-    drawing.fill(swatch, 0.8);
-    drawing.box(swatch);
-    const Text ordered{{x + 4.0, y}, "as ordered"};
-    drawing.add(ordered);
-    if (!d.seated.grade_tolerance && !d.full_travel.grade_tolerance) return;
-    x = text_box(ordered).right + 4.0;
-    draw_grade_bar(drawing, x, y - 0.3, y + 2.8);
-    drawing.add(Text{{x + 2.5, y}, "EN 15800 grade"});
+/// An arrow to what lies above the diagram.
+void draw_above(Drawing& drawing, const Axes& axes, const std::string& words) {
+    const Box& plot = axes.plot();
+    const Point point{plot.left + 4.0, plot.top - 0.6};
+    arrow_head(drawing, point, 90.0);
+    drawing.line({point.x, plot.top - 4.8}, point);
+    drawing.add(fitted(Text{{point.x + 1.8, plot.top - 4.2}, words}, plot.right - point.x - 1.8));
+}
+
+void draw_limits(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
+    const double far = axes.x(axes.shortest()) + kWhisker + 3.0;
+    if (const auto length = shown_buckling(d))
+        drawing.line(axes.at(*length, 0.0), axes.at(*length, axes.highest()), LineKind::extreme);
+    if (!d.permissible_force) return;
+    if (*d.permissible_force > axes.highest()) return draw_above(drawing, axes, d.permissible_above_words);
+    const double y = axes.y(*d.permissible_force);
+    drawing.line({axes.plot().left, y}, {far, y}, LineKind::extreme);
+}
+
+std::vector<KeyEntry> key_entries(const LoadDiagram& d) {
+    std::vector<KeyEntry> out;
+    const auto add = [&](bool shown, Sample sample, const std::string& words) {
+        if (shown && !words.empty()) out.push_back({sample, words});
+    };
+    add(true, Sample::band, d.words.ordered);
+    add(d.seated.grade_tolerance || d.full_travel.grade_tolerance, Sample::bar, d.words.grade);
+    add(shown_buckling(d).has_value(), Sample::upright_limit, d.words.buckling);
+    const bool is_above = d.permissible_force.value_or(0.0) > highest_force(d);
+    add(d.permissible_force.has_value(), is_above ? Sample::none : Sample::level_limit, d.words.permissible);
+    return out;
+}
+
+/// What the labels and the key leave of the box.
+Box plot_in(const Box& box, const LoadDiagram& d) {
+    const Marks lengths = length_marks(d);
+    const double left = std::max(text_width(d.words.force_axis, kLettering), widest(force_marks(d)));
+    const double below = are_turned(box, lengths) ? widest(lengths) + 1.5 : 4.5;
+    return {box.left + left + kLeader + 2.0, box.bottom + kLeader + below, box.right - 3.0,
+            box.top - key_height(key_entries(d), box.width()) - 2.0};
 }
 
 }  // namespace
 
 void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram) {
-    const std::vector<Mark> all = marks(diagram);
-    double widest = text_width("F [N]", kLettering);
-    for (const Mark& mark : all) widest = std::max(widest, text_width(mark.force_words, kLettering));
-    const Box plot{box.left + widest + kLeader + 2.0,
-                   box.bottom + kLeader + length_label_height(all, are_turned(box, all)), box.right - 3.0,
-                   box.top - kKeyHeight - 2.0};
-    const Axes axes(plot, diagram, highest_force(diagram));
-
-    draw_key(drawing, box, diagram);
-    for (const DiagramLoad* load : {&diagram.seated, &diagram.full_travel}) draw_band(drawing, axes, *load);
-    for (const Mark& mark : all) {
-        if (mark.force <= 0.0) continue;
-        const Point p = axes.at(mark.length, mark.force);
-        drawing.line({p.x, plot.bottom}, p, LineKind::hidden);
-        drawing.line({plot.left, p.y}, p, LineKind::hidden);
-    }
-    draw_axes(drawing, axes);
+    const Axes axes(plot_in(box, diagram), diagram, highest_force(diagram));
+    draw_key(drawing, box, key_entries(diagram));
+    for (const DiagramLoad* load : {&diagram.seated, &diagram.full_travel}) draw_ordered(drawing, axes, *load);
+    draw_projections(drawing, axes, diagram);
+    draw_limits(drawing, axes, diagram);
+    draw_axes(drawing, axes, diagram.words);
     draw_line(drawing, axes, diagram);
     for (const DiagramLoad* load : {&diagram.seated, &diagram.full_travel}) {
-        draw_grade_bar(drawing, axes, *load);
+        draw_grade(drawing, axes, *load);
         drawing.add(Disc{axes.at(load->length, load->nominal), 0.7});
     }
-    draw_length_labels(drawing, axes, box, all);
-    draw_force_labels(drawing, axes, all);
+    draw_length_labels(drawing, axes, box, length_marks(diagram));
+    draw_force_labels(drawing, axes, force_marks(diagram));
 }
 
 }  // namespace seatload::sheet

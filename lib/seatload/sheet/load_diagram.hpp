@@ -50,8 +50,8 @@ struct LoadDiagram {
     DiagramWords words;
 };
 
-/// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one. Limits
-/// stand as narrow double-dotted lines across the plot.
+/// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one.
+/// Limits stand as narrow double-dotted lines across the plot.
 void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram);
 
 }  // namespace seatload::sheet

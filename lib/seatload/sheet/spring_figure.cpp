@@ -1,8 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/spring_figure.hpp>
 
+#include <optional>
+
 #include <seatload/sheet/coil_outline.hpp>
+#include <seatload/sheet/detail_view.hpp>
 #include <seatload/sheet/dimension.hpp>
+#include <seatload/sheet/end_deviation.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/outline_drawing.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -14,46 +20,133 @@ constexpr double kRowPitch = 4.9;  ///< between the dimension lines of the three
 constexpr double kBelow = 3.0 * kRowPitch + 2.5;
 constexpr double kBetween = 9.0;  ///< side view and end view
 constexpr double kRight = 4.0;
+constexpr double kDiameterRight = 14.0;  ///< with the inside diameter beside the end view
+constexpr double kDiameterLine = 7.5;    ///< where its dimension line then stands
+constexpr double kParallelism = 2.2;     ///< what e2 takes below the side view
 constexpr double kAxisOvershoot = 4.0;
 constexpr double kFinestOutline = 0.8;  ///< wire drawn thinner than this is shown as a single line
-constexpr double kFinestWide = 2.0;     ///< and with narrow outlines below this
+constexpr double kDetailBelow = 1.5;    ///< wire drawn thinner than this gets a detail at a larger scale
+constexpr double kLeaderRise = 3.2;     ///< of the words for the wire
+constexpr double kNearEnd = 15.0;       ///< words of lengths so near to L0 stand right of its extension line
+constexpr double kHeading = 4.5;        ///< of the upper left corner of the box, where the caller may put a heading
+constexpr double kDetailLetterRise = 5.5;
+constexpr double kDetailMargin = 1.5;  ///< round a detail's circle
+
+bool has_deviation(const SpringFigure& figure) {
+    return !figure.words.squareness.empty() || !figure.words.parallelism.empty();
+}
+
+/// Di stands at the end view: on its left, or on its right when what the ends may deviate by takes up the left.
+bool is_diameter_right(const SpringFigure& figure) { return figure.inside_diameter && has_deviation(figure); }
+
+double between_views(const SpringFigure& figure) { return has_deviation(figure) ? kDeviationReach + 1.0 : kBetween; }
+double right_of_views(const SpringFigure& figure) { return is_diameter_right(figure) ? kDiameterRight : kRight; }
+
+double below_views(const SpringFigure& figure) {
+    return figure.words.parallelism.empty() ? kBelow : kBelow + kParallelism;
+}
+
+bool is_simplified(const SpringFigure& figure, Scale scale) {
+    return scale.factor() * in_mm(figure.spring.wire_diameter) < kFinestOutline;
+}
 
 /// The views and where they stand.
 struct Placed {
     const SpringFigure& figure;
-    double scale;
+    Box box;
+    Scale at_scale;
     Point left_face;  ///< on the axis, left end of the side view
     Point end_centre;
+    std::optional<Detail> detail;
+    Point detail_centre;
 
-    double on_paper(double real_mm) const { return scale * real_mm; }
+    double scale() const { return at_scale.factor(); }
+    double on_paper(double real_mm) const { return scale() * real_mm; }
     double outside_radius() const { return 0.5 * on_paper(in_mm(figure.spring.outside_diameter())); }
     double inside_radius() const { return 0.5 * on_paper(in_mm(figure.spring.inside_diameter())); }
     double length() const { return on_paper(in_mm(figure.spring.free_length)); }
+    double right_face() const { return left_face.x + length(); }
+    double top() const { return left_face.y + outside_radius(); }
+    double edge() const { return left_face.y - outside_radius(); }
 };
 
-void draw_view(Drawing& drawing, const std::vector<ViewPiece>& pieces, Point origin, double scale, LineKind kind) {
-    const auto moved = [&](Path path) {
-        for (Point& p : path) p = origin + scale * p;
-        return path;
-    };
-    for (const ViewPiece& piece : pieces) {
-        if (piece.fill.size() > 2) drawing.add(Area{moved(piece.fill), 1.0});
-        for (const Path& edge : piece.edges)
-            if (edge.size() > 1) drawing.add(Line{moved(edge), kind});
+/// Puts the views side by side, so far below the upper edge of the box, and with a share of the spare width on their
+/// left.
+void place_views(Placed& placed, double spare_above, double left_share = 0.4) {
+    const Box& box = placed.box;
+    const double outside = 2.0 * placed.outside_radius();
+    const double between = between_views(placed.figure);
+    const double spare_x = box.width() - kLeft - placed.length() - between - outside - right_of_views(placed.figure);
+    placed.left_face = {box.left + kLeft + left_share * spare_x, box.top - kAbove - spare_above - 0.5 * outside};
+    placed.end_centre = {placed.right_face() + between + 0.2 * spare_x + 0.5 * outside, placed.left_face.y};
+}
+
+/// What the views must keep off the upper edge so that neither the words of the diameter, which stand upright, nor the
+/// letter of the detail run into a heading.
+double heading_room(const Placed& placed) {
+    const double words = 0.5 * text_width(placed.figure.words.coil_diameter, kLettering) - placed.outside_radius();
+    return kHeading + std::max(kDetailLetterRise, words + 0.5) - kAbove;
+}
+
+/// Finds room for the detail: below the dimensions, with the views moved up, or on the right; where it gets larger.
+void place_detail(Placed& placed, double spare_y) {
+    const SpringFigure& figure = placed.figure;
+    const Box& box = placed.box;
+    const double right = placed.end_centre.x + placed.outside_radius() + right_of_views(figure);
+    const double spare_above = heading_room(placed);
+    const double below = 0.5 * (spare_y - spare_above - kDetailTitle) - kDetailMargin;
+    const double beside = 0.5 * std::min(box.right - right, box.height() - kDetailTitle) - kDetailMargin;
+    placed.detail = end_detail(figure.spring, placed.at_scale, std::max(below, beside));
+    if (!placed.detail) return;
+    const double radius = placed.detail->scale.factor() * placed.detail->radius;
+    if (below >= beside) {
+        place_views(placed, spare_above);
+        const double lowest = placed.edge() - below_views(figure);
+        placed.detail_centre = {placed.left_face.x + std::max(radius, 0.25 * placed.length()),
+                                0.5 * (lowest - kDetailTitle + box.bottom)};
+    } else {
+        placed.detail_centre = {0.5 * (right + box.right), box.centre().y - 0.5 * kDetailTitle};
     }
 }
 
+/// Where the words for the wire stand: right of it, or left where they would run into e1.
+struct WireLeader {
+    Point feature;
+    Point knee;
+    bool is_left;
+};
+
+WireLeader wire_leader(const Placed& placed) {
+    const Point feature = placed.left_face + placed.scale() * wire_edge_point(placed.figure.spring);
+    const double y = placed.top() + kLeaderRise;
+    const double aside = 0.5 * (y - feature.y) + 1.5;
+    const double reach = aside + text_width(placed.figure.words.wire_diameter, kLettering) + 2.0;
+    const bool is_left =
+        has_deviation(placed.figure) && feature.x + reach > placed.right_face() && feature.x - reach > placed.box.left;
+    return {feature, {feature.x + (is_left ? -aside : aside), y}, is_left};
+}
+
+Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
+    Placed placed{figure, box, scale, {}, {}, {}, {}};
+    const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure);
+    place_views(placed, 0.5 * spare_y);
+    if (wire_leader(placed).is_left && 0.5 * spare_y + kAbove < kHeading + kLeaderRise + kLettering)
+        place_views(placed, 0.5 * spare_y, 0.8);
+    if (placed.on_paper(in_mm(figure.spring.wire_diameter)) < kDetailBelow) place_detail(placed, spare_y);
+    return placed;
+}
+
 void draw_views(Drawing& drawing, const Placed& placed) {
-    const double wire = placed.on_paper(in_mm(placed.figure.spring.wire_diameter));
-    const LineKind kind = wire < kFinestWide ? LineKind::narrow : LineKind::wide;
-    if (wire < kFinestOutline) {
-        Path line = centre_line_view(placed.figure.spring);
-        for (Point& p : line) p = placed.left_face + placed.scale * p;
+    const spring::Spring& spring = placed.figure.spring;
+    const LineKind kind = outline_kind(placed.on_paper(in_mm(spring.wire_diameter)));
+    if (is_simplified(placed.figure, placed.at_scale)) {
+        Path line = centre_line_view(spring);
+        for (Point& p : line) p = placed.left_face + placed.scale() * p;
         drawing.add(Line{line, LineKind::narrow});
     } else {
-        draw_view(drawing, side_view(placed.figure.spring), placed.left_face, placed.scale, kind);
+        draw_view(drawing, side_view(spring), placed.left_face, placed.scale(), kind);
     }
-    draw_view(drawing, end_view(placed.figure.spring), placed.end_centre, placed.scale, kind);
+    draw_view(drawing, end_view(spring), placed.end_centre, placed.scale(), kind);
 }
 
 void draw_axes(Drawing& drawing, const Placed& placed) {
@@ -68,8 +161,8 @@ void draw_axes(Drawing& drawing, const Placed& placed) {
 /// L0 outermost; the working lengths inside it, their far plate as an extreme position.
 void draw_lengths(Drawing& drawing, const Placed& placed) {
     const Point face = placed.left_face;
-    const double edge = face.y - placed.outside_radius();
-    const double top = face.y + placed.outside_radius();
+    const double edge = placed.edge();
+    const double top = placed.top();
     struct Row {
         double length;
         const std::string& words;
@@ -78,59 +171,66 @@ void draw_lengths(Drawing& drawing, const Placed& placed) {
     const Row rows[] = {{placed.figure.full_travel_length, placed.figure.words.full_travel, true},
                         {placed.figure.seated_length, placed.figure.words.seated, true},
                         {in_mm(placed.figure.spring.free_length), placed.figure.words.free_length, false}};
+    const double first = edge - 1.5 - kRowPitch - (below_views(placed.figure) - kBelow);
     // Drawn from the outermost inwards: words that do not fit inside wipe the extension lines they stand on.
     for (int i = 2; i >= 0; --i) {
         const double x = face.x + placed.on_paper(rows[i].length);
         if (rows[i].plate) drawing.line({x, top + 2.0}, {x, edge - 0.5}, LineKind::extreme);
-        draw(drawing, HorizontalDimension{{face.x, edge}, {x, edge}, edge - 1.5 - kRowPitch * (i + 1), rows[i].words});
+        const bool is_near_end = placed.right_face() - x < kNearEnd;
+        draw(drawing, HorizontalDimension{{face.x, edge},
+                                          {x, edge},
+                                          first - kRowPitch * i,
+                                          rows[i].words,
+                                          i == 2,
+                                          is_near_end ? placed.right_face() + 1.5 : 0.0});
     }
 }
 
 void draw_diameter(Drawing& drawing, const Placed& placed) {
     const double radius = placed.figure.inside_diameter ? placed.inside_radius() : placed.outside_radius();
-    if (!placed.figure.inside_diameter) {
-        const double x = placed.left_face.x;
-        draw(drawing, VerticalDimension{{x, placed.left_face.y - radius},
-                                        {x, placed.left_face.y + radius},
-                                        x - kLeft + 6.0,
-                                        placed.figure.words.coil_diameter});
-        return;
-    }
-    const Point c = placed.end_centre;
-    draw(drawing, VerticalDimension{{c.x, c.y - radius},
-                                    {c.x, c.y + radius},
-                                    c.x - placed.outside_radius() - 5.0,
-                                    placed.figure.words.coil_diameter});
+    const double x = placed.figure.inside_diameter ? placed.end_centre.x : placed.left_face.x;
+    double line_x = x - kLeft + 6.0;
+    if (placed.figure.inside_diameter) line_x = x - placed.outside_radius() - 5.0;
+    if (is_diameter_right(placed.figure)) line_x = x + placed.outside_radius() + kDiameterLine;
+    const double y = placed.left_face.y;
+    draw(drawing, VerticalDimension{{x, y - radius}, {x, y + radius}, line_x, placed.figure.words.coil_diameter});
 }
 
 void draw_wire_leader(Drawing& drawing, const Placed& placed) {
-    const Point feature = placed.left_face + placed.scale * wire_edge_point(placed.figure.spring);
-    const double y = placed.left_face.y + placed.outside_radius() + 3.2;
-    draw(drawing, Leader{feature, {feature.x + 0.5 * (y - feature.y) + 1.5, y}, placed.figure.words.wire_diameter});
+    const WireLeader leader = wire_leader(placed);
+    draw(drawing, Leader{leader.feature, leader.knee, placed.figure.words.wire_diameter});
+}
+
+void draw_deviation(Drawing& drawing, const Placed& placed) {
+    const double x = placed.right_face();
+    draw(drawing, EndDeviation{{placed.left_face.x, placed.top()},
+                               {x, placed.top()},
+                               {x, placed.edge()},
+                               placed.figure.words.squareness,
+                               placed.figure.words.parallelism});
 }
 
 }  // namespace
 
 Scale figure_scale(const SpringFigure& figure, const Box& box) {
     const double outside = in_mm(figure.spring.outside_diameter());
-    const double across = (box.width() - kLeft - kBetween - kRight) / (in_mm(figure.spring.free_length) + outside);
-    const double upwards = (box.height() - kAbove - kBelow) / outside;
+    const double free = box.width() - kLeft - between_views(figure) - right_of_views(figure);
+    const double across = free / (in_mm(figure.spring.free_length) + outside);
+    const double upwards = (box.height() - kAbove - below_views(figure)) / outside;
     return largest_scale(std::min(across, upwards));
 }
 
 void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, Scale scale) {
-    const double outside = scale.factor() * in_mm(figure.spring.outside_diameter());
-    const double length = scale.factor() * in_mm(figure.spring.free_length);
-    const double spare_x = box.width() - kLeft - length - kBetween - outside - kRight;
-    const double spare_y = box.height() - kAbove - outside - kBelow;
-    const Point face{box.left + kLeft + 0.4 * spare_x, box.top - kAbove - 0.5 * spare_y - 0.5 * outside};
-    const Placed placed{
-        figure, scale.factor(), face, {face.x + length + kBetween + 0.2 * spare_x + 0.5 * outside, face.y}};
+    const Placed placed = place(figure, box, scale);
     draw_views(drawing, placed);
     draw_axes(drawing, placed);
+    draw_deviation(drawing, placed);
     draw_lengths(drawing, placed);
     draw_diameter(drawing, placed);
     draw_wire_leader(drawing, placed);
+    if (!placed.detail) return;
+    mark_detail(drawing, *placed.detail, placed.left_face, scale, figure.words.detail);
+    draw_detail(drawing, figure.spring, *placed.detail, placed.detail_centre, figure.words.detail);
 }
 
 }  // namespace seatload::sheet

@@ -14,10 +14,10 @@ struct FigureWords {
     std::string wire_diameter;
     std::string coil_diameter;  ///< of De or Di
     std::string free_length;
-    std::string seated;       ///< L1
-    std::string full_travel;  ///< L2
-    std::string squareness;   ///< e1; empty: not shown
-    std::string parallelism;  ///< e2; empty: not shown
+    std::string seated;        ///< L1
+    std::string full_travel;   ///< L2
+    std::string squareness;    ///< e1; empty: not shown
+    std::string parallelism;   ///< e2; empty: not shown
     std::string detail = "X";  ///< letter of the detail view
 };
 

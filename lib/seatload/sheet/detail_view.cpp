@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/detail_view.hpp>
+
+#include <seatload/sheet/clip.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/outline_drawing.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kLetterHeight = 3.5;     ///< one step up from the other lettering (ISO 3098)
+constexpr double kThinnestWire = 1.0;     ///< on paper, worth showing
+constexpr double kWholeEndMargin = 1.12;  ///< radius over De/2
+constexpr double kWholeEndInside = 0.55;  ///< how far the centre lies inside the end, over the radius
+constexpr double kEdgeRadius = 3.0;       ///< over d, when only the upper edge is shown
+
+Detail whole_end(const spring::Spring& spring) {
+    const double radius = kWholeEndMargin * 0.5 * in_mm(spring.outside_diameter());
+    return {{}, {kWholeEndInside * radius, 0.0}, radius};
+}
+
+Detail upper_edge(const spring::Spring& spring) {
+    const double d = in_mm(spring.wire_diameter);
+    return {{}, {2.0 * d, 0.5 * in_mm(spring.outside_diameter()) - 1.5 * d}, kEdgeRadius * d};
+}
+
+ViewPiece clipped(const ViewPiece& piece, const Detail& detail) {
+    ViewPiece out{clip_polygon(piece.fill, detail.centre, detail.radius), {}};
+    for (const Path& edge : piece.edges)
+        for (Path& part : clip_line(edge, detail.centre, detail.radius)) out.edges.push_back(std::move(part));
+    return out;
+}
+
+}  // namespace
+
+std::optional<Detail> end_detail(const spring::Spring& spring, Scale view, double largest_radius) {
+    for (Detail detail : {whole_end(spring), upper_edge(spring)}) {
+        detail.scale = largest_scale(largest_radius / detail.radius);
+        const bool is_larger = detail.scale.factor() > view.factor();
+        if (is_larger && detail.scale.factor() * in_mm(spring.wire_diameter) >= kThinnestWire) return detail;
+    }
+    return std::nullopt;
+}
+
+void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter) {
+    const Point centre = face + view.factor() * detail.centre;
+    const double radius = view.factor() * detail.radius;
+    drawing.add(Arc{centre, radius});
+    const Point beside = centre + turned({radius + 0.8, 0.0}, 120.0);
+    drawing.add(Text{beside, letter, kLetterHeight, Align::right});
+}
+
+void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& detail, Point at,
+                 const std::string& letter) {
+    std::vector<ViewPiece> pieces = side_view(spring);
+    for (ViewPiece& piece : pieces) piece = clipped(piece, detail);
+    const double scale = detail.scale.factor();
+    const Point origin = at - scale * detail.centre;
+    draw_view(drawing, pieces, origin, scale, outline_kind(scale * in_mm(spring.wire_diameter)));
+    const double radius = scale * detail.radius;
+    if (std::abs(detail.centre.y) < 0.5 * detail.radius)
+        drawing.line({at.x - radius + 1.0, origin.y}, {at.x + radius - 1.0, origin.y}, LineKind::axis);
+    drawing.add(Arc{at, radius});
+    drawing.add(
+        Text{{at.x, at.y + radius + 1.6}, letter + " (" + detail.scale.text() + ")", kLetterHeight, Align::centre});
+}
+
+}  // namespace seatload::sheet
