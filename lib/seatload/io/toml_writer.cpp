@@ -14,7 +14,7 @@ constexpr std::size_t kFarthestComment = 56;  // a longer value carries its comm
 
 void TomlWriter::comment(std::string_view text) {
     flush();
-    text_ += "# ";
+    text_ += text.empty() ? "#" : "# ";
     text_ += text;
     text_ += '\n';
 }
@@ -26,6 +26,8 @@ void TomlWriter::table(std::string_view path) {
     text_ += path;
     text_ += "]\n";
 }
+
+void TomlWriter::next_table(std::string_view path) { table('[' + std::string(path) + ']'); }
 
 void TomlWriter::entry(std::string_view key, std::string value, std::string_view comment) {
     lines_.push_back({std::string(key) + " = " + std::move(value), std::string(comment)});

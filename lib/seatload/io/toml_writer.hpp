@@ -13,6 +13,8 @@ class TomlWriter {
     void comment(std::string_view text);
     /// Begins the table [path].
     void table(std::string_view path);
+    /// Begins the next of the tables [[path]].
+    void next_table(std::string_view path);
     /// A key with a value that is TOML already (a Form writes it).
     void entry(std::string_view key, std::string value, std::string_view comment = {});
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Every wrong requirement in tests/bad_input with the exact text a user is shown. To accept a changed text, run the
-// test once with SEATLOAD_ACCEPT=1 in the environment (it then writes what it got and fails) and read the difference.
+// Every wrong requirement in tests/bad_input, and every wrong reply in its folder reply, with the exact text a user is
+// shown. To accept a changed text, run the test once with SEATLOAD_ACCEPT=1 in the environment (it then writes what it
+// got and fails) and read the difference.
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
@@ -8,6 +9,7 @@
 #include <iterator>
 
 #include <seatload/core/diagnostic.hpp>
+#include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <support/check.hpp>
 
@@ -23,30 +25,32 @@ std::string bytes_of(const fs::path& path) {
     return {std::istreambuf_iterator<char>(stream), {}};
 }
 
-std::vector<fs::path> wrong_files() {
+const fs::path kFolder = fs::path(SEATLOAD_SOURCE_DIR) / "tests" / "bad_input";
+
+std::vector<fs::path> files_in(const fs::path& folder, const char* ending) {
     std::vector<fs::path> files;
-    for (const auto& entry : fs::directory_iterator(fs::path(SEATLOAD_SOURCE_DIR) / "tests" / "bad_input"))
-        if (entry.path().extension() == ".toml") files.push_back(entry.path());
+    for (const auto& entry : fs::directory_iterator(folder))
+        if (entry.path().extension() == ending) files.push_back(entry.path());
     std::sort(files.begin(), files.end());
     return files;
 }
 
-std::string shown_for(const fs::path& path) {
-    const auto read = io::read_requirement(bytes_of(path), path.filename().string(), io::catalogue());
+template <class Read>
+std::string shown_for(const Result<Read>& read) {
     CHECK_FALSE(read.has_value());
     CHECK(has_error(read.error()));
     return render(read.error());
 }
 
-}  // namespace
-
-TEST_CASE("Every wrong requirement is answered with exactly the text that was reviewed") {
-    const std::vector<fs::path> files = wrong_files();
-    REQUIRE(files.size() >= 56);
+/// Holds what `shown` makes of each wrong file of a folder against the text beside it.
+template <class Shown>
+void check_answers(const fs::path& folder, std::size_t fewest, const Shown& shown_of) {
+    const std::vector<fs::path> files = files_in(folder, ".toml");
+    REQUIRE(files.size() >= fewest);
     for (const fs::path& path : files) {
         INFO(path.filename().string());
         const fs::path expected = fs::path(path).replace_extension(".expected");
-        const std::string shown = shown_for(path);
+        const std::string shown = shown_of(bytes_of(path), path.filename().string());
         const bool as_expected = shown == bytes_of(expected);
         if (!as_expected && std::getenv("SEATLOAD_ACCEPT") != nullptr)
             std::ofstream(expected, std::ios::binary) << shown;
@@ -55,10 +59,24 @@ TEST_CASE("Every wrong requirement is answered with exactly the text that was re
     }
 }
 
-TEST_CASE("Every expected text belongs to a wrong requirement") {
-    for (const auto& entry : fs::directory_iterator(fs::path(SEATLOAD_SOURCE_DIR) / "tests" / "bad_input"))
-        if (entry.path().extension() == ".expected")
-            CHECK(fs::exists(fs::path(entry.path()).replace_extension(".toml")));
+}  // namespace
+
+TEST_CASE("Every wrong requirement is answered with exactly the text that was reviewed") {
+    check_answers(kFolder, 56, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_requirement(text, name, io::catalogue()));
+    });
+}
+
+TEST_CASE("Every wrong reply is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "reply", 16, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_reply(text, name));
+    });
+}
+
+TEST_CASE("Every expected text belongs to a wrong file") {
+    for (const fs::path& folder : {kFolder, kFolder / "reply"})
+        for (const fs::path& path : files_in(folder, ".expected"))
+            CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }
 
 TEST_CASE("A single changed letter of a sound requirement never crashes and never passes with a diagnostic") {
