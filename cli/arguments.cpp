@@ -81,6 +81,12 @@ void add_sheet(CLI::App& app, SheetOptions& o) {
     add_wire_file(c, o.wire_file);
 }
 
+void add_reply(CLI::App& app, ReplyOptions& o) {
+    CLI::App& c = add_command(app, "reply", "show what makers offer, from the forms they filled in");
+    c.add_option("FILE", o.replies, "reply files")->required();
+    c.add_flag("--json", o.json, "write JSON: an array, one object a file");
+}
+
 std::vector<std::string> command_names(const CLI::App& app) {
     std::vector<std::string> names;
     for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; }))
@@ -145,13 +151,14 @@ std::string help_hint(const CLI::App& app) {
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
-                      const Terminal& terminal) {
-    wire.width = check.width = size.width = terminal.width;
+                      ReplyOptions reply, const Terminal& terminal) {
+    wire.width = check.width = size.width = reply.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
     if (name == "check") return check;
     if (name == "size") return size;
+    if (name == "reply") return reply;
     return sheet;
 }
 
@@ -163,6 +170,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     CheckOptions check;
     SizeOptions size;
     SheetOptions sheet;
+    ReplyOptions reply;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
@@ -178,6 +186,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     add_check(app, check);
     add_wire(app, wire);
     add_sheet(app, sheet);
+    add_reply(app, reply);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& success) {
@@ -187,7 +196,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
         err << "seatload: " << explanation(app, argc, argv, error) << '\n' << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, terminal), 0};
+    return {with_terminal(app, wire, check, size, sheet, reply, terminal), 0};
 }
 
 }  // namespace seatload::cli

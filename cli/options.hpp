@@ -31,6 +31,13 @@ struct SizeOptions {
     bool progress = false;  ///< a progress bar on the error stream
 };
 
+/// What `seatload reply` was asked for.
+struct ReplyOptions {
+    std::vector<std::string> replies;
+    bool json = false;
+    int width = 80;
+};
+
 /// What `seatload sheet` was asked for.
 struct SheetOptions {
     std::vector<std::string> files;  ///< specs, or PDFs with `extract`
@@ -39,6 +46,6 @@ struct SheetOptions {
     std::string wire_file;
 };
 
-using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions>;
+using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions, ReplyOptions>;
 
 }  // namespace seatload::cli

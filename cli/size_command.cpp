@@ -15,6 +15,7 @@
 
 #include <cli/papers.hpp>
 #include <cli/progress_bar.hpp>
+#include <cli/reply_paper.hpp>
 #include <cli/session.hpp>
 #include <cli/size_view.hpp>
 
@@ -76,6 +77,10 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
     keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper));
+    const std::filesystem::path form = folder / (stem(requirement) + "-reply.toml");
+    const Diagnostics in_the_way = answers_in_the_way(form);
+    said.insert(said.end(), in_the_way.begin(), in_the_way.end());
+    papers.push_back({form, reply_form(offered)});
     return papers;
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 
-constexpr std::array<std::string_view, 19> kInstructions{
+constexpr std::array<std::string_view, 18> kInstructions{
     "Your reply to an enquiry for compression springs, as a form to be filled in.",
     "",
     "Open it in any plain text editor, save it as plain text, and send it back. Write",

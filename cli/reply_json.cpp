@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#include <nlohmann/json.hpp>
+#include <seatload/spring/ends.hpp>
+
+#include <cli/reply_view.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json text(const std::string& words) { return words.empty() ? Json() : Json(words); }
+Json amount(const std::optional<record::Money>& money) { return money ? Json(record::money_text(*money)) : Json(); }
+Json share(const std::optional<Share>& part) { return part ? Json(part->value) : Json(); }
+Json millimetres(const std::optional<Length>& length) { return length ? Json(in_mm(*length)) : Json(); }
+
+template <class T>
+Json plain(const std::optional<T>& value) {
+    return value ? Json(*value) : Json();
+}
+
+Json enquiry(const record::Enquired& e) {
+    return {{"number", text(e.number)},       {"revision", text(e.revision)}, {"title", text(e.title)},
+            {"alternatives", e.alternatives}, {"quantities", e.quantities},   {"mark", text(e.mark)}};
+}
+
+Json maker(const record::Maker& m) {
+    return {{"firm", text(m.firm)},
+            {"person", text(m.person)},
+            {"date", text(m.date)},
+            {"valid_until", text(m.valid_until)},
+            {"currency", text(m.currency)},
+            {"delivery_terms", text(m.delivery_terms)},
+            {"certificates", text(m.certificates)}};
+}
+
+Json charges(const record::Charges& c) {
+    return {{"packing", amount(c.packing)},
+            {"carriage", amount(c.carriage)},
+            {"certificate", amount(c.certificate)},
+            {"least_order", amount(c.least_order)},
+            {"duty", share(c.duty)},
+            {"tax", share(c.tax)}};
+}
+
+Json price(const record::Price& p) {
+    return {{"quantity", p.quantity},
+            {"unit_price", amount(p.unit_price)},
+            {"lot_charge", amount(p.lot_charge)},
+            {"lead_time_days", p.lead_time ? Json(record::calendar_days(*p.lead_time)) : Json()}};
+}
+
+Json offer(const record::Offer& o) {
+    const auto& rm = o.wire.tensile_strength;
+    const record::AskedChanges& c = o.changes;
+    Json json{{"alternative", o.alternative}, {"quoted", o.is_quoted()}, {"tooling", amount(o.tooling)}};
+    json["prices"] = Json::array();
+    for (const record::Price& each : o.prices) json["prices"].push_back(price(each));
+    json["wire"] = {{"grade", text(o.wire.grade)},
+                    {"diameter_mm", millimetres(o.wire.diameter)},
+                    {"tensile_strength_mpa", rm ? Json(in_mpa(*rm)) : Json()}};
+    json["changes"] = {{"outside_diameter_mm", millimetres(c.outside_diameter)},
+                       {"total_coils", plain(c.total_coils)},
+                       {"free_length_mm", millimetres(c.free_length)},
+                       {"ends", c.ends ? Json(spring::word(*c.ends)) : Json()},
+                       {"load_grade", plain(c.load_grade)},
+                       {"note", text(c.note)}};
+    return json;
+}
+
+}  // namespace
+
+Json reply_json(const ReplyView& view) {
+    const record::Reply& reply = view.reply;
+    Json json{{"file", view.file}, {"quoted", reply.is_quoted()}};
+    json["enquiry"] = enquiry(reply.enquiry);
+    json["maker"] = maker(reply.maker);
+    json["charges"] = charges(reply.charges);
+    json["offers"] = Json::array();
+    for (const record::Offer& each : reply.offers) json["offers"].push_back(offer(each));
+    return json;
+}
+
+}  // namespace seatload::cli
