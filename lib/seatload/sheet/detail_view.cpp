@@ -42,11 +42,14 @@ std::optional<Detail> end_detail(const spring::Spring& spring, Scale view, doubl
     return std::nullopt;
 }
 
-void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter) {
+void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter,
+                 bool letter_above) {
     const Point centre = face + view.factor() * detail.centre;
     const double radius = view.factor() * detail.radius;
     drawing.add(Arc{centre, radius});
-    const Point beside = centre + turned({radius + 0.8, 0.0}, 120.0);
+    Point beside = centre + turned({radius + 0.8, 0.0}, letter_above ? 120.0 : 240.0);
+    // Under the circle, clear of the extension line that goes down from the left face.
+    if (!letter_above) beside = {std::min(beside.x, face.x - 0.8), beside.y - kLetterHeight};
     drawing.add(Text{beside, letter, kLetterHeight, Align::right});
 }
 

@@ -25,8 +25,10 @@ inline constexpr double kDetailTitle = 5.5;
 /// is no room at a scale larger than that of the view, or when the wire would still be too thin to read.
 std::optional<Detail> end_detail(const spring::Spring& spring, Scale view, double largest_radius);
 
-/// Marks the detail in the side view, whose left face lies at `face` on the axis.
-void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter);
+/// Marks the detail in the side view, whose left face lies at `face` on the axis; the letter stands above or under the
+/// circle, on the left.
+void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter,
+                 bool letter_above);
 
 /// Draws the detail with its circle centred on the paper at `at`, and "X (10:1)" above it (ISO 128-3).
 void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& detail, Point at,

@@ -28,7 +28,8 @@ constexpr double kFinestOutline = 0.8;  ///< wire drawn thinner than this is sho
 constexpr double kDetailBelow = 1.5;    ///< wire drawn thinner than this gets a detail at a larger scale
 constexpr double kLeaderRise = 3.2;     ///< of the words for the wire
 constexpr double kNearEnd = 15.0;       ///< words of lengths so near to L0 stand right of its extension line
-constexpr double kHeading = 4.5;        ///< of the upper left corner of the box, where the caller may put a heading
+constexpr double kLeaderWordsTop = 7.0;
+constexpr double kHeading = 4.5;  ///< of the upper left corner of the box, where the caller may put a heading
 constexpr double kDetailLetterRise = 5.5;
 constexpr double kDetailMargin = 1.5;  ///< round a detail's circle
 
@@ -94,7 +95,7 @@ void place_detail(Placed& placed, double spare_y) {
     const Box& box = placed.box;
     const double right = placed.end_centre.x + placed.outside_radius() + right_of_views(figure);
     const double spare_above = heading_room(placed);
-    const double below = 0.5 * (spare_y - spare_above - kDetailTitle) - kDetailMargin;
+    const double below = 0.5 * std::min(spare_y - spare_above - kDetailTitle, box.width()) - kDetailMargin;
     const double beside = 0.5 * std::min(box.right - right, box.height() - kDetailTitle) - kDetailMargin;
     placed.detail = end_detail(figure.spring, placed.at_scale, std::max(below, beside));
     if (!placed.detail) return;
@@ -102,9 +103,11 @@ void place_detail(Placed& placed, double spare_y) {
     if (below >= beside) {
         place_views(placed, spare_above);
         const double lowest = placed.edge() - below_views(figure);
-        placed.detail_centre = {placed.left_face.x + std::max(radius, 0.25 * placed.length()),
+        const double x = placed.left_face.x + std::max(radius, 0.25 * placed.length());
+        placed.detail_centre = {std::min(x, box.right - radius - kDetailMargin),
                                 0.5 * (lowest - kDetailTitle + box.bottom)};
     } else {
+        place_views(placed, std::max(0.5 * spare_y, std::min(spare_above, spare_y)));
         placed.detail_centre = {0.5 * (right + box.right), box.centre().y - 0.5 * kDetailTitle};
     }
 }
@@ -130,8 +133,10 @@ Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
     Placed placed{figure, box, scale, {}, {}, {}, {}};
     const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure);
     place_views(placed, 0.5 * spare_y);
-    if (wire_leader(placed).is_left && 0.5 * spare_y + kAbove < kHeading + kLeaderRise + kLettering)
-        place_views(placed, 0.5 * spare_y, 0.8);
+    // Words on the left keep clear of the heading: under it, or right of it where there is no height for that.
+    constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kAbove;
+    if (wire_leader(placed).is_left && 0.5 * spare_y < kUnderHeading)
+        place_views(placed, std::min(kUnderHeading, spare_y), spare_y < kUnderHeading ? 0.8 : 0.4);
     if (placed.on_paper(in_mm(figure.spring.wire_diameter)) < kDetailBelow) place_detail(placed, spare_y);
     return placed;
 }
@@ -229,7 +234,7 @@ void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, S
     draw_diameter(drawing, placed);
     draw_wire_leader(drawing, placed);
     if (!placed.detail) return;
-    mark_detail(drawing, *placed.detail, placed.left_face, scale, figure.words.detail);
+    mark_detail(drawing, *placed.detail, placed.left_face, scale, figure.words.detail, !wire_leader(placed).is_left);
     draw_detail(drawing, figure.spring, *placed.detail, placed.detail_centre, figure.words.detail);
 }
 

@@ -4,68 +4,13 @@
 #include <seatload/sheet/coil_curve.hpp>
 #include <seatload/sheet/coil_outline.hpp>
 
+#include "drawn_figure.hpp"
 #include "specimens.hpp"
 
 namespace seatload::test {
 namespace {
 
 using namespace sheet;
-
-Box extent_of(const Path& path) {
-    Box box = empty_box();
-    for (const Point p : path) box = include(box, p);
-    return box;
-}
-
-Box extent(const std::vector<ViewPiece>& pieces) {
-    Box box = empty_box();
-    for (const ViewPiece& piece : pieces)
-        for (const Path& edge : piece.edges)
-            for (const Point p : edge) box = include(box, p);
-    return box;
-}
-
-/// Where a line passes the axis y = 0: its place there, and its direction.
-struct Passing {
-    double x;
-    Point direction;
-};
-
-std::vector<Passing> passings(const ViewPiece& piece) {
-    std::vector<Passing> out;
-    for (const Path& edge : piece.edges)
-        for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
-            const Point a = edge[i];
-            const Point b = edge[i + 1];
-            if ((a.y < 0.0) != (b.y < 0.0)) out.push_back({a.x - a.y * (b.x - a.x) / (b.y - a.y), b - a});
-        }
-    return out;
-}
-
-/// The half-turns that pass the axis, wire in the back first, then in front; a ground one may show one outline only.
-std::vector<std::vector<Passing>> half_turns(const std::vector<ViewPiece>& pieces) {
-    const Box whole = extent(pieces);
-    std::vector<std::vector<Passing>> out;
-    for (const ViewPiece& piece : pieces)
-        // The wire's end faces and the ground faces are not wire: far lower than a half-turn, or covering nothing.
-        if (auto all = passings(piece); !all.empty() && extent_of(piece.fill).height() > 0.3 * whole.height())
-            out.push_back(all);
-    return out;
-}
-
-/// The half-turn with the largest lead: an active coil, where the outlines run parallel on the axis.
-std::vector<Passing> flattest_half_turn(const std::vector<ViewPiece>& pieces) {
-    std::vector<Passing> best;
-    double lowest = 1e9;
-    for (const auto& all : half_turns(pieces)) {
-        const double slope = std::abs(all[0].direction.y / all[0].direction.x);
-        if (all.size() == 2 && slope < lowest) {
-            lowest = slope;
-            best = all;
-        }
-    }
-    return best;
-}
 
 std::vector<spring::Spring> springs() {
     std::vector<spring::Spring> out;
@@ -86,10 +31,7 @@ TEST_CASE("the drawn outline gives the wire diameter again", "[sheet]") {
     for (const spring::Spring& s : springs()) {
         const auto middle = flattest_half_turn(side_view(s));
         REQUIRE(middle.size() == 2);
-        // Distance of two parallel lines from their distance along x.
-        const Point way = middle[0].direction;
-        const double across = std::abs(middle[1].x - middle[0].x) * std::abs(way.y) / std::hypot(way.x, way.y);
-        CHECK_THAT(across, WithinRel(in_mm(s.wire_diameter), 0.01));
+        CHECK_THAT(distance_across(middle), WithinRel(in_mm(s.wire_diameter), 0.01));
     }
 }
 
@@ -111,10 +53,7 @@ TEST_CASE("wire in front falls to the right on a right-hand spring and rises on 
     for (const spring::Hand hand : {spring::Hand::right, spring::Hand::left}) {
         spring::Spring s = specimen(latch()).spring;
         s.hand = hand;
-        const auto halves = half_turns(side_view(s));
-        const Point front = halves.back()[0].direction;
-        const double slope = front.y / front.x;
-        CHECK((slope < 0.0) == (hand == spring::Hand::right));
+        CHECK(test::hand(side_view(s), 0.0) == (hand == spring::Hand::right ? 1 : -1));
     }
 }
 
@@ -157,6 +96,30 @@ TEST_CASE("the lead never falls below the wire diameter and is the slope of the 
             CHECK_THAT((curve.x(u + 1e-5) - curve.x(u - 1e-5)) / 2e-5, WithinAbs(curve.lead(u), 1e-3 * curve.lead(u)));
         }
     }
+}
+
+TEST_CASE("an end face turned away from the viewer shows only where it stands out from behind the wire", "[sheet]") {
+    // The wire covers all of the plane within d/2 of its centre line; an end face behind it may show at most half.
+    spring::Spring s = specimen({"EN10270-1-SH", 8.0, 40.0, 4.0, 50.0, spring::Ends::closed, 47.0, 46.0}).spring;
+    const CoilCurve curve(s);
+    double shown = 0.0;
+    for (const ViewPiece& piece : side_view(s)) {
+        if (piece.fill.size() != 61) continue;  // a circle's points
+        double length = 0.0;
+        double deepest = 0.0;
+        for (const Path& edge : piece.edges)
+            for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
+                length += std::hypot(edge[i + 1].x - edge[i].x, edge[i + 1].y - edge[i].y);
+                for (double t = 0.01; t < 0.5; t += 0.01)
+                    deepest = std::max(
+                        deepest, curve.wire_radius() - std::hypot(edge[i].x - curve.x(t), edge[i].y - curve.y(t)));
+            }
+        if (piece.edges[0].size() == 61) continue;  // the other end's, which looks at the viewer
+        shown += length;
+        CHECK(deepest < 0.01 * in_mm(s.wire_diameter));
+    }
+    CHECK(shown > 0.2 * std::numbers::pi * in_mm(s.wire_diameter));
+    CHECK(shown < 0.75 * std::numbers::pi * in_mm(s.wire_diameter));
 }
 
 TEST_CASE("the end view shows the two diameters and the tip at the top", "[sheet]") {
