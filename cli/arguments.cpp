@@ -87,6 +87,13 @@ void add_reply(CLI::App& app, ReplyOptions& o) {
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
+void add_report(CLI::App& app, ReportOptions& o) {
+    CLI::App& c = add_command(app, "report", "write the calculation of specs, for ourselves");
+    c.add_option("SPEC", o.specs, "spec files")->required();
+    c.add_option("--output,-o", o.output, "folder for the PDFs (default: output)")->option_text("FOLDER");
+    add_wire_file(c, o.wire_file);
+}
+
 std::vector<std::string> command_names(const CLI::App& app) {
     std::vector<std::string> names;
     for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; }))
@@ -151,13 +158,14 @@ std::string help_hint(const CLI::App& app) {
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
-                      ReplyOptions reply, const Terminal& terminal) {
+                      ReplyOptions reply, ReportOptions report, const Terminal& terminal) {
     wire.width = check.width = size.width = reply.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
     if (name == "check") return check;
     if (name == "size") return size;
+    if (name == "report") return report;
     if (name == "reply") return reply;
     return sheet;
 }
@@ -170,6 +178,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     CheckOptions check;
     SizeOptions size;
     SheetOptions sheet;
+    ReportOptions report;
     ReplyOptions reply;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
@@ -186,6 +195,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     add_check(app, check);
     add_wire(app, wire);
     add_sheet(app, sheet);
+    add_report(app, report);
     add_reply(app, reply);
     try {
         app.parse(argc, argv);
@@ -196,7 +206,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
         err << "seatload: " << explanation(app, argc, argv, error) << '\n' << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, reply, terminal), 0};
+    return {with_terminal(app, wire, check, size, sheet, reply, report, terminal), 0};
 }
 
 }  // namespace seatload::cli

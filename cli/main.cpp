@@ -9,6 +9,7 @@
 #include <cli/arguments.hpp>
 #include <cli/check_command.hpp>
 #include <cli/reply_command.hpp>
+#include <cli/report_command.hpp>
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
 
@@ -35,6 +36,7 @@ int run(const cli::Options& options) {
             if constexpr (std::is_same_v<O, cli::CheckOptions>) return cli::run_check(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SizeOptions>) return cli::run_size(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SheetOptions>) return cli::run_sheet(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::ReportOptions>) return cli::run_report(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::ReplyOptions>) return cli::run_reply(o, std::cout, std::cerr);
         },
         options);

@@ -46,6 +46,13 @@ struct SheetOptions {
     std::string wire_file;
 };
 
-using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions, ReplyOptions>;
+/// What `seatload report` was asked for.
+struct ReportOptions {
+    std::vector<std::string> specs;
+    std::string output = "output";
+    std::string wire_file;
+};
+
+using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions, ReplyOptions, ReportOptions>;
 
 }  // namespace seatload::cli

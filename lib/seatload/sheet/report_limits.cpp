@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/report_limits.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+std::string margin(const check::Verdict& v) {
+    if (!std::isfinite(v.margin)) return "endless";
+    // Of a bound of nothing no share can be told.
+    if (v.measure.limit == 0.0) return check::shown(v.margin, v.rule->unit);
+    return fixed(100.0 * v.margin, 1) + " %";
+}
+
+}  // namespace
+
+RuledTable limits_table(const ReportSubject& s, double width) {
+    RuledTable table;
+    table.widths = {48.0, 25.0, 30.0, 19.0, 13.0};
+    double rest = width;
+    for (const double w : table.widths) rest -= w;
+    table.widths.push_back(rest);
+    table.rows.push_back({"limit", "value", "must be", "margin", "kept", "source"});
+    for (const check::Verdict& v : s.values.verdicts)
+        table.rows.push_back({std::string(v.rule->subject), check::shown(v.measure.value, v.rule->unit),
+                              (v.rule->sense == check::Sense::at_least ? "at least " : "at most ") +
+                                  check::shown(v.measure.limit, v.rule->unit),
+                              margin(v), v.passed ? "yes" : "NO", std::string(v.rule->source)});
+    return table;
+}
+
+std::string limits_in_words(const ReportSubject& s) {
+    std::vector<std::string> broken;
+    for (const check::Verdict& v : s.values.verdicts)
+        if (!v.passed) broken.push_back(v.reason);
+    if (broken.empty()) return "All " + std::to_string(s.values.verdicts.size()) + " limits in play are kept.";
+    return "Broken: " + join(broken, "; ") + ".";
+}
+
+std::string limits_not_in_play(const ReportSubject& s) {
+    std::vector<std::string> idle;
+    for (const check::Rule& rule : check::rules())
+        if (s.verdict(rule.id) == nullptr) idle.emplace_back(rule.name);
+    if (idle.empty()) return {};
+    return "Not in play here: " + join(idle, "; ") + ".";
+}
+
+}  // namespace seatload::sheet

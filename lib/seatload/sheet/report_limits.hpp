@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include <seatload/sheet/report_subject.hpp>
+#include <seatload/sheet/ruled_table.hpp>
+
+namespace seatload::sheet {
+
+/// Every limit in play: its value, its bound, how far inside it lies, whether it is kept, and the source.
+RuledTable limits_table(const ReportSubject& subject, double width);
+
+/// "all 17 limits are kept", or which are broken; and which limits are not in play.
+std::string limits_in_words(const ReportSubject& subject);
+std::string limits_not_in_play(const ReportSubject& subject);
+
+}  // namespace seatload::sheet

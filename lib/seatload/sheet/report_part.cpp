@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/report_part.hpp>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/fatigue_diagram.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/load_diagram.hpp>
+#include <seatload/sheet/report_limits.hpp>
+#include <seatload/sheet/report_simulation.hpp>
+#include <seatload/sheet/report_steps.hpp>
+#include <seatload/spring/fatigue.hpp>
+#include <seatload/spring/stress.hpp>
+#include <seatload/tolerance/en15800.hpp>
+#include <seatload/units/format.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kDiagramHeight = 86.0;
+constexpr double kFatigueHeight = 84.0;
+constexpr double kHistogramHeight = 56.0;
+
+/// "R = G d4/(8 D3 n)", the same with numbers, and the value.
+std::string reckoning(const Step& step) {
+    const std::string value = step.value + (step.unit.empty() ? "" : "\u00a0" + step.unit);
+    if (step.symbol.empty()) return value;
+    if (step.formula.empty()) return step.symbol + " = " + value;
+    const bool plain_copy = step.numbers == step.value;
+    return step.symbol + " = " + step.formula + "\n= " + (plain_copy ? "" : step.numbers + " = ") + value;
+}
+
+std::string trust_words(const Step& step) {
+    const std::string formula(word(step.formula_trust));
+    return step.formula_trust == step.value_trust ? formula : formula + " /\n" + std::string(word(step.value_trust));
+}
+
+RuledTable steps_table(const StepGroup& group) {
+    RuledTable table;
+    table.widths = {38.0, 82.0, 36.0, kReportWidth - 156.0};
+    table.rows.push_back({"quantity", "formula, numbers put in, value", "source", "trust"});
+    for (const Step& step : group.steps)
+        table.rows.push_back({step.name, reckoning(step), step.source, trust_words(step)});
+    return table;
+}
+
+/// The parts of a table that go on pages of their own, drawn under one heading.
+void add_steps(PageFlow& flow, const ReportSubject& s) {
+    for (const StepGroup& group : report_steps(s)) {
+        flow.heading(group.heading);
+        flow.table(steps_table(group));
+    }
+}
+
+void add_limits(PageFlow& flow, const ReportSubject& s) {
+    flow.heading("Limits");
+    flow.paragraph(limits_in_words(s));
+    flow.table(limits_table(s, kReportWidth));
+    if (const std::string idle = limits_not_in_play(s); !idle.empty()) flow.paragraph(idle);
+}
+
+DiagramLoad diagram_load(const ReportSubject& s, const record::LoadAtLength& load, std::string_view index) {
+    DiagramLoad out;
+    out.length = in_mm(load.length);
+    out.nominal = in_newton(load.nominal);
+    out.plus = in_newton(load.plus);
+    out.minus = in_newton(load.minus);
+    if (load.grade)
+        out.grade_tolerance = tolerance::load_tolerance_n(s.wire.d_mm, in_mm(s.spec.spring.mean_diameter),
+                                                          s.values.active_coils, out.nominal, *load.grade);
+    out.length_words = with_sub("L", index) + " " + units::shown(load.length, 2);
+    out.load_words = with_sub("F", index) + " " + units::shown(load.nominal, 2);
+    return out;
+}
+
+LoadDiagram load_diagram(const ReportSubject& s) {
+    const double rate = in_newton_per_mm(s.values.rate);
+    const double L0 = in_mm(s.spec.spring.free_length);
+    const double Ln = s.smallest_length_mm();
+    const double Lc = in_mm(s.values.solid_length);
+    const auto length = [](std::string_view index, double value) {
+        return with_sub("L", index) + " " + units::shown(value * mm, 2);
+    };
+    const auto force = [&](std::string_view index, double at) {
+        return with_sub("F", index) + " " + units::shown(rate * (L0 - at) * newton, 2);
+    };
+    LoadDiagram d;
+    d.free_length = L0;
+    d.rate = rate;
+    d.seated = diagram_load(s, s.spec.seated, "1");
+    d.full_travel = diagram_load(s, s.spec.full_travel, "2");
+    d.smallest_length = Ln;
+    d.solid_length = Lc;
+    d.free_words = length("0", L0);
+    d.smallest_words = length("n", Ln);
+    d.smallest_load_words = force("n", Ln);
+    d.solid_words = length("c", Lc);
+    d.solid_load_words = force("c", Lc);
+    return d;
+}
+
+std::string band_words(const demand::LoadBand& band) {
+    std::vector<std::string> words;
+    if (band.at_least) words.push_back("at least " + units::shown(*band.at_least, 2) + " hot and after load loss");
+    if (band.at_most) words.push_back("at most " + units::shown(*band.at_most, 2) + " cold and new");
+    return words.empty() ? "nothing stated" : join(words, ", ");
+}
+
+void add_diagram(PageFlow& flow, const ReportSubject& s) {
+    auto room = flow.headed_room("Load and length", kDiagramHeight);
+    draw_load_diagram(room.drawing, room.box, load_diagram(s));
+    flow.paragraph("Needed by the mechanism: seated, " + band_words(s.spec.seated_demand) + "; at full travel, " +
+                   band_words(s.spec.full_travel_demand) + ". The line is that of the cold and new spring.");
+}
+
+void add_histograms(PageFlow& flow, const ReportSubject& s, const ReportSimulation& simulation) {
+    auto room = flow.headed_room("How the simulated loads fall", 2.0 * kHistogramHeight + 6.0);
+    draw_histogram_key(room.drawing, {room.box.left, room.box.top - 4.0});
+    const auto histograms = simulation_histograms(s, simulation);
+    const double half = 0.5 * room.box.width();
+    for (std::size_t k = 0; k < 4; ++k) {
+        const double left = room.box.left + (k % 2 == 0 ? 0.0 : half + 2.0);
+        const double top = room.box.top - 6.0 - (k < 2 ? 0.0 : kHistogramHeight);
+        draw_histogram(room.drawing, {left, top - kHistogramHeight + 2.0, left + half - 2.0, top}, histograms[k]);
+    }
+}
+
+void add_simulation(PageFlow& flow, const ReportSubject& s) {
+    const ReportSimulation simulation = simulated(s);
+    flow.headed_table("Loads of springs made to the drawing, simulated",
+                      simulation_model_table(s, simulation, kReportWidth));
+    for (const std::string& words : simulation_assumptions(simulation)) flow.point(words);
+    flow.headed_table("What share is good", simulation_result_table(simulation, kReportWidth));
+    add_histograms(flow, s, simulation);
+}
+
+void add_fatigue(PageFlow& flow, const ReportSubject& s) {
+    const check::Verdict* verdict = s.verdict("fatigue");
+    if (verdict == nullptr || !s.has_fatigue()) return;
+    const double low = in_mpa(s.seated().corrected_stress);
+    const double high = in_mpa(s.full_travel().corrected_stress);
+    FatigueDiagram d;
+    d.line = s.demand.limits.fatigue_line;
+    d.endurance = s.demand.endurance_mpa;
+    d.shear_strength = spring::kShearStrengthShare * s.wire.tensile_strength_mpa;
+    d.amplitude = 0.5 * (high - low);
+    d.mean = 0.5 * (high + low);
+    d.factor = verdict->measure.value;
+    d.factor_asked = verdict->measure.limit;
+    auto room = flow.headed_room("Fatigue", kFatigueHeight);
+    draw_fatigue_diagram(room.drawing, room.box, d);
+    flow.paragraph("Margin " + fixed(100.0 * verdict->margin, 1) +
+                   " % over the factor asked for. Zimmerli's points hold for steel wire under 10 mm and for life "
+                   "without limit (Shigley Eq. 10-28 and 10-29; the conditions from memory). EN 13906-1 gives curves "
+                   "instead, which were not seen; where the wire or the spring maker has a diagram of his own, it goes "
+                   "before this one.");
+}
+
+}  // namespace
+
+void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& name) {
+    flow.heading(name + ": " + s.grade.id + ", d " + units::shown_wire(s.spec.spring.wire_diameter));
+    if (!s.spec.why.empty()) flow.paragraph("Why it is here: " + s.spec.why + ".");
+    add_steps(flow, s);
+    add_limits(flow, s);
+    add_diagram(flow, s);
+    add_fatigue(flow, s);
+    add_simulation(flow, s);
+}
+
+}  // namespace seatload::sheet
