@@ -90,7 +90,6 @@ Parts parts(const Facts& facts, const SheetInput& input) {
     Drawing page = empty_page(paper.size, paper.upright);
     const Box space = drawing_space(page.width(), page.height());
     const std::string mark = input.spec_text.empty() ? "" : tamper_mark(input.spec_text);
-    const double panel_width = paper.upright ? space.width() : space.width() - kTitleBlockWidth;
     return {facts,
             input,
             std::move(page),
@@ -98,7 +97,7 @@ Parts parts(const Facts& facts, const SheetInput& input) {
             sheet_figure(facts),
             sheet_entries(facts),
             Legend(paper.words, facts.figures().has_inches(), space.width()),
-            CautionPanel(paper.words, mark, panel_width)};
+            CautionPanel(paper.words, mark, panel_width(space, paper.upright))};
 }
 
 /// A plan with the revisions it was made for.
@@ -108,10 +107,14 @@ struct Planned {
 };
 
 std::optional<Planned> planned(const Parts& parts, std::size_t most_revisions) {
-    RevisionTable revisions(parts.facts.spec, parts.facts.paper.words, most_revisions);
-    const Foot foot{parts.panel.height(), kTitleBlockHeight + revisions.height()};
-    auto plan =
-        plan_sheet({parts.space, parts.facts.paper.upright, parts.figure, parts.entries, parts.legend.height(), foot});
+    const Paper& paper = parts.facts.paper;
+    RevisionTable revisions(parts.facts.spec, paper.words, most_revisions, revisions_width(parts.space, paper.upright));
+    auto plan = plan_sheet({parts.space,
+                            paper.upright,
+                            parts.figure,
+                            parts.entries,
+                            parts.legend.height(),
+                            {parts.panel.height(), revisions.height()}});
     if (!plan) return std::nullopt;
     return Planned{std::move(revisions), std::move(*plan)};
 }

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/set_entries.hpp>
+
+#include <algorithm>
+
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/word_wrap.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kPad = 2.0;  ///< inside a column, left and right
+constexpr double kSignWidth = 3.6;
+constexpr double kNameShare = 0.43;  ///< of what the sign leaves
+constexpr double kNameGap = 1.5;
+constexpr std::size_t kWithHeading = 2;  ///< entries that stay with their heading, so that F1 and F2 do
+constexpr double kGridName = 16.0;       ///< width of a grid's row names
+constexpr double kGridGap = 1.0;         ///< between its columns
+constexpr double kNarrowestInGrid = 0.6;
+constexpr double kHeadingGap = 0.9;  ///< above a heading that is not at the top
+constexpr double kRuleGap = 0.4;     ///< below a heading's rule
+
+}  // namespace
+
+/// Turns an entry into lines for a column width.
+class SetEntries::Setter {
+  public:
+    Setter(double width, double squeeze) : width_(width), squeeze_(squeeze) {}
+
+    std::vector<Line> operator()(const Heading& heading) const { return {{piece(kPad, heading.words, Face::bold)}}; }
+    std::vector<Line> operator()(const Paragraph& paragraph) const {
+        std::vector<Line> lines;
+        const bool is_signed = *sign(paragraph.status) != '\0';
+        const double start = is_signed ? kPad + kSignWidth : kPad;
+        for (const std::string& line :
+             wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
+            lines.push_back({piece(start, line, paragraph.face)});
+        if (is_signed) lines[0].insert(lines[0].begin(), piece(kPad, sign(paragraph.status)));
+        return lines;
+    }
+    std::vector<Line> operator()(const Named& named) const {
+        const double start = kPad + kSignWidth;
+        const double name_width = kNameShare * (width_ - start - kPad);
+        const double value_start = start + name_width + kNameGap;
+        const Face face = named.status == Status::required ? Face::bold : Face::regular;
+        const auto names = wrapped(named.name, name_width, kLettering, Face::regular, squeeze_);
+        const auto values = wrapped(named.value, width_ - value_start - kPad, kLettering, face, squeeze_);
+        std::vector<Line> lines(std::max(names.size(), values.size()));
+        if (*sign(named.status) != '\0') lines[0].push_back(piece(kPad, sign(named.status)));
+        for (std::size_t i = 0; i < names.size(); ++i) lines[i].push_back(piece(start, names[i]));
+        for (std::size_t i = 0; i < values.size(); ++i) lines[i].push_back(piece(value_start, values[i], face));
+        return lines;
+    }
+    std::vector<Line> operator()(const Grid& grid) const {
+        std::vector<Line> lines{grid_line(grid, "", grid.heads, Face::bold)};
+        for (const Grid::Row& row : grid.rows) lines.push_back(grid_line(grid, row.name, row.values, Face::regular));
+        return lines;
+    }
+
+  private:
+    Line grid_line(const Grid& grid, const std::string& name, const std::vector<std::string>& values, Face face) const {
+        const double start = kPad + kSignWidth;
+        const double pitch = (width_ - start - kGridName - kPad) / static_cast<double>(grid.heads.size());
+        Line out;
+        if (!name.empty()) out.push_back(piece(start, name));
+        for (std::size_t i = 0; i < values.size(); ++i) {
+            if (values[i].empty()) continue;
+            const Text text{.at = {}, .words = values[i], .face = face, .squeeze = squeeze_};
+            out.push_back(
+                {start + kGridName + pitch * static_cast<double>(i), fitted(text, pitch - kGridGap, kNarrowestInGrid)});
+        }
+        return out;
+    }
+    Piece piece(double from, const std::string& words, Face face = Face::regular) const {
+        return {from, Text{.at = {}, .words = words, .face = face, .squeeze = squeeze_}};
+    }
+
+    double width_;
+    double squeeze_;
+};
+
+SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : width_(width) {
+    const Setter setter(width, squeeze);
+    for (const Entry& entry : entries) {
+        std::vector<Line> lines = std::visit(setter, entry);
+        const std::size_t count = lines.size();
+        blocks_.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count});
+    }
+    for (std::size_t i = 0; i < blocks_.size(); ++i) {
+        const std::size_t last = blocks_[i].is_heading ? std::min(i + kWithHeading, blocks_.size() - 1) : i;
+        for (std::size_t next = i + 1; next <= last && !blocks_[next].is_heading; ++next)
+            blocks_[i].lines_together += blocks_[next].lines.size();
+    }
+}
+
+std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> columns, double pitch) const {
+    std::vector<Point> out;
+    std::size_t column = 0;
+    double y = columns.front().top;
+    for (const Block& block : blocks_) {
+        const double together = pitch * static_cast<double>(block.lines_together) + kRuleGap;
+        const auto gap = [&] { return block.is_heading && y < columns[column].top ? kHeadingGap : 0.0; };
+        while (y - gap() - together < columns[column].bottom) {
+            if (++column == columns.size()) return std::nullopt;
+            y = columns[column].top;
+        }
+        y -= gap();
+        out.push_back({columns[column].left, y});
+        y -= pitch * static_cast<double>(block.lines.size()) + (block.is_heading ? kRuleGap : 0.0);
+    }
+    return out;
+}
+
+void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pitch) const {
+    const auto at = places(columns, pitch);
+    if (!at) return;
+    const double base = 1.0 + 0.5 * (pitch - kLeastPitch);  // letters stand in the middle of a wider pitch
+    for (std::size_t i = 0; i < blocks_.size(); ++i) {
+        const Point corner = (*at)[i];
+        double y = corner.y;
+        for (const Line& line : blocks_[i].lines) {
+            y -= pitch;
+            for (Piece piece : line) {
+                piece.text.at = {corner.x + piece.from, y + base};
+                drawing.add(piece.text);
+            }
+        }
+        if (blocks_[i].is_heading) drawing.line({corner.x + kPad, y + 0.1}, {corner.x + width_ - kPad, y + 0.1});
+    }
+}
+
+}  // namespace seatload::sheet

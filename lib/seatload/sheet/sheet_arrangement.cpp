@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/sheet_arrangement.hpp>
+
+#include <algorithm>
+#include <array>
+
+#include <seatload/sheet/title_block.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kOverColumns = 0.8;
+constexpr double kUnderColumns = 0.5;
+
+constexpr std::array kSqueezes{1.0, 0.95, 0.9, 0.86};
+constexpr double kLowestFigure = 56.0;
+constexpr double kFigureStep = 1.0;
+
+// Lying: the second share of the width is for a figure that gains a step of scale by it.
+constexpr std::array kShares{0.648, 0.76};
+constexpr double kTallestLying = 76.0;
+constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.88}, Sharing{52.0, 0.648, 0.84}, Sharing{48.0, 0.648, 0.8},
+                                 Sharing{44.0, 0.648, 0.78}};
+
+constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
+constexpr double kTallestUpright = 96.0;
+constexpr std::array kTightUpright{Sharing{56.0, 50.0, 0.84}, Sharing{52.0, 48.0, 0.82}, Sharing{48.0, 46.0, 0.8},
+                                   Sharing{44.0, 44.0, 0.78}};
+
+void add_heights(std::vector<Sharing>& out, double split, double squeeze, double tallest) {
+    for (double height = tallest; height >= kLowestFigure; height -= kFigureStep)
+        out.push_back({height, split, squeeze});
+}
+
+Box legend_under(const Box& upper, const Box& space, double height) {
+    return {space.left, upper.bottom - height, space.right, upper.bottom};
+}
+
+}  // namespace
+
+Arrangement lying(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing) {
+    const Box upper{space.left, space.top - sharing.figure_height, space.right, space.top};
+    const double split = upper.left + sharing.split * upper.width();
+    Arrangement out;
+    out.figure = {upper.left, upper.bottom, split, upper.top};
+    out.diagram = {split, upper.bottom, upper.right, upper.top};
+    out.legend = legend_under(upper, space, legend_height);
+    out.panel = {space.left, space.bottom, space.left + panel_width(space, false),
+                 space.bottom + std::max(foot.panel, kTitleBlockHeight)};
+    const double width = space.width() / 3.0;
+    const double top = out.legend.bottom - kOverColumns;
+    const double block_top = space.bottom + kTitleBlockHeight;
+    const double foot_tops[] = {out.panel.top, block_top, block_top + foot.revisions};
+    double left = space.left;
+    for (const double foot_top : foot_tops) {
+        out.columns.push_back({left, foot_top + kUnderColumns, left + width, top});
+        left += width;
+    }
+    return out;
+}
+
+Arrangement upright(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing) {
+    Arrangement out;
+    out.figure = {space.left, space.top - sharing.figure_height, space.right, space.top};
+    out.legend = legend_under(out.figure, space, legend_height);
+    const double middle = space.centre().x;
+    const double top = out.legend.bottom;
+    out.diagram = {middle, top - sharing.split, space.right, top};
+    const double blocks_top = space.bottom + kTitleBlockHeight + foot.revisions;
+    out.panel = {space.left, blocks_top, space.right, blocks_top + foot.panel};
+    const double bottom = out.panel.top + kUnderColumns;
+    out.columns = {{space.left, bottom, middle, top - kOverColumns},
+                   {middle, bottom, space.right, out.diagram.bottom - kOverColumns}};
+    return out;
+}
+
+double panel_width(const Box& space, bool is_upright) {
+    return is_upright ? space.width() : space.width() - kTitleBlockWidth;
+}
+
+double revisions_width(const Box& space, bool is_upright) {
+    return is_upright ? kTitleBlockWidth : space.width() / 3.0;
+}
+
+std::vector<Sharing> sharings(bool is_upright) {
+    std::vector<Sharing> out;
+    if (is_upright) {
+        for (const double squeeze : kSqueezes)
+            for (const double height : kDiagramHeights) add_heights(out, height, squeeze, kTallestUpright);
+        return out;
+    }
+    for (const double share : kShares)
+        for (const double squeeze : kSqueezes) add_heights(out, share, squeeze, kTallestLying);
+    return out;
+}
+
+std::span<const Sharing> tight_sharings(bool is_upright) {
+    if (is_upright) return kTightUpright;
+    return kTightLying;
+}
+
+}  // namespace seatload::sheet
