@@ -74,7 +74,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
 }
 
 void add_sheet(CLI::App& app, SheetOptions& o) {
-    CLI::App& c = add_command(app, "sheet", "draw the sheets of specs, or take the specs out again");
+    CLI::App& c = add_command(app, "sheet", "draw the sheets of specs, or take specs out again");
     c.add_option("FILE", o.files, "spec files; with --extract, PDFs")->required();
     c.add_flag("--extract", o.extract, "take the specs out of PDFs of sheets or enquiries");
     c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
