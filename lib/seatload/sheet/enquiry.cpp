@@ -2,6 +2,8 @@
 #include <seatload/sheet/enquiry.hpp>
 
 #include <algorithm>
+#include <array>
+#include <optional>
 
 #include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/complaint.hpp>
@@ -19,8 +21,16 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kBoxHeight = 11.0;  ///< of a row for words written by hand
-constexpr double kWidth = 174.0;     ///< of tables on upright A4, inside the padding of PageFlow
+/// Heights of rows that a hand writes in [mm].
+struct WritingRoom {
+    double number;
+    double sentence;
+    double box;  ///< for words alone in a small table
+};
+constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 15.0, 11.0},
+                                   WritingRoom{8.0, 13.0, 10.0}, WritingRoom{7.0, 11.0, 9.0},
+                                   WritingRoom{6.4, 10.0, 8.0}};
+constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".
 std::string letters(std::span<const Facts> alternatives) {
@@ -44,8 +54,10 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
 
 void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
     const Facts& facts = alternatives.front();
-    flow.heading(alternatives.size() > 1 ? facts.say("compare.heading") : facts.say("compare.heading_of_one"));
-    for (const RuledTable& table : comparison_tables(alternatives, kWidth)) flow.table(table);
+    const std::vector<RuledTable> tables = comparison_tables(alternatives, flow.width());
+    flow.headed_table(alternatives.size() > 1 ? facts.say("compare.heading") : facts.say("compare.heading_of_one"),
+                      tables.front());
+    for (std::size_t i = 1; i < tables.size(); ++i) flow.table(tables[i]);
     const std::string common = common_words(alternatives);
     if (!common.empty()) flow.paragraph(facts.say("compare.alike", {{"values", common}}));
     flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
@@ -86,24 +98,38 @@ void add_caution(PageFlow& flow, const Wording& words) {
     flow.paragraph(words.say("caution.words"));
 }
 
-void add_reply(PageFlow& flow, std::span<const Facts> alternatives) {
+void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const WritingRoom& room) {
     const Facts& facts = alternatives.front();
+    const double width = flow.width();
     flow.heading(facts.say("reply.heading"));
     flow.paragraph(facts.say("reply.how"));
-    flow.table({{70.0, 30.0, 30.0, 44.0},
+    flow.table({{width - 104.0, 30.0, 30.0, 44.0},
                 {{facts.say("reply.firm"), facts.say("reply.currency"), facts.say("reply.valid_until"),
                   facts.say("reply.delivery_terms")},
                  {"", "", "", ""}},
-                kBoxHeight});
+                room.box});
     const std::vector<int>& lots = facts.spec.quantities;
-    if (lots.empty()) flow.headed_table(facts.say("reply.prices"), price_table(alternatives, kWidth));
-    for (const int lot : lots)
-        flow.headed_table(facts.say("reply.lot", {{"count", std::to_string(lot)}}), price_table(alternatives, kWidth));
-    flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, kWidth));
+    const auto prices = [&](const std::string& heading) {
+        flow.table(price_table(alternatives, width, heading, room.number));
+    };
+    if (lots.empty()) prices(facts.say("reply.prices"));
+    for (const int lot : lots) prices(facts.say("reply.lot", {{"count", std::to_string(lot)}}));
+    flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, width, room.sentence));
     flow.headed_table(facts.say("reply.offered_by"),
-                      {{70.0, 30.0, 74.0},
+                      {{width - 104.0, 30.0, 74.0},
                        {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
-                       kBoxHeight});
+                       room.box});
+}
+
+/// The reply form on as few pages as can be, with as much room to write in as those leave.
+PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives) {
+    std::optional<PageFlow> best;
+    for (const WritingRoom& room : kWritingRooms) {
+        PageFlow flow = before;
+        add_reply(flow, alternatives, room);
+        if (!best || flow.pages().size() < best->pages().size()) best = std::move(flow);
+    }
+    return *best;
 }
 
 TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheets) {
@@ -128,19 +154,18 @@ TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheet
 
 /// The pages before the sheets, without their title blocks: how many there are is known only now.
 std::vector<Drawing> cover(std::span<const Facts> alternatives) {
-    PageFlow flow;
+    const Paper& paper = alternatives.front().paper;
+    PageFlow flow(paper.size);
     add_request(flow, alternatives);
     add_comparison(flow, alternatives);
     add_freedom(flow, alternatives);
     add_acceptance(flow, alternatives);
     // On the first page when it has room, else above the reply form: never on a page of its own.
-    const Wording& words = alternatives.front().paper.words;
-    const bool early = flow.has_room_for(words.say("caution.words"));
-    if (early) add_caution(flow, words);
-    flow.new_page();
-    if (!early) add_caution(flow, words);
-    add_reply(flow, alternatives);
-    return std::move(flow.pages());
+    const bool early = flow.has_room_for(paper.words.say("caution.words"));
+    if (early) add_caution(flow, paper.words);
+    if (flow.fullness() >= kFullEnough) flow.new_page();
+    if (!early) add_caution(flow, paper.words);
+    return std::move(with_reply(flow, alternatives).pages());
 }
 
 std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alternatives) {

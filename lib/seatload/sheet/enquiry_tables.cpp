@@ -11,8 +11,6 @@ namespace {
 
 constexpr std::size_t kColumns = 5;  ///< alternatives side by side on upright A4
 constexpr double kNameWidth = 42.0;
-constexpr double kWritingHeight = 9.0;    ///< of a row for a number written by hand
-constexpr double kSentenceHeight = 15.0;  ///< for two lines written by hand
 
 /// Whether the same coil diameter, De or Di, rules in all.
 bool rule_alike(std::span<const Facts> alternatives) {
@@ -164,10 +162,15 @@ std::string letter(std::span<const Facts> alternatives, std::size_t index) {
 std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, double width) {
     const std::vector<Comparison> all = comparisons(alternatives);
     std::vector<RuledTable> tables;
-    for (std::size_t first = 0; first < alternatives.size(); first += kColumns) {
-        const std::size_t count = std::min(kColumns, alternatives.size() - first);
+    const std::size_t parts = (alternatives.size() + kColumns - 1) / kColumns;
+    const std::size_t longest = (alternatives.size() + parts - 1) / parts;
+    const double column = (width - kNameWidth) / static_cast<double>(std::max<std::size_t>(longest, 3));
+    std::size_t first = 0;
+    for (std::size_t part = 0; part < parts; ++part) {
+        // As many in each as can be, so that none stands alone on the last.
+        const std::size_t count = (alternatives.size() - first + parts - part - 1) / (parts - part);
         RuledTable table;
-        table.widths.assign(count + 1, (width - kNameWidth) / static_cast<double>(std::max<std::size_t>(count, 3)));
+        table.widths.assign(count + 1, column);
         table.widths[0] = kNameWidth;
         table.rows.push_back({alternatives.front().say("compare.alternative")});
         for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
@@ -176,6 +179,7 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
             table.rows.push_back({with_head(comparison)});
             for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
         }
+        first += count;
         tables.push_back(std::move(table));
     }
     return tables;
@@ -190,20 +194,21 @@ std::string common_words(std::span<const Facts> alternatives) {
     return words;
 }
 
-RuledTable price_table(std::span<const Facts> alternatives, double width) {
+RuledTable price_table(std::span<const Facts> alternatives, double width, const std::string& heading,
+                       double row_height) {
     const Wording& words = alternatives.front().paper.words;
     return form(alternatives, width,
-                {words.say("reply.letter"), words.say("reply.price"), words.say("reply.tooling"),
-                 words.say("reply.lead_time"), words.say("reply.remarks")},
-                {14.0, 36.0, 36.0, 36.0}, kWritingHeight);
+                {heading, words.say("reply.price"), words.say("reply.tooling"), words.say("reply.lead_time"),
+                 words.say("reply.remarks")},
+                {30.0, 33.0, 33.0, 33.0}, row_height);
 }
 
-RuledTable change_table(std::span<const Facts> alternatives, double width) {
+RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height) {
     const Wording& words = alternatives.front().paper.words;
     return form(alternatives, width,
                 {words.say("reply.letter"), words.say("reply.wire_held"), words.say("reply.its_strength"),
                  words.say("reply.changes")},
-                {14.0, 48.0, 24.0}, kSentenceHeight);
+                {14.0, 48.0, 24.0}, row_height);
 }
 
 }  // namespace seatload::sheet

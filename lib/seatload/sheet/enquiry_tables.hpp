@@ -23,17 +23,20 @@ struct Comparison {
 /// Everything a maker compares alternatives by.
 std::vector<Comparison> comparisons(std::span<const Facts> alternatives);
 
-/// Tables of what differs, at most five alternatives each; what is alike is left out when there are several.
+/// Tables of what differs, at most five alternatives each, about as many in each; what is alike is left out when there
+/// are several.
 std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, double width);
 
 /// "hand of coiling right; ends closed and ground": what is alike in all alternatives; empty when there is but one.
 std::string common_words(std::span<const Facts> alternatives);
 
-/// A form to be filled in by the maker for one quantity.
-RuledTable price_table(std::span<const Facts> alternatives, double width);
+/// A form to be filled in by the maker for one quantity, which its heading names; the height is that of a row for a
+/// number written by hand [mm].
+RuledTable price_table(std::span<const Facts> alternatives, double width, const std::string& heading,
+                       double row_height);
 
 /// A form for the wire he holds and the changes he asks for, alike for all quantities.
-RuledTable change_table(std::span<const Facts> alternatives, double width);
+RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height);
 
 /// The letter of an alternative, or its number in the order given when it has none.
 std::string letter(std::span<const Facts> alternatives, std::size_t index);

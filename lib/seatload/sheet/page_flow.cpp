@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/page_flow.hpp>
 
+#include <algorithm>
+
 #include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/page.hpp>
 #include <seatload/sheet/title_block.hpp>
 #include <seatload/sheet/word_wrap.hpp>
 
@@ -22,13 +25,15 @@ Box room_of(const Drawing& page) {
     return room.shrunk(kPad);
 }
 
+constexpr std::size_t kRowsWithHeading = 2;  ///< of a table that may be broken, besides its head
+
 }  // namespace
 
-PageFlow::PageFlow() { new_page(); }
+PageFlow::PageFlow(PaperSize size) : size_(size) { new_page(); }
 
 void PageFlow::new_page() {
     if (!pages_.empty() && y_ == room_.top) return;
-    pages_.push_back(a4_portrait());
+    pages_.push_back(empty_page(size_, true));
     draw_frame(page());
     room_ = room_of(page());
     y_ = room_.top;
@@ -94,7 +99,19 @@ void PageFlow::table(const RuledTable& table) {
         y_ -= height(table) + kGap;
         return;
     }
-    // Longer than a page: as many rows as go on each, under the head.
+    broken_table(table);
+}
+
+void PageFlow::headed_rows(const std::string& words, const RuledTable& table) {
+    RuledTable first = table;
+    first.rows.resize(std::min(kRowsWithHeading + 1, table.rows.size()));
+    need(kBeforeHeading + kAfterHeading + height(first));
+    heading(words);
+    broken_table(table);
+}
+
+/// As many rows as go on each page, under the head.
+void PageFlow::broken_table(const RuledTable& table) {
     RuledTable part = table;
     for (std::size_t next = 1; next < table.rows.size();) {
         part.rows = {table.rows.front()};

@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kFigureTop = 1.5;  ///< above the figure, whose heading stands beside its leader
 constexpr double kPitchStep = 0.1;
+constexpr double kEasyPitch = 4.1;  ///< worth taking height from a figure that does not grow by it
 
 Arrangement arrangement(const SheetStock& stock, const Sharing& sharing) {
     return (stock.is_upright ? upright : lying)(stock.space, stock.foot, stock.legend_height, sharing);
@@ -16,9 +17,15 @@ Arrangement arrangement(const SheetStock& stock, const Sharing& sharing) {
 
 /// A way to share the sheet out, with the scale it allows.
 struct Trial {
+    Sharing sharing;
     Arrangement where;
-    double squeeze;
     Scale scale;
+
+    /// Whether it differs from another by the height of the figure alone.
+    bool is_like(const Trial& other) const {
+        return sharing.split == other.sharing.split && sharing.squeeze == other.sharing.squeeze &&
+               scale.factor() == other.scale.factor();
+    }
 };
 
 /// Tries trials, breaking the entries into lines only once for each squeeze.
@@ -27,12 +34,14 @@ class Planner {
     explicit Planner(const SheetStock& stock) : stock_(stock) {}
 
     std::optional<SheetPlan> first_that_fits(const std::vector<Trial>& trials) {
-        for (const Trial& trial : trials) {
-            const SetEntries& text = set(trial.where.columns.front().width(), trial.squeeze);
-            if (text.fit(trial.where.columns, kLeastPitch))
-                return SheetPlan{trial.where, trial.scale, text, widest_pitch(text, trial.where.columns)};
-        }
-        return std::nullopt;
+        const auto first =
+            std::find_if(trials.begin(), trials.end(), [&](const Trial& trial) { return fits(trial, kLeastPitch); });
+        if (first == trials.end()) return std::nullopt;
+        const auto easy = std::find_if(
+            first, trials.end(), [&](const Trial& trial) { return trial.is_like(*first) && fits(trial, kEasyPitch); });
+        const Trial& best = easy == trials.end() ? *first : *easy;
+        const SetEntries& text = set(best);
+        return SheetPlan{best.where, best.scale, text, widest_pitch(text, best.where.columns)};
     }
 
     /// The trials of sharings, in their order.
@@ -43,15 +52,20 @@ class Planner {
             Arrangement where = arrangement(stock_, sharing);
             const Box box = figure_box(where);
             const Scale scale = scale_in(box);
-            out.push_back({std::move(where), sharing.squeeze, scale});
+            out.push_back({sharing, std::move(where), scale});
         }
         return out;
     }
 
   private:
-    const SetEntries& set(double width, double squeeze) {
-        return set_.try_emplace(squeeze, stock_.entries, width, squeeze).first->second;
+    const SetEntries& set(const Trial& trial) {
+        const double squeeze = trial.sharing.squeeze;
+        const double width = trial.where.columns.front().width();
+        if (const auto known = set_.find(squeeze); known != set_.end()) return known->second;
+        return set_.emplace(squeeze, SetEntries(stock_.entries, width, squeeze)).first->second;
     }
+
+    bool fits(const Trial& trial, double pitch) { return set(trial).fit(trial.where.columns, pitch); }
 
     Scale scale_in(const Box& box) {
         const auto [at, is_new] = scales_.try_emplace({box.width(), box.height()});
