@@ -40,6 +40,14 @@ void add_wire_file(CLI::App& command, std::string& file) {
         ->option_text("FILE");
 }
 
+void add_look(CLI::App& command, PaperOptions& o) {
+    command.add_option("--language", o.language, "language of the papers: en (default), de, it")->option_text("CODE");
+    command.add_option("--wording", o.wording, "wording file of your own, for another language")->option_text("FILE");
+    command.add_option("--units", o.units, "metric (default), or inch with metric beside it")->option_text("NAME");
+    command.add_option("--paper", o.size, "paper size: a4 (default) or letter")->option_text("NAME");
+    command.add_flag("--portrait", o.portrait, "sheets stand on their short side");
+}
+
 void add_wire(CLI::App& app, WireOptions& o) {
     CLI::App& c = add_command(app, "wire", "list the wire grades, or show one");
     c.add_option("GRADE", o.grade, "grade to show, such as ASTM-A401; else all are listed");
@@ -68,6 +76,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
         ->check(CLI::Range(1, 1024))
         ->option_text("1..1024");
     add_wire_file(c, o.wire_file);
+    add_look(c, o.look);
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
     c.add_flag("--json", o.json, "write JSON");
@@ -79,6 +88,7 @@ void add_sheet(CLI::App& app, SheetOptions& o) {
     c.add_flag("--extract", o.extract, "take the specs out of PDFs of sheets or enquiries");
     c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
+    add_look(c, o.look);
 }
 
 void add_reply(CLI::App& app, ReplyOptions& o) {

@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include <cli/paper_options.hpp>
 #include <cli/wire_command.hpp>
 
 namespace seatload::cli {
@@ -23,6 +24,7 @@ struct SizeOptions {
     std::string requirement;
     std::string output = "output";  ///< folder for the papers
     std::string wire_file;
+    PaperOptions look;     ///< of the sheets and the enquiry
     int alternatives = 0;  ///< 0: as many as the requirement says
     unsigned threads = 0;
     bool papers = true;
@@ -44,6 +46,7 @@ struct SheetOptions {
     bool extract = false;            ///< the way back: the specs a PDF was drawn from
     std::string output = "output";
     std::string wire_file;
+    PaperOptions look;
 };
 
 /// What `seatload report` was asked for.

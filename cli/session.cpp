@@ -6,13 +6,14 @@
 
 namespace seatload::cli {
 
-Result<References> load_references(const std::string& wire_file) {
+Result<References> load_references(const std::string& wire_file, const PaperOptions& options) {
     auto catalogue = io::builtin_catalogue();
     SEATLOAD_ASSERT(catalogue.has_value());
     auto tolerances = io::builtin_tolerances();
     SEATLOAD_ASSERT(tolerances.has_value());
-    References references{
-        std::move(catalogue).value(), std::move(tolerances).value(), {sheet::Wording(io::builtin_wording())}};
+    auto paper = make_paper(options);
+    if (!paper) return Diagnostics(paper.error());
+    References references{std::move(catalogue).value(), std::move(tolerances).value(), std::move(paper).value()};
     if (wire_file.empty()) return references;
     auto own = read_file(wire_file, [&](std::string_view text, const std::string& name) {
         return io::read_wire_file(text, name, references.wires);

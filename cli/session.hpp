@@ -10,6 +10,8 @@
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
 
+#include <cli/paper_options.hpp>
+
 namespace seatload::cli {
 
 inline constexpr int kDone = 0;
@@ -24,8 +26,8 @@ struct References {
     sheet::Paper paper;  ///< how papers for the maker are to look
 };
 
-/// The built-in data, with the user's own wire file laid over it when one is named.
-Result<References> load_references(const std::string& wire_file);
+/// The built-in data, with the user's own wire file laid over it when one is named, and the paper asked for.
+Result<References> load_references(const std::string& wire_file, const PaperOptions& paper = {});
 
 /// What a reader makes of a file's text.
 template <class Reader>

@@ -66,7 +66,7 @@ int extract_all(const SheetOptions& options, const References& references, std::
 }  // namespace
 
 int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err) {
-    const auto references = load_references(options.wire_file);
+    const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
     return (options.extract ? extract_all : draw_all)(options, *references, out, err);
 }

@@ -87,7 +87,7 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
 }  // namespace
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
-    const auto references = load_references(options.wire_file);
+    const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
     const auto requirement = read_file(options.requirement, [&](std::string_view text, const std::string& name) {
         return io::read_requirement(text, name, references->wires);

@@ -111,13 +111,12 @@ std::string written(double value, Decimals decimals) {
     return decimals_in(text) < decimals.least ? fixed(value, decimals.least) : text;
 }
 
-/// Both forms with what follows each; the second stays on one line.
-std::string joined(const Amount& amount, const std::string& inch, const std::string& metric) {
-    if (amount.inch.empty()) return amount.metric + metric;
-    std::string beside = amount.metric + metric;
-    for (auto at = beside.find(' '); at != std::string::npos; at = beside.find(' ', at))
-        beside.replace(at, 1, "\u00a0");
-    return amount.inch + inch + " [" + beside + "]";
+/// Both forms, with what follows the first; the second stays on one line.
+std::string joined(const Amount& amount, const std::string& unit) {
+    std::string metric = amount.metric;
+    for (auto at = metric.find(' '); at != std::string::npos; at = metric.find(' ', at))
+        metric.replace(at, 1, "\u00a0");
+    return amount.inch + unit + " [" + metric + "]";
 }
 
 }  // namespace
@@ -140,11 +139,11 @@ std::string with_tolerance(Length nominal, Length plus_minus, int least_decimals
 
 std::string metric_name(Unit unit) { return pair(unit).metric; }
 
-std::string shown(const Amount& amount) { return joined(amount, "", ""); }
+std::string shown(const Amount& amount) { return amount.inch.empty() ? amount.metric : joined(amount, ""); }
 
 std::string with_unit(const Amount& amount) {
     const Pair names = pair(amount.unit);
-    return joined(amount, std::string(" ") + names.inch, std::string(" ") + names.metric);
+    return amount.inch.empty() ? amount.metric + " " + names.metric : joined(amount, std::string(" ") + names.inch);
 }
 
 std::string reference(const Amount& amount) { return reference(shown(amount)); }

@@ -47,7 +47,7 @@ std::string metric_name(Unit unit);
 
 /// "8.45"; on a paper in inches "0.3327 [8.45]".
 std::string shown(const Amount& amount);
-/// "8.45 mm"; on a paper in inches "0.3327 in [8.45 mm]". The number and its unit stay on one line.
+/// "8.45 mm"; on a paper in inches "0.3327 in [8.45]".
 std::string with_unit(const Amount& amount);
 /// The number that comes first on the paper: "8.45" or "0.3327".
 inline const std::string& first(const Amount& amount) { return amount.inch.empty() ? amount.metric : amount.inch; }

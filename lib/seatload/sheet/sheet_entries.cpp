@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_entries.hpp>
 
+#include <numbers>
+
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/lettering.hpp>
@@ -36,20 +38,29 @@ bool plating_embrittles(const Facts& facts) {
 constexpr double kLargestSquareIndex = 12.0;
 constexpr double kLargestSquareSlenderness = 5.0;
 
-std::string at_most(const Facts& facts, Length limit) {
-    return facts.say("common.at_most", {{"value", with_unit(facts.figures().length(limit, {2}, Rounding::down))}});
+constexpr double kWarm = 80.0;       ///< deg C from which a loss of load must be spoken of (common practice, no source)
+constexpr double kBakeFrom = 190.0;  ///< deg C, usual against hydrogen embrittlement (from memory)
+constexpr double kBakeTo = 220.0;
+
+/// The limit, and in brackets the grade it corresponds to: the standard's shares are from memory.
+std::string square_limit(const Facts& facts, Length limit) {
+    return facts.say("coil.square_limit",
+                     {{"limit", with_unit(facts.figures().length(limit, {2}, Rounding::down))},
+                      {"grade", facts.say("grade.one", {{"grade", std::to_string(facts.spec.squareness_grade)}})}});
 }
 
 Entries ground_entries(const Facts& facts) {
     const spring::Spring& s = facts.spec.spring;
     Entries out;
-    out.push_back(Named{Status::required, facts.say("coil.squareness"), at_most(facts, facts.squareness)});
-    out.push_back(Named{Status::required, facts.say("coil.parallelism"), at_most(facts, facts.parallelism)});
+    out.push_back(Named{Status::required, facts.say("coil.squareness"), square_limit(facts, facts.squareness)});
+    out.push_back(Named{Status::required, facts.say("coil.parallelism"), square_limit(facts, facts.parallelism)});
     if (s.index() > kLargestSquareIndex)
         out.push_back(Paragraph{facts.say("coil.square_so_wide")});
     else if (s.free_length / s.mean_diameter > kLargestSquareSlenderness)
         out.push_back(Paragraph{facts.say("coil.square_so_slim")});
-    if (spring::are_closed(s.ends)) {
+    if (!spring::are_closed(s.ends)) {
+        out.push_back(Named{Status::adjustable, facts.say("coil.tip"), reference(facts.say("coil.tip_as_ground"))});
+    } else {
         const std::string tip = with_unit(facts.figures().length(0.25 * s.wire_diameter, {2}));
         out.push_back(Named{Status::reference, facts.say("coil.arc_and_tip"),
                             facts.say("coil.arc_and_tip_values", {{"tip", tip}})});
@@ -60,6 +71,7 @@ Entries ground_entries(const Facts& facts) {
 Entries end_entries(const Facts& facts) {
     Entries out;
     out.push_back(Named{Status::required, facts.say("coil.ends"), ends(facts)});
+    out.push_back(Named{Status::required, facts.say("coil.deburred"), facts.say("coil.deburred_where")});
     if (facts.keeps_half_turn())
         out.push_back(Named{Status::required, facts.say("coil.tips_apart"),
                             "180° ± " + facts.figures().number(360.0 * facts.spec.limits.half_turn_slack, {0}) + "°"});
@@ -69,9 +81,9 @@ Entries end_entries(const Facts& facts) {
 
 /// A row of the grid; on a paper in inches with a second row for the metric values, in square brackets.
 void add_row(Grid& grid, const Facts& facts, const std::string& name, Unit unit,
-             const std::vector<std::optional<Amount>>& amounts, bool has_unit = true) {
+             const std::vector<std::optional<Amount>>& amounts) {
     const Figures figures = facts.figures();
-    Grid::Row row{has_unit ? name + " [" + figures.first_unit(unit) + "]" : name, {}};
+    Grid::Row row{name + " [" + figures.first_unit(unit) + "]", {}};
     Grid::Row metric{std::string("[") + metric_name(unit) + "]", {}};
     for (const auto& amount : amounts) {
         row.values.push_back(amount ? first(*amount) : "");
@@ -96,16 +108,21 @@ Grid points(const Facts& facts) {
     const LoadLimits one = figures.limits(spec.seated);
     const LoadLimits two = figures.limits(spec.full_travel);
     const auto length = [&](const Length& l) { return bracketed(figures.length(l, {2})); };
+    const auto at_most = [](Amount amount) {
+        amount.metric = "≤ " + amount.metric;
+        if (!amount.inch.empty()) amount.inch = "≤ " + amount.inch;
+        return bracketed(std::move(amount));
+    };
     const auto load = [&](const check::AtLength& at) { return bracketed(figures.force(at.load)); };
     Grid grid;
     for (const char* index : {"1", "2", "n", "c"})
         grid.heads.push_back(facts.say("load.at", {{"length", symbol("L", index)}}));
     add_row(grid, facts, "L", Unit::mm,
             {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
-             length(e.solid_length)});
-    add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most}, false);
+             at_most(figures.length(e.solid_length, {2}))});
+    grid.rows.push_back({facts.say("load.most"), {first(one.most), first(two.most)}});
     add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
-    add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least}, false);
+    grid.rows.push_back({facts.say("load.least"), {first(one.least), first(two.least)}});
     const auto stresses = [&](const std::string& name, Stress check::AtLength::*stress) {
         std::vector<std::optional<Amount>> row;
         for (const auto* at : {e.seated ? &*e.seated : nullptr, e.full_travel ? &*e.full_travel : nullptr,
@@ -139,6 +156,18 @@ Entries heat_entries(const Facts& facts) {
                   is_firm(relief->evidence) ? words : reference(words)}};
 }
 
+/// What the spring may lose in warm service; nothing when it stays cool.
+Entries relaxation_entries(const Facts& facts) {
+    const std::optional<Share>& loss = facts.spec.limits.load_loss;
+    const Celsius temperature = facts.spec.surroundings.temperature;
+    if (!loss && temperature.degrees < kWarm) return {};
+    const std::string words =
+        loss ? facts.say("service.relaxation_at_most", {{"share", facts.figures().number(100.0 * loss->value, {2})},
+                                                        {"temperature", facts.figures().temperature(temperature)}})
+             : facts.say("service.relaxation_open");
+    return {Named{Status::reference, facts.say("service.relaxation"), reference(words)}};
+}
+
 }  // namespace
 
 Entries wire_entries(const Facts& facts) {
@@ -149,6 +178,10 @@ Entries wire_entries(const Facts& facts) {
     out.push_back(Paragraph{wire_name(facts.grade), Status::required, Face::bold});
     out.push_back(
         kept_or_adjusted(facts.wire_is_adjustable(), facts.say("wire.diameter"), with_unit(wire_diameter(facts))));
+    if (facts.wire_tolerance)
+        out.push_back(Named{Status::reference, facts.say("wire.tolerance"),
+                            reference(facts.wire_tolerance->is_firm() ? facts.say("wire.tolerance_of_standard")
+                                                                      : facts.say("wire.tolerance_usual"))});
     out.push_back(
         Named{Status::reference, firm ? facts.say("wire.strength_at_least") : facts.say("wire.strength_expected"),
               references_with_unit(figures.stress(strength.minimum), figures.stress(facts.values.moduli.shear))});
@@ -185,9 +218,15 @@ Entries geometry_entries(const Facts& facts) {
     out.push_back(
         Named{Status::adjustable, facts.say("coil.coils"),
               reference(figures.number(s.total_coils, {2})) + "; " + reference(figures.number(e.active_coils, {2}))});
-    out.push_back(
-        Named{Status::reference, facts.say("coil.pitch"), reference(with_unit(figures.length(e.pitch, {2})))});
-    out.push_back(Named{Status::required, facts.say("coil.hand"), hand(facts)});
+    const double helix_degrees = in_base_unit(e.helix_angle) * 180.0 / std::numbers::pi;
+    out.push_back(Named{Status::reference, facts.say("coil.pitch_and_helix"),
+                        reference(with_unit(figures.length(e.pitch, {2}))) + "; " +
+                            reference(figures.number(helix_degrees, {1}) + "°")});
+    if (facts.keeps_half_turn())
+        out.push_back(Named{Status::required, facts.say("coil.hand"), hand(facts)});
+    else
+        out.push_back(Named{Status::required, facts.say("coil.hand_and_tips"),
+                            hand(facts) + "; " + reference(facts.say("coil.tips_anyhow"))});
     append(out, end_entries(facts));
     out.push_back(Named{Status::reference, facts.say("coil.wire_and_mass"),
                         reference(with_unit(figures.significant(Unit::mm, in_mm(e.wire_length), 3))) + "; " +
@@ -208,8 +247,9 @@ Entries load_entries(const Facts& facts) {
     const std::string grades = load_grades(facts);
     out.push_back(Named{Status::reference, facts.say("load.corresponding"),
                         reference(fine ? facts.say("load.to_be_agreed", {{"grades", grades}}) : grades)});
-    out.push_back(
-        Named{Status::reference, facts.say("load.rate"), reference(with_unit(figures.rate(facts.values.rate)))});
+    out.push_back(Named{Status::reference, facts.say("load.rate_and_stroke"),
+                        reference(with_unit(figures.rate(facts.values.rate))) + "; " +
+                            reference(with_unit(figures.length(spec.seated.length - spec.full_travel.length)))});
     out.push_back(points(facts));
     out.push_back(Named{Status::reference, facts.say("stress.limit", {{"stress", limited_stress(facts)}}),
                         reference(with_unit(figures.stress(facts.permissible_stress)) + ", " + limits_source(facts))});
@@ -225,8 +265,9 @@ Entries load_entries(const Facts& facts) {
 Entries process_entries(const Facts& facts) {
     Entries out{Heading{facts.say("process.heading")}};
     append(out, heat_entries(facts));
-    out.push_back(
-        Named{Status::adjustable, facts.say("process.surface_and_presetting"), facts.say("process.makers_choice")});
+    out.push_back(Named{
+        Status::adjustable, facts.say("process.surface_and_presetting"),
+        reference(facts.bears_solid() ? facts.say("process.preset_to_solid") : facts.say("process.preset_to_L2"))});
     if (facts.spec.duty.peened)
         out.push_back(Named{Status::required, facts.say("process.peening"), facts.say("process.peening_required")});
     else if (facts.spec.duty.is_dynamic())
@@ -234,26 +275,31 @@ Entries process_entries(const Facts& facts) {
             Named{Status::reference, facts.say("process.peening"), reference(facts.say("process.no_peening"))});
     out.push_back(Named{facts.spec.finish.empty() ? Status::reference : Status::required, facts.say("process.finish"),
                         finish(facts)});
-    if (plating_embrittles(facts)) out.push_back(required_paragraph(facts.say("process.bake")));
+    if (plating_embrittles(facts))
+        out.push_back(required_paragraph(facts.say("process.bake", {{"from", facts.figures().temperature({kBakeFrom})},
+                                                                    {"to", facts.figures().temperature({kBakeTo})}})));
     return out;
 }
 
 Entries service_entries(const Facts& facts) {
-    const demand::Surroundings& around = facts.spec.surroundings;
-    const std::string medium = around.medium.empty() ? "" : ", " + around.medium;
-    return {Heading{facts.say("service.heading")},
-            Named{Status::reference, facts.say("service.duty"), reference(duty(facts))},
-            Named{Status::reference, facts.say("service.temperature"),
-                  reference(facts.figures().temperature(around.temperature) + medium)},
-            Named{Status::reference, facts.say("service.seats"), reference(seats(facts))}};
+    const record::Spec& spec = facts.spec;
+    const std::string medium = spec.surroundings.medium.empty() ? "" : ", " + spec.surroundings.medium;
+    Entries out{Heading{facts.say("service.heading")}};
+    out.push_back(Named{Status::reference, facts.say("service.duty"), reference(duty(facts))});
+    out.push_back(Named{Status::reference, facts.say("service.temperature"),
+                        reference(facts.figures().temperature(spec.surroundings.temperature) + medium)});
+    append(out, relaxation_entries(facts));
+    out.push_back(Named{Status::reference, facts.say("service.seats"), reference(seats(facts))});
+    return out;
 }
 
 Entries inspection_entries(const Facts& facts) {
     Entries out{Heading{facts.say("inspection.heading")}};
     out.push_back(required_paragraph(test_sequence(facts)));
     if (!facts.bears_solid()) out.push_back(required_paragraph(facts.say("inspection.never_shorter")));
-    out.push_back(required_paragraph(tests_every_piece(facts.spec) ? facts.say("inspection.every_piece")
-                                                                   : facts.say("inspection.by_sampling")));
+    out.push_back(required_paragraph(
+        (tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling")) +
+        " " + facts.say("inspection.dimensions", {{"diameter", coil_symbol(facts)}})));
     out.push_back(required_paragraph(facts.say("inspection.decision")));
     return out;
 }

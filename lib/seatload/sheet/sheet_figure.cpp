@@ -12,12 +12,15 @@ SpringFigure sheet_figure(const Facts& facts) {
         return adjustable ? reference(words) : words;
     };
     const auto length = [&](std::string_view index, Length l) {
-        return symbol("L", index) + " = " + shown(figures.length(l));
+        return symbol("L", index) + " = " + first(figures.length(l));
     };
     SpringFigure out{spec.spring, in_mm(spec.seated.length), in_mm(spec.full_travel.length), !spec.bore_rules, {}};
     out.words.wire_diameter =
-        shown_as(facts.wire_is_adjustable(), "Ø" + shown(figures.wire(spec.spring.wire_diameter)));
-    out.words.coil_diameter = shown_as(facts.diameter_is_adjustable(), "Ø" + shown(coil_diameter(facts)));
+        shown_as(facts.wire_is_adjustable(), "Ø" + first(figures.wire(spec.spring.wire_diameter)));
+    // Inches take too much room for the deviations, which the tables give.
+    const Length nominal = spec.bore_rules ? spec.spring.outside_diameter() : spec.spring.inside_diameter();
+    const Amount diameter = figures.has_inches() ? figures.length(nominal) : coil_diameter(facts);
+    out.words.coil_diameter = shown_as(facts.diameter_is_adjustable(), "Ø" + first(diameter));
     out.words.free_length =
         shown_as(facts.may_adjust(record::Adjustable::free_length), length("0", spec.spring.free_length));
     out.words.seated = length("1", spec.seated.length);

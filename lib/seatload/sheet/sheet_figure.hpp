@@ -8,7 +8,8 @@
 
 namespace seatload::sheet {
 
-/// The figure of a sheet with the words at its dimensions: what is required plain, the rest in brackets.
+/// The figure of a sheet with the words at its dimensions: what is required plain, the rest in brackets. On a paper in
+/// inches they are in inches alone: the tables have both.
 SpringFigure sheet_figure(const Facts& facts);
 
 /// "Free spring, right hand, scale 5:1".

@@ -78,6 +78,7 @@ std::string duty(const Facts& facts) {
     const demand::Duty& duty = facts.spec.duty;
     if (!duty.cycles) return facts.say("service.few_cycles", {{"count", grouped(10000)}});
     const std::string count = grouped(static_cast<unsigned long long>(*duty.cycles));
+    if (!duty.is_dynamic()) return facts.say("service.static_cycles", {{"count", count}});
     if (!duty.frequency) return facts.say("service.cycles", {{"count", count}});
     return facts.say("service.cycles_at",
                      {{"count", count}, {"frequency", facts.figures().number(in_hertz(*duty.frequency), {2})}});
