@@ -1,18 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include <sys/wait.h>
-#include <unistd.h>
-
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <limits>
 #include <sstream>
 
-#include <support/check.hpp>
-
+#include <seatload/io/spec_file.hpp>
+#include <seatload/record/makers_copy.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
+#include <support/tool.hpp>
 
 #include "specimens.hpp"
 
@@ -30,45 +25,9 @@ Drawing page_with(sheet::Item item) {
 }
 
 std::string sheet_bytes(const record::Spec& spec) {
-    return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances(), paper()}).value();
+    const std::string copy = io::write_spec(record::makers_copy(spec));
+    return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances(), paper(), 1, 1, copy}).value();
 }
-
-/// A folder of its own, gone with the test.
-class Folder {
-  public:
-    Folder() : path_(std::filesystem::temp_directory_path() / ("seatload_sheet_" + std::to_string(getpid()))) {
-        std::filesystem::create_directories(path_);
-    }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    std::string operator/(const char* name) const { return (path_ / name).string(); }
-
-  private:
-    std::filesystem::path path_;
-};
-
-bool has_tool(const std::string& name) { return std::system(("command -v " + name + " >/dev/null 2>&1").c_str()) == 0; }
-
-std::string contents(const std::string& path) {
-    std::ifstream file(path, std::ios::binary);
-    std::ostringstream out;
-    out << file.rdbuf();
-    return out.str();
-}
-
-struct Run {
-    int code;
-    std::string out;
-    std::string err;
-};
-
-Run run(const Folder& folder, const std::string& command) {
-    const int status = std::system((command + " >" + (folder / "out") + " 2>" + (folder / "err")).c_str());
-    return {WEXITSTATUS(status), contents(folder / "out"), contents(folder / "err")};
-}
-
-void write(const std::string& path, const std::string& bytes) { std::ofstream(path, std::ios::binary) << bytes; }
 
 TEST_CASE("a coordinate that is not a number, or lies far off, is an error", "[sheet]") {
     const double nan = std::numeric_limits<double>::quiet_NaN();
@@ -80,6 +39,10 @@ TEST_CASE("a coordinate that is not a number, or lies far off, is an error", "[s
         CHECK_FALSE(pdf_of(page_with(sheet::Disc{{0.0, 0.0}, bad})).has_value());
         CHECK_FALSE(pdf_of(page_with(sheet::Text{{bad, 0.0}, "x"})).has_value());
         CHECK_FALSE(pdf_of(page_with(sheet::Text{{0.0, 0.0}, "x", bad})).has_value());
+    }
+    for (const double bad : {nan, inf, -1.0, 0.0, 1e9}) {
+        CHECK_FALSE(pdf_of(Drawing(bad, 210.0)).has_value());
+        CHECK_FALSE(pdf_of(Drawing(297.0, bad)).has_value());
     }
     CHECK_FALSE(pdf_of(page_with(sheet::Line{{{1.0, 1.0}}})).has_value());
     CHECK(pdf_of(page_with(sheet::Line{{{0.0, 0.0}, {1.0, 1.0}}})).has_value());
@@ -111,24 +74,22 @@ TEST_CASE("our reasons change nothing on the sheet, to the last byte", "[sheet]"
     const std::string before = sheet_bytes(spec);
     spec.why = "cheapest, and the customer is in a hurry";
     spec.identity.engine = "Ottermere M21";
+    spec.seated_demand = {1.5 * newton, std::nullopt};
+    spec.full_travel_demand = {std::nullopt, 99.0 * newton};
     CHECK(before == sheet_bytes(spec));
 }
 
 TEST_CASE("every sheet is clean for qpdf and for poppler", "[sheet]") {
-    if (!has_tool("qpdf") || !has_tool("pdftotext") || !has_tool("pdffonts") || !has_tool("pdfinfo")) {
-        WARN("qpdf or poppler-utils is not installed: the PDFs were not read back");
-        return;
-    }
-    const Folder folder;
+    if (!has_pdf_tools({"qpdf", "pdftotext", "pdffonts", "pdfinfo", "pdfdetach"})) return;
+    const ScratchFolder folder;
+    const std::string pdf = (folder / "sheet.pdf").string();
     for (const Specimen& specimen : specimens()) {
         INFO(specimen.name);
-        write(folder / "sheet.pdf", sheet_bytes(specimen.spec));
-        const Run checked = run(folder, "qpdf --check " + (folder / "sheet.pdf"));
-        CHECK(checked.code == 0);
-        CHECK(checked.err == "");
-        for (const char* tool : {"pdftotext", "pdffonts", "pdfinfo"}) {
-            const Run read =
-                run(folder, tool + (" " + (folder / "sheet.pdf")) + (std::string(tool) == "pdftotext" ? " -" : ""));
+        write_bytes(pdf, sheet_bytes(specimen.spec));
+        for (const std::string& command : {"qpdf --check " + pdf, "pdftotext " + pdf + " -", "pdffonts " + pdf,
+                                           "pdfinfo " + pdf, "pdfdetach -list " + pdf}) {
+            const ToolRun read = run_tool(folder, command);
+            INFO(command);
             CHECK(read.code == 0);
             CHECK(read.err == "");
         }
@@ -136,19 +97,17 @@ TEST_CASE("every sheet is clean for qpdf and for poppler", "[sheet]") {
 }
 
 TEST_CASE("the text of a sheet can be taken out of the PDF again", "[sheet]") {
-    if (!has_tool("pdftotext") || !has_tool("pdffonts")) {
-        WARN("poppler-utils is not installed: the PDF was not read back");
-        return;
-    }
-    const Folder folder;
+    if (!has_pdf_tools({"pdftotext", "pdffonts"})) return;
+    const ScratchFolder folder;
+    const std::string pdf = (folder / "sheet.pdf").string();
     record::Spec spec = specimen(latch());
     spec.notes = {"Пружины не спутывать; Łódź, Ørsted, 8 µm"};
-    write(folder / "sheet.pdf", sheet_bytes(spec));
-    const Run text = run(folder, "pdftotext -layout " + (folder / "sheet.pdf") + " -");
+    write_bytes(pdf, sheet_bytes(spec));
+    const ToolRun text = run_tool(folder, "pdftotext -layout " + pdf + " -");
     for (const char* words :
-         {"Ø8.2 ± 0.3", "°C", "8 µm", "τ", "Пружины не спутывать", "Łódź", "Ørsted", "OT-14-0312", "5:1", "■", "◊"})
+         {"Ø8.2 ± 0.3", "°C", "8 µm", "τ", "Пружины не спутывать", "Łódź", "Ørsted", "OT-14-0312", "2:1", "■", "◊"})
         CHECK_THAT(text.out, ContainsSubstring(words));
-    const Run fonts = run(folder, "pdffonts " + (folder / "sheet.pdf"));
+    const ToolRun fonts = run_tool(folder, "pdffonts " + pdf);
     CHECK_THAT(fonts.out, ContainsSubstring("LiberationSans"));
     // Columns "emb sub uni" of every typeface.
     std::istringstream lines(fonts.out);
@@ -170,14 +129,12 @@ TEST_CASE("an enquiry is one document with cover, reply and sheets", "[sheet]") 
     REQUIRE(bytes.has_value());
     CHECK(*bytes == *sheet::enquiry_pdf(alternatives, tolerances(), paper()));
     CHECK_FALSE(sheet::enquiry_pdf({}, tolerances(), paper()).has_value());
-    if (!has_tool("pdfinfo") || !has_tool("qpdf")) {
-        WARN("qpdf or poppler-utils is not installed: the PDF was not read back");
-        return;
-    }
-    const Folder folder;
-    write(folder / "enquiry.pdf", *bytes);
-    CHECK(run(folder, "qpdf --check " + (folder / "enquiry.pdf")).code == 0);
-    CHECK_THAT(run(folder, "pdfinfo " + (folder / "enquiry.pdf")).out, ContainsSubstring("Pages:           4"));
+    if (!has_pdf_tools({"pdfinfo", "qpdf"})) return;
+    const ScratchFolder folder;
+    const std::string pdf = (folder / "enquiry.pdf").string();
+    write_bytes(pdf, *bytes);
+    CHECK(run_tool(folder, "qpdf --check " + pdf).code == 0);
+    CHECK_THAT(run_tool(folder, "pdfinfo " + pdf).out, ContainsSubstring("Pages:           4"));
 }
 
 }  // namespace
