@@ -21,12 +21,12 @@ struct DiagramLoad {
 
 /// What is written on the axes of a load-length diagram and in its key; a key left empty is not shown.
 struct DiagramWords {
-    std::string force_axis = "F [N]";
-    std::string length_axis = "L [mm]";
-    std::string ordered = "as ordered";    ///< at the grey band
-    std::string grade = "EN 15800 grade";  ///< at the bar
-    std::string buckling;                  ///< at the upright limit line
-    std::string permissible;               ///< at the level limit line
+    std::string force_axis;   ///< "F [N]"
+    std::string length_axis;  ///< "L [mm]"
+    std::string ordered;      ///< at the grey band
+    std::string grade;        ///< at the bar
+    std::string buckling;     ///< at the upright limit line
+    std::string permissible;  ///< at the level limit line
 };
 
 /// What a load-length diagram shows [mm, N].

@@ -25,6 +25,8 @@ constexpr double kDiameterLine = 7.5;    ///< where its dimension line then stan
 constexpr double kParallelism = 2.2;     ///< what e2 takes below the side view
 constexpr double kAxisOvershoot = 4.0;
 constexpr double kFinestOutline = 0.8;  ///< wire drawn thinner than this is shown as a single line
+constexpr double kLeftShare = 0.4;      ///< of the spare width, left of the views
+constexpr double kUnderEndView = 4.0;   ///< where the end view's axis ends
 constexpr double kDetailBelow = 1.5;    ///< wire drawn thinner than this gets a detail at a larger scale
 constexpr double kLeaderRise = 3.2;     ///< of the words for the wire
 constexpr double kNearEnd = 15.0;       ///< words of lengths so near to L0 stand right of its extension line
@@ -73,7 +75,7 @@ struct Placed {
 
 /// Puts the views side by side, so far below the upper edge of the box, and with a share of the spare width on their
 /// left.
-void place_views(Placed& placed, double spare_above, double left_share = 0.4) {
+void place_views(Placed& placed, double spare_above, double left_share = kLeftShare) {
     const Box& box = placed.box;
     const double outside = 2.0 * placed.outside_radius();
     const double between = between_views(placed.figure);
@@ -89,27 +91,63 @@ double heading_room(const Placed& placed) {
     return kHeading + std::max(kDetailLetterRise, words + 0.5) - kAbove;
 }
 
-/// Finds room for the detail: below the dimensions, with the views moved up, or on the right; where it gets larger.
-void place_detail(Placed& placed, double spare_y) {
-    const SpringFigure& figure = placed.figure;
+/// Room for a detail's circle, title and margins taken off [mm].
+struct DetailRoom {
+    double radius;
+    Box box;  ///< for circle and title
+    double spare_above;
+    double left_share;
+};
+
+/// Under all dimensions, with the views moved up.
+DetailRoom room_below(const Placed& placed, double spare_y) {
     const Box& box = placed.box;
-    const double right = placed.end_centre.x + placed.outside_radius() + right_of_views(figure);
-    const double spare_above = heading_room(placed);
-    const double below = 0.5 * std::min(spare_y - spare_above - kDetailTitle, box.width()) - kDetailMargin;
-    const double beside = 0.5 * std::min(box.right - right, box.height() - kDetailTitle) - kDetailMargin;
-    placed.detail = end_detail(figure.spring, placed.at_scale, std::max(below, beside));
-    if (!placed.detail) return;
-    const double radius = placed.detail->scale.factor() * placed.detail->radius;
-    if (below >= beside) {
-        place_views(placed, spare_above);
-        const double lowest = placed.edge() - below_views(figure);
-        const double x = placed.left_face.x + std::max(radius, 0.25 * placed.length());
-        placed.detail_centre = {std::min(x, box.right - radius - kDetailMargin),
-                                0.5 * (lowest - kDetailTitle + box.bottom)};
-    } else {
-        place_views(placed, std::max(0.5 * spare_y, std::min(spare_above, spare_y)));
-        placed.detail_centre = {0.5 * (right + box.right), box.centre().y - 0.5 * kDetailTitle};
+    const double above = heading_room(placed);
+    return {0.0, {box.left, box.bottom, box.right, box.bottom + spare_y - above}, above, kLeftShare};
+}
+
+/// Right of the views.
+DetailRoom room_beside(const Placed& placed, double spare_y) {
+    const Box& box = placed.box;
+    const double left = placed.end_centre.x + placed.outside_radius() + right_of_views(placed.figure);
+    return {0.0,
+            {left, box.bottom, box.right, box.top},
+            std::max(0.5 * spare_y, std::min(heading_room(placed), spare_y)),
+            kLeftShare};
+}
+
+/// Under the end view, right of the dimensions of length, with the views moved up and to the left.
+DetailRoom room_in_corner(const Placed& placed, double spare_y) {
+    const Box& box = placed.box;
+    const FigureWords& words = placed.figure.words;
+    const double above = heading_room(placed);
+    double aside = 2.0;
+    for (const std::string* text : {&words.free_length, &words.seated, &words.full_travel}) {
+        const double width = text_width(*text, kLettering) + 2.0;
+        if (width > placed.on_paper(placed.figure.full_travel_length)) aside = std::max(aside, width + kNearEnd);
     }
+    const double top = box.bottom + spare_y - above + below_views(placed.figure) - kUnderEndView;
+    return {0.0, {box.left + kLeft + placed.length() + aside, box.bottom, box.right, top}, above, 0.0};
+}
+
+/// Finds the room in which the detail gets largest, and moves the views to leave it free.
+void place_detail(Placed& placed, double spare_y) {
+    DetailRoom best{};
+    for (const auto room_in : {&room_below, &room_beside, &room_in_corner}) {
+        DetailRoom room = room_in(placed, spare_y);
+        room.radius = 0.5 * std::min(room.box.width(), room.box.height() - kDetailTitle) - kDetailMargin;
+        if (room.radius > best.radius) best = room;
+    }
+    placed.detail = end_detail(placed.figure.spring, placed.at_scale, best.radius);
+    if (!placed.detail) return;
+    place_views(placed, best.spare_above, best.left_share);
+    const double radius = placed.detail->scale.factor() * placed.detail->radius;
+    const double reach = radius + kDetailMargin;
+    // Below, it stands under the end that it shows; elsewhere in the middle of its room.
+    const bool is_under_end = best.box.left < placed.left_face.x;
+    const double x = is_under_end ? placed.left_face.x + std::max(radius, 0.25 * placed.length()) : best.box.centre().x;
+    placed.detail_centre = {std::clamp(x, best.box.left + reach, best.box.right - reach),
+                            best.box.centre().y - 0.5 * kDetailTitle};
 }
 
 /// Where the words for the wire stand: right of it, or left where they would run into e1.
@@ -136,7 +174,7 @@ Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
     // Words on the left keep clear of the heading: under it, or right of it where there is no height for that.
     constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kAbove;
     if (wire_leader(placed).is_left && 0.5 * spare_y < kUnderHeading)
-        place_views(placed, std::min(kUnderHeading, spare_y), spare_y < kUnderHeading ? 0.8 : 0.4);
+        place_views(placed, std::min(kUnderHeading, spare_y), spare_y < kUnderHeading ? 0.8 : kLeftShare);
     if (placed.on_paper(in_mm(figure.spring.wire_diameter)) < kDetailBelow) place_detail(placed, spare_y);
     return placed;
 }
