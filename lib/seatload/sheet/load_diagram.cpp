@@ -4,22 +4,19 @@
 #include <algorithm>
 #include <vector>
 
+#include <seatload/sheet/axis_labels.hpp>
 #include <seatload/sheet/diagram_key.hpp>
 #include <seatload/sheet/dimension.hpp>
 #include <seatload/sheet/lettering.hpp>
-#include <seatload/sheet/spread.hpp>
 
 namespace seatload::sheet {
 namespace {
 
-constexpr double kLabelPitch = 4.3;  ///< between force labels
-constexpr double kLabelGap = 2.0;    ///< between length labels
-constexpr double kLeader = 3.0;      ///< length of the line from an axis to its label
 constexpr double kBandHalfWidth = 1.2;
 constexpr double kWhisker = 2.2;   ///< how far right of the band the grade's bar stands
 constexpr double kHeadroom = 6.0;  ///< over the highest force
-constexpr double kNearlyInside =
-    1.15;  ///< a limit no further above the highest force, as a share, stretches the diagram to it
+/// A limit no further above the highest force, as a share, stretches the diagram to it.
+constexpr double kNearlyInside = 1.15;
 
 /// Where lengths and forces lie on the paper.
 class Axes {
@@ -47,13 +44,6 @@ class Axes {
     double shortest_;
     double highest_;
 };
-
-/// A value on an axis and the label it gets.
-struct Mark {
-    double value;
-    std::string words;
-};
-using Marks = std::vector<Mark>;
 
 /// A point of the load line.
 struct LinePoint {
@@ -88,68 +78,32 @@ double highest_force(const LoadDiagram& d) {
     return limit <= kNearlyInside * highest ? std::max(highest, limit) : highest;
 }
 
-/// Longest first, as they come from left to right.
-Marks length_marks(const LoadDiagram& d) {
-    Marks out{{d.free_length, d.free_words}};
+/// At their lengths, longest first, as they come from left to right.
+AxisLabels length_labels(const LoadDiagram& d) {
+    AxisLabels out{{d.free_length, d.free_words}};
     for (const LinePoint& p : line_points(d)) out.push_back({p.length, p.length_words});
     if (const auto length = shown_buckling(d)) out.push_back({*length, d.buckling_words});
-    std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.value > b.value; });
+    std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at > b.at; });
     return out;
 }
 
-/// Smallest first, as they come from the bottom up.
-Marks force_marks(const LoadDiagram& d) {
-    Marks out;
+/// At their forces, smallest first, as they come from the bottom up.
+AxisLabels force_labels(const LoadDiagram& d) {
+    AxisLabels out;
     for (const LinePoint& p : line_points(d)) out.push_back({p.force, p.force_words});
     if (d.permissible_force && *d.permissible_force <= highest_force(d))
         out.push_back({*d.permissible_force, d.permissible_words});
-    std::stable_sort(out.begin(), out.end(), [](const Mark& a, const Mark& b) { return a.value < b.value; });
+    std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at < b.at; });
     return out;
 }
 
-/// Whether the labels of the lengths find room side by side, or must be turned to stand upright.
-bool are_turned(const Box& box, const Marks& marks) {
-    double width = 0.0;
-    for (const Mark& mark : marks) width += text_width(mark.words, kLettering) + kLabelGap;
-    return width > box.width();
-}
-
-double widest(const Marks& marks) {
-    double width = 0.0;
-    for (const Mark& mark : marks) width = std::max(width, text_width(mark.words, kLettering));
-    return width;
-}
-
-void draw_length_labels(Drawing& drawing, const Axes& axes, const Box& box, const Marks& marks) {
-    const bool turned = are_turned(box, marks);
-    std::vector<Spot> spots;
-    for (const Mark& mark : marks)
-        spots.push_back({axes.x(mark.value), turned ? kLabelPitch : text_width(mark.words, kLettering) + kLabelGap});
-    const auto places = spread(spots, box.left, box.right);
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        const Point foot{axes.x(marks[i].value), axes.plot().bottom};
-        const double end = foot.y - kLeader;
-        drawing.line(foot, {places[i], end});
-        Text text{{places[i], end - 3.3}, marks[i].words, kLettering, Align::centre};
-        if (turned) {
-            text.at = {places[i] + 0.5 * kLettering, end - 0.8};
-            text.align = Align::right;
-            text.turn = 90.0;
-        }
-        drawing.add(text);
-    }
-}
-
-void draw_force_labels(Drawing& drawing, const Axes& axes, const Marks& marks) {
-    std::vector<Spot> spots;
-    for (const Mark& mark : marks) spots.push_back({axes.y(mark.value), kLabelPitch});
-    const auto places = spread(spots, axes.plot().bottom + 1.0, axes.plot().top - 3.0);
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        const Point foot{axes.plot().left, axes.y(marks[i].value)};
-        const double end = foot.x - kLeader;
-        drawing.line(foot, {end, places[i]});
-        drawing.add(Text{{end - 0.6, places[i] - 0.5 * kLettering}, marks[i].words, kLettering, Align::right});
-    }
+void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const LoadDiagram& d) {
+    AxisLabels lengths = length_labels(d);
+    for (AxisLabel& label : lengths) label.at = axes.x(label.at);
+    draw_under_axis(drawing, lengths, axes.plot().bottom, box.left, box.right);
+    AxisLabels forces = force_labels(d);
+    for (AxisLabel& label : forces) label.at = axes.y(label.at);
+    draw_beside_axis(drawing, forces, axes.plot().left, axes.plot().bottom + 1.0, axes.plot().top - 3.0);
 }
 
 void draw_ordered(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
@@ -226,10 +180,9 @@ std::vector<KeyEntry> key_entries(const LoadDiagram& d) {
 
 /// What the labels and the key leave of the box.
 Box plot_in(const Box& box, const LoadDiagram& d) {
-    const Marks lengths = length_marks(d);
-    const double left = std::max(text_width(d.words.force_axis, kLettering), widest(force_marks(d)));
-    const double below = are_turned(box, lengths) ? widest(lengths) + 1.5 : 4.5;
-    return {box.left + left + kLeader + 2.0, box.bottom + kLeader + below, box.right - 3.0,
+    const AxisLabels name{{0.0, d.words.force_axis}};
+    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d)));
+    return {box.left + left, box.bottom + height_under_axis(length_labels(d), box.width()), box.right - 3.0,
             box.top - key_height(key_entries(d), box.width()) - 2.0};
 }
 
@@ -247,8 +200,7 @@ void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diag
         draw_grade(drawing, axes, *load);
         drawing.add(Disc{axes.at(load->length, load->nominal), 0.7});
     }
-    draw_length_labels(drawing, axes, box, length_marks(diagram));
-    draw_force_labels(drawing, axes, force_marks(diagram));
+    draw_labels(drawing, axes, box, diagram);
 }
 
 }  // namespace seatload::sheet

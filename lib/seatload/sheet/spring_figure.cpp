@@ -45,8 +45,11 @@ bool is_diameter_right(const SpringFigure& figure) { return figure.inside_diamet
 double between_views(const SpringFigure& figure) { return has_deviation(figure) ? kDeviationReach + 1.0 : kBetween; }
 double right_of_views(const SpringFigure& figure) { return is_diameter_right(figure) ? kDiameterRight : kRight; }
 
-double below_views(const SpringFigure& figure) {
-    return figure.words.parallelism.empty() ? kBelow : kBelow + kParallelism;
+/// e2 stands level with the uppermost row, and pushes it down when its words stand outside the arrows.
+double below_views(const SpringFigure& figure, double scale) {
+    const bool is_row_free =
+        text_width(figure.words.full_travel, kLettering) + 2.0 <= scale * figure.full_travel_length;
+    return figure.words.parallelism.empty() || is_row_free ? kBelow : kBelow + kParallelism;
 }
 
 bool is_simplified(const SpringFigure& figure, Scale scale) {
@@ -126,7 +129,7 @@ DetailRoom room_in_corner(const Placed& placed, double spare_y) {
         const double width = text_width(*text, kLettering) + 2.0;
         if (width > placed.on_paper(placed.figure.full_travel_length)) aside = std::max(aside, width + kNearEnd);
     }
-    const double top = box.bottom + spare_y - above + below_views(placed.figure) - kUnderEndView;
+    const double top = box.bottom + spare_y - above + below_views(placed.figure, placed.scale()) - kUnderEndView;
     return {0.0, {box.left + kLeft + placed.length() + aside, box.bottom, box.right, top}, above, 0.0};
 }
 
@@ -169,7 +172,7 @@ WireLeader wire_leader(const Placed& placed) {
 
 Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
     Placed placed{figure, box, scale, {}, {}, {}, {}};
-    const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure);
+    const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure, scale.factor());
     place_views(placed, 0.5 * spare_y);
     // Words on the left keep clear of the heading: under it, or right of it where there is no height for that.
     constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kAbove;
@@ -214,7 +217,7 @@ void draw_lengths(Drawing& drawing, const Placed& placed) {
     const Row rows[] = {{placed.figure.full_travel_length, placed.figure.words.full_travel, true},
                         {placed.figure.seated_length, placed.figure.words.seated, true},
                         {in_mm(placed.figure.spring.free_length), placed.figure.words.free_length, false}};
-    const double first = edge - 1.5 - kRowPitch - (below_views(placed.figure) - kBelow);
+    const double first = edge - 1.5 - kRowPitch - (below_views(placed.figure, placed.scale()) - kBelow);
     // Drawn from the outermost inwards: words that do not fit inside wipe the extension lines they stand on.
     for (int i = 2; i >= 0; --i) {
         const double x = face.x + placed.on_paper(rows[i].length);
@@ -259,8 +262,12 @@ Scale figure_scale(const SpringFigure& figure, const Box& box) {
     const double outside = in_mm(figure.spring.outside_diameter());
     const double free = box.width() - kLeft - between_views(figure) - right_of_views(figure);
     const double across = free / (in_mm(figure.spring.free_length) + outside);
-    const double upwards = (box.height() - kAbove - below_views(figure)) / outside;
-    return largest_scale(std::min(across, upwards));
+    const auto largest = [&](double below) {
+        return largest_scale(std::min(across, (box.height() - kAbove - below) / outside));
+    };
+    const Scale scale = largest(kBelow);
+    const double below = below_views(figure, scale.factor());
+    return below > kBelow ? largest(below) : scale;
 }
 
 void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, Scale scale) {

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/sheet/drawing.hpp>
+
+// Labels of marks on the axes of a diagram, pushed apart where they would overlap and led back to their marks.
+
+namespace seatload::sheet {
+
+/// Where a mark lies along its axis on the paper [mm], and what is written at it.
+struct AxisLabel {
+    double at = 0.0;
+    std::string words;
+};
+using AxisLabels = std::vector<AxisLabel>;
+
+/// What labels under a level axis take below it [mm]: they stand in one row, in two, or turned upright, as a width lets
+/// them. Where they lie does not matter.
+double height_under_axis(const AxisLabels& labels, double width);
+
+/// Draws labels under a level axis, from left to right; they keep between two ends.
+void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right);
+
+/// What labels left of an upright axis take [mm].
+double width_beside_axis(const AxisLabels& labels);
+
+/// Draws labels left of an upright axis, from the bottom up; they keep between two heights.
+void draw_beside_axis(Drawing& drawing, const AxisLabels& labels, double axis_x, double bottom, double top);
+
+}  // namespace seatload::sheet
