@@ -27,8 +27,9 @@ std::vector<std::string> keys(const record::PhraseBook& book) {
     return out;
 }
 
-/// The phrases of all tables, "table.key", in the order of the file.
-std::vector<Placed> collect(Document& document) {
+/// The phrases of all tables, "table.key", in the order of the file. What is no text goes into the book as it is
+/// complained of, so that it is not called missing as well.
+std::vector<Placed> collect(Document& document, record::PhraseBook& book) {
     std::vector<Placed> out;
     for (const Entry& section : std::get<Table>(document.root().value)) {
         const Table* phrases = std::get_if<Table>(&section.node.value);
@@ -36,11 +37,13 @@ std::vector<Placed> collect(Document& document) {
         for (const Entry& entry : *phrases) {
             const std::string key = section.key + '.' + entry.key;
             const auto* words = std::get_if<std::string>(&entry.node.value);
-            if (words == nullptr)
-                document.error(entry.node.at,
-                               key + ": text in quotes is wanted, this is " + std::string(kind_of(entry.node)));
-            else
+            if (words != nullptr) {
                 out.push_back({key, *words, entry.at, entry.node.at});
+                continue;
+            }
+            document.error(entry.node.at,
+                           key + ": text in quotes is wanted, this is " + std::string(kind_of(entry.node)));
+            book.phrases.emplace(key, "");
         }
     }
     return out;
@@ -103,7 +106,7 @@ Result<record::PhraseBook> read(std::string_view text, const std::string& file_n
     record::PhraseBook book;
     read_head(document, book);
     if (document.has_error()) return document.diagnostics();
-    for (const Placed& phrase : collect(document)) {
+    for (const Placed& phrase : collect(document, book)) {
         check_words(document, phrase);
         if (model != nullptr) check_against(document, phrase, *model);
         book.phrases.emplace(phrase.key, phrase.words);

@@ -14,12 +14,18 @@ namespace {
 
 constexpr int kCoarsestGrade = 3;
 constexpr double kStepsPerNewton = 100.0;  // loads and their deviations go on a sheet in 0.01 N
+constexpr double kFinestSteps = 1e5;
+
+/// The smaller a load, the finer its step: a tenth of 0.01 N below 1 N, a hundredth below 0.1 N.
+double steps_per_newton(Force load) {
+    double steps = kStepsPerNewton;
+    for (double least = 1.0; in_newton(load) < least && steps < kFinestSteps; least /= 10.0) steps *= 10.0;
+    return steps;
+}
 
 // Divided, not multiplied by 0.01, so that 0.69 N is the double nearest to 0.69.
-Force rounded_down(Force force) {
-    return std::floor(in_newton(force) * kStepsPerNewton + 1e-6) / kStepsPerNewton * newton;
-}
-Force rounded(Force force) { return std::round(in_newton(force) * kStepsPerNewton) / kStepsPerNewton * newton; }
+Force rounded_down(Force force, double steps) { return std::floor(in_newton(force) * steps + 1e-6) / steps * newton; }
+Force rounded(Force force, double steps) { return std::round(in_newton(force) * steps) / steps * newton; }
 
 Force load_tolerance(const spring::Spring& s, Force load, int grade) {
     const double n = spring::active_coils(s.ends, s.total_coils);
@@ -35,10 +41,11 @@ LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, co
     const Force up = band.at_most ? std::min(*band.at_most - load, coarse) : usual;
     LoadAtLength ordered;
     ordered.length = length;
-    ordered.nominal = rounded(load);
+    const double steps = steps_per_newton(load);
+    ordered.nominal = rounded(load, steps);
     // Deviations count from the rounded nominal, so that rounding it never widens what is accepted.
-    ordered.plus = rounded_down(std::max(0.0 * newton, load + up - ordered.nominal));
-    ordered.minus = rounded_down(std::max(0.0 * newton, ordered.nominal - (load - down)));
+    ordered.plus = rounded_down(std::max(0.0 * newton, load + up - ordered.nominal), steps);
+    ordered.minus = rounded_down(std::max(0.0 * newton, ordered.nominal - (load - down)), steps);
     ordered.grade = load_grade_inside(s, ordered.nominal, ordered.plus, ordered.minus);
     return ordered;
 }
@@ -47,7 +54,7 @@ LoadAtLength ordered_load(const spring::Spring& s, Length length, Force load, co
 
 std::optional<int> load_grade_inside(const spring::Spring& s, Force load, Force plus, Force minus) {
     for (int grade = kCoarsestGrade; grade >= 1; --grade)
-        if (load_tolerance(s, load, grade) <= std::min(plus, minus) + newton / kStepsPerNewton) return grade;
+        if (load_tolerance(s, load, grade) <= std::min(plus, minus) + newton / steps_per_newton(load)) return grade;
     return std::nullopt;
 }
 

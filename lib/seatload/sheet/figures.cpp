@@ -82,18 +82,20 @@ double rounded(double value, int decimals, Rounding rounding) {
     }
 }
 
-/// The same limits in the other unit, none of them outside the metric ones.
-Toleranced converted(const Toleranced& metric, const Pair& pair) {
-    const int decimals = metric.decimals + pair.further_decimals;
+/// The limits written with so many decimals in a unit that holds so much of the metric one; none lies outside.
+Toleranced written(const Toleranced& exact, double metric_in_one, int decimals) {
     const double steps = std::pow(10.0, decimals);
-    const double nominal = std::round(metric.nominal / pair.metric_in_one * steps) / steps;
+    const double nominal = std::round(exact.nominal / metric_in_one * steps) / steps;
     const auto inside = [&](double room) { return std::max(0.0, rounded(room, decimals, Rounding::down)); };
-    double plus = inside((metric.nominal + metric.plus) / pair.metric_in_one - nominal);
-    double minus = inside(nominal - (metric.nominal - metric.minus) / pair.metric_in_one);
+    double plus = inside((exact.nominal + exact.plus) / metric_in_one - nominal);
+    double minus = inside(nominal - (exact.nominal - exact.minus) / metric_in_one);
     // What is alike both ways stays so.
-    if (fixed(metric.plus, metric.decimals) == fixed(metric.minus, metric.decimals))
-        plus = minus = std::min(plus, minus);
+    if (fixed(exact.plus, exact.decimals) == fixed(exact.minus, exact.decimals)) plus = minus = std::min(plus, minus);
     return {nominal, plus, minus, decimals};
+}
+
+Toleranced converted(const Toleranced& metric, const Pair& pair) {
+    return written(metric, pair.metric_in_one, metric.decimals + pair.further_decimals);
 }
 
 Toleranced toleranced_length(Length nominal, Length plus_minus, int least_decimals) {
@@ -102,8 +104,8 @@ Toleranced toleranced_length(Length nominal, Length plus_minus, int least_decima
 }
 
 Toleranced toleranced_load(const record::LoadAtLength& load, int least_decimals) {
-    return {in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus),
-            std::max(load_decimals(load), least_decimals)};
+    const int decimals = std::max(load_decimals(load), least_decimals);
+    return written({in_newton(load.nominal), in_newton(load.plus), in_newton(load.minus), decimals}, 1.0, decimals);
 }
 
 std::string written(double value, Decimals decimals) {

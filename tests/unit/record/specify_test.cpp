@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <cmath>
+
 #include <seatload/check/evaluation.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/spring/coils.hpp>
@@ -82,4 +84,25 @@ TEST_CASE("a spec carries enough to be judged again as it was") {
         for (std::size_t i = 0; i < first.verdicts.size(); ++i)
             CHECK(first.verdicts[i].reason == again.verdicts[i].reason);
     }
+}
+
+TEST_CASE("loads below 1 N are ordered in finer steps, so that three significant digits are left") {
+    demand::Requirement r = latch();
+    r.seated_load = {0.30 * newton, 0.80 * newton};
+    r.full_travel_load = {std::nullopt, 1.60 * newton};
+    r.wire.grades = {"EN10270-1-SH"};
+    r.surroundings.temperature = {20.0};
+    const auto all = specs(r);
+    REQUIRE_FALSE(all.empty());
+    bool is_finer = false;
+    for (const record::Spec& spec : all) {
+        for (const Force& force : {spec.seated.nominal, spec.seated.plus, spec.seated.minus}) {
+            const double thousandths = 1000.0 * in_newton(force);
+            CHECK_THAT(thousandths, WithinAbs(std::round(thousandths), 1e-9));
+            is_finer = is_finer || std::abs(thousandths / 10.0 - std::round(thousandths / 10.0)) > 0.05;
+        }
+        CHECK(in_newton(spec.seated.nominal - spec.seated.minus) >= 0.30 - 1e-9);
+        CHECK(in_newton(spec.seated.nominal + spec.seated.plus) <= 0.80 + 1e-9);
+    }
+    CHECK(is_finer);
 }
