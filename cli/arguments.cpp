@@ -92,7 +92,7 @@ void add_sheet(CLI::App& app, SheetOptions& o) {
 }
 
 void add_reply(CLI::App& app, ReplyOptions& o) {
-    CLI::App& c = add_command(app, "reply", "show what makers offer, from the forms they filled in");
+    CLI::App& c = add_command(app, "reply", "show what makers offer, from forms they filled in");
     c.add_option("FILE", o.replies, "reply files")->required();
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }

@@ -50,7 +50,7 @@ std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& fol
     std::vector<std::string> names;
     for (char letter = 'a'; letter <= 'z'; ++letter)
         for (const char* ending : {".toml", ".pdf"}) names.push_back(stem + '-' + letter + ending);
-    for (const char* ending : {"-enquiry.pdf", "-reply.toml"}) names.push_back(stem + ending);
+    for (const char* ending : {"-enquiry.pdf", "-reply.toml", "-calculation.pdf"}) names.push_back(stem + ending);
     std::vector<std::filesystem::path> stale;
     for (const std::string& name : names) {
         const std::filesystem::path path = folder / name;

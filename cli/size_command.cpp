@@ -6,11 +6,13 @@
 #include <nlohmann/json.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/io/builtin.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/enquiry.hpp>
+#include <seatload/sheet/report.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include <cli/papers.hpp>
@@ -57,12 +59,13 @@ std::string stem(const demand::Requirement& requirement) {
     return file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
 }
 
-/// Specs, sheets and the enquiry, all in memory; what is said of them is added to `said`.
+/// Specs, sheets, the enquiry and the calculation report, all in memory; what is said of them is added to `said`.
 std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space,
-                               const std::vector<Offer>& offers, const References& refs,
+                               const sizing::Census& census, const std::vector<Offer>& offers, const References& refs,
                                const std::filesystem::path& folder, Diagnostics& said) {
     std::vector<Paper> papers;
     std::vector<sheet::EnquiryAlternative> offered;
+    std::vector<sheet::ReportAlternative> reckoned;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
         const Diagnostics each = placed(bytes.error(), (folder / name).string());
         said.insert(said.end(), each.begin(), each.end());
@@ -73,10 +76,15 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
         const std::string name = stem(requirement) + '-' + lower(offer.spec.alternative);
         const std::string copy = io::write_spec(record::makers_copy(offer.spec));
         offered.push_back({offer.spec, grade, copy});
+        reckoned.push_back({offer.spec, grade});
         keep(name + ".toml", io::write_spec(offer.spec));
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
     keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper));
+    const sheet::Wording english(io::builtin_wording());
+    keep(stem(requirement) + "-calculation.pdf",
+         sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, english,
+                                        sheet::ReportSizing{space, census}, refs.paper.size}));
     const std::filesystem::path form = folder / (stem(requirement) + "-reply.toml");
     const Diagnostics in_the_way = answers_in_the_way(form);
     said.insert(said.end(), in_the_way.begin(), in_the_way.end());
@@ -102,7 +110,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     std::vector<Paper> papers;
     Diagnostics said = requirement.error();
     if (options.papers && !offers.empty())
-        papers = make_papers(*requirement, space, offers, *references, options.output, said);
+        papers = make_papers(*requirement, space, found.census, offers, *references, options.output, said);
     err << render(sorted(said));
     if (has_error(said)) return kBadInput;
     if (!papers.empty())

@@ -16,12 +16,13 @@ namespace {
 
 /// Far enough apart to be told from one another on a black-and-white print.
 constexpr std::array<double, 5> kGreys{0.90, 0.74, 0.56, 0.38, 0.18};
-constexpr double kKeyHeight = 9.0;
+constexpr double kKeyHeight = 12.5;
 constexpr double kAxisName = 6.0;
 constexpr double kLetterStrip = 10.0;
-constexpr double kLeastCell = 1.0;   ///< height of a cell; finer steps are put together
-constexpr double kLabelPitch = 4.0;  ///< of the upright labels below
-constexpr double kWidestColumn = 12.0;
+constexpr double kLeastCell = 1.0;    ///< height of a cell; finer steps are put together
+constexpr double kLabelPitch = 4.0;   ///< of the upright labels below
+constexpr double kLetterPitch = 4.4;  ///< between letters at the right, as far as there is room
+constexpr double kWidestColumn = 18.0;
 constexpr int kTicks = 10;
 
 /// The part of the map that holds something, with one column before and after.
@@ -80,7 +81,7 @@ Shades shades_for(std::span<const sizing::MapRow> columns) {
 
 void draw_key(Drawing& drawing, const Box& box, const Shades& shades) {
     double x = box.left;
-    const double y = box.top - 4.0;
+    const double y = box.top - 8.4;
     const auto swatch = [&](double grey, const std::string& words) {
         const Box sample{x, y - 0.6, x + 6.0, y + 3.0};
         drawing.fill(sample, grey);
@@ -89,9 +90,7 @@ void draw_key(Drawing& drawing, const Box& box, const Shades& shades) {
         drawing.add(text);
         x = text_box(text).right + 4.0;
     };
-    const Text name{{x, y}, "best tolerance room:"};
-    drawing.add(name);
-    x = text_box(name).right + 3.0;
+    drawing.add(Text{{box.left, box.top - 3.6}, "Best tolerance room x of the springs in a cell:"});
     if (!shades.is_bounded) {
         swatch(shades.grey(0.0), "some spring fits; no load is limited");
         return;
@@ -147,7 +146,9 @@ void draw_marks(Drawing& drawing, const Plot& plot, std::span<const sizing::MapR
                      mark.letter});
     std::stable_sort(places.begin(), places.end(), [](const auto& a, const auto& b) { return a.first.y < b.first.y; });
     std::vector<Spot> spots;
-    for (const auto& place : places) spots.push_back({place.first.y, 4.4});
+    const double pitch =
+        std::min(kLetterPitch, plot.box.height() / static_cast<double>(std::max<std::size_t>(1, places.size())));
+    for (const auto& place : places) spots.push_back({place.first.y, pitch});
     const auto heights = spread(spots, plot.box.bottom, plot.box.top);
     for (std::size_t i = 0; i < places.size(); ++i) {
         const Point at = places[i].first;

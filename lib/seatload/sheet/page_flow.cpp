@@ -114,16 +114,16 @@ void PageFlow::headed_rows(const std::string& words, const RuledTable& table) {
 void PageFlow::broken_table(const RuledTable& table) {
     RuledTable part = table;
     for (std::size_t next = 1; next < table.rows.size();) {
-        part.rows = {table.rows.front()};
+        part.rows = {table.rows.front(), table.rows[next++]};
+        need(height(part));
         while (next < table.rows.size()) {
             part.rows.push_back(table.rows[next]);
-            if (part.rows.size() > 2 && y_ - height(part) < room_.bottom) {
+            if (y_ - height(part) < room_.bottom) {
                 part.rows.pop_back();
                 break;
             }
             ++next;
         }
-        need(height(part));
         draw(page(), {room_.left, y_}, part);
         y_ -= height(part) + kGap;
     }

@@ -57,10 +57,9 @@ void draw_upright_axis(Drawing& drawing, const Plot& plot, const std::string& na
     for (const double value : ticks.at) {
         const double y = plot.y(value);
         drawing.line({plot.box.left, y}, {plot.box.left - kTick, y});
-        drawing.add(Text{{plot.box.left - kTick - 0.6, y - 0.5 * kLettering},
-                         shown(value, ticks.decimals),
-                         kLettering,
-                         Align::right});
+        // Kept clear of the first number of the level axis.
+        const double base = std::max(y - 0.5 * kLettering, plot.box.bottom);
+        drawing.add(Text{{plot.box.left - kTick - 0.6, base}, shown(value, ticks.decimals), kLettering, Align::right});
     }
     drawing.add(Text{{plot.box.left, plot.box.top + 2.6}, name});
 }

@@ -9,6 +9,7 @@
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/report_overview.hpp>
 #include <seatload/sheet/report_part.hpp>
+#include <seatload/sheet/report_steps.hpp>
 #include <seatload/sheet/report_subject.hpp>
 #include <seatload/sheet/title_block.hpp>
 
@@ -47,6 +48,14 @@ std::string part_words(const ReportSubject& subject, std::size_t index, std::siz
                                                           : "Alternative " + report_letter(subject.spec, index);
 }
 
+/// What all the springs are asked for, when it is the same.
+std::optional<StepGroup> common_demand(const std::vector<ReportSubject>& subjects) {
+    const StepGroup first = report_steps(subjects.front()).front();
+    for (const ReportSubject& subject : subjects)
+        if (report_steps(subject).front() != first) return std::nullopt;
+    return first;
+}
+
 Result<std::vector<ReportSubject>> subjects_of(const ReportInput& input) {
     std::vector<ReportSubject> subjects;
     Diagnostics diagnostics;
@@ -67,14 +76,17 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     if (!known) return known.error();
     const std::vector<ReportSubject>& subjects = *known;
 
-    PageFlow flow;
+    PageFlow flow(input.size);
     std::vector<Part> parts;
     const auto end_part = [&](std::string words) { parts.push_back({flow.pages().size(), std::move(words)}); };
-    add_overview(flow, subjects, input.sizing);
+    add_overview(flow, subjects);
+    const auto demand = common_demand(subjects);
+    if (demand) add_steps(flow, *demand);
+    if (input.sizing) add_map(flow, subjects, *input.sizing);
     end_part("Overview");
     for (std::size_t i = 0; i < subjects.size(); ++i) {
         flow.new_page();
-        add_report_part(flow, subjects[i], part_words(subjects[i], i, subjects.size()));
+        add_report_part(flow, subjects[i], part_words(subjects[i], i, subjects.size()), !demand);
         end_part(part_words(subjects[i], i, subjects.size()));
     }
     add_sources(flow, subjects, input.sources);

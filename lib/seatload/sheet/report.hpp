@@ -9,7 +9,7 @@
 #include <seatload/core/result.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/drawing.hpp>
-#include <seatload/sheet/wording.hpp>
+#include <seatload/sheet/paper.hpp>
 #include <seatload/sizing/search.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -35,9 +35,10 @@ struct ReportInput {
     const std::vector<wire::Source>& sources;  ///< the bibliography behind keys in square brackets
     const Wording& words;                      ///< of the title block's fields; the report itself is in English
     std::optional<ReportSizing> sizing;        ///< nothing: no map
+    PaperSize size = PaperSize::a4;
 };
 
-/// The calculation report, for us and for an engineer who checks by hand, never for the maker: upright A4. For each
+/// The calculation report, for us and for an engineer who checks by hand, never for the maker: upright pages. For each
 /// spec every input, formula, number, limit, margin, source and trust mark; load-length diagram, simulated loads, and
 /// the fatigue diagram where the duty is cyclic; once, the map of all that fits. Errors: no alternative, and those of
 /// report_subject() for each.

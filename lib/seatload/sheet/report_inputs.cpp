@@ -98,7 +98,7 @@ void add_wire(Calculation& c, const ReportSubject& s) {
     };
     const wire::Grade& g = s.grade;
     c.said("grade", g.id, g.standard + ", " + g.designation, Trust::given);
-    c.given("d", "wire diameter", s.wire.d_mm, "mm", "alternative chosen; spec, [spring] wire_diameter", Trust::given);
+    c.given("d", "wire diameter", s.wire.d_mm, "mm", "chosen; spec, [spring] wire_diameter", Trust::given);
     if (g.diameter_tolerance.empty())
         c.given("T_d", "tolerance of d, plus-minus", s.wire.d_tolerance_mm, "mm", "none established: taken as 0",
                 Trust::estimate);
@@ -129,7 +129,7 @@ void add_inputs(Calculation& c, const ReportSubject& s) {
     add_wire(c, s);
     c.heading("The spring");
     const auto chosen = [&](const char* key, const char* name, double value, const char* unit, const char* where) {
-        c.given(key, name, value, unit, std::string("alternative chosen; spec, [spring] ") + where, Trust::given);
+        c.given(key, name, value, unit, std::string("chosen; spec, [spring] ") + where, Trust::given);
     };
     chosen("D", "mean coil diameter", in_mm(s.spec.spring.mean_diameter), "mm", "mean_diameter");
     chosen("n_t", "total coils", s.spec.spring.total_coils, "", "total_coils");

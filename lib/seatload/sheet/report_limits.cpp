@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include <seatload/core/text.hpp>
+#include <seatload/sheet/wording.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -16,11 +18,19 @@ std::string margin(const check::Verdict& v) {
     return fixed(100.0 * v.margin, 1) + " %";
 }
 
+/// A rule's source with its signs and indices as they are printed.
+std::string printed_source(std::string_view source) {
+    std::string words = with_indices(source);
+    for (const auto& [plain, sign] : {std::pair{"<=", "≤"}, std::pair{">=", "≥"}})
+        for (auto at = words.find(plain); at != std::string::npos; at = words.find(plain)) words.replace(at, 2, sign);
+    return words;
+}
+
 }  // namespace
 
 RuledTable limits_table(const ReportSubject& s, double width) {
     RuledTable table;
-    table.widths = {48.0, 25.0, 30.0, 19.0, 13.0};
+    table.widths = {47.0, 23.0, 28.0, 18.0, 12.0};
     double rest = width;
     for (const double w : table.widths) rest -= w;
     table.widths.push_back(rest);
@@ -29,7 +39,7 @@ RuledTable limits_table(const ReportSubject& s, double width) {
         table.rows.push_back({std::string(v.rule->subject), check::shown(v.measure.value, v.rule->unit),
                               (v.rule->sense == check::Sense::at_least ? "at least " : "at most ") +
                                   check::shown(v.measure.limit, v.rule->unit),
-                              margin(v), v.passed ? "yes" : "NO", std::string(v.rule->source)});
+                              margin(v), v.passed ? "yes" : "NO", printed_source(v.rule->source)});
     return table;
 }
 

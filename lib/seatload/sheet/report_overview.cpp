@@ -12,7 +12,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kMapHeight = 150.0;
+constexpr double kMapHeight = 140.0;
 
 std::string identity(const record::Spec& spec) {
     std::vector<std::string> words;
@@ -37,7 +37,7 @@ RuledTable side_by_side(std::span<const ReportSubject> subjects) {
              significant(in_mm(spring.free_length), 6), fixed(in_newton(s.seated().load), 2),
              fixed(in_newton(s.full_travel().load), 2),
              stress != nullptr ? fixed(100.0 * stress->measure.value / stress->measure.limit, 0) + " %" : "",
-             s.values.fits() ? "all" : "NOT ALL"});
+             s.values.fits() ? "all" : "no"});
     }
     return table;
 }
@@ -77,30 +77,9 @@ RuledTable rejections_table(const sizing::Census& census) {
     return table;
 }
 
-void add_map(PageFlow& flow, std::span<const ReportSubject> subjects, const ReportSizing& sizing) {
-    flow.new_page();
-    flow.heading("All that fits");
-    flow.paragraph(grouped(sizing.census.looked_at) +
-                   " combinations of wire, mean diameter, coils, ends and free length were looked at; " +
-                   grouped(sizing.census.fit) + " meet every limit.");
-    if (has_fit(sizing.census.map)) {
-        auto room = flow.room(kMapHeight);
-        draw_fit_map(room.drawing, room.box, sizing.census.map, marks_of(subjects));
-        flow.paragraph(
-            "Each cell stands for all grades, coils, ends and free lengths at that wire and mean diameter; white: "
-            "nothing fits. Tolerance room: how many times the load tolerance of EN 15800 (from memory) fits between "
-            "the loads and their nearest limit. Letters are the alternatives.");
-    }
-    flow.headed_table("What rejects the rest", rejections_table(sizing.census));
-    for (const sizing::GradeLeftOut& out : sizing.space.left_out) {
-        Diagnostics ignored;  // a user's own wire was complained of where it is printed first
-        flow.point("Left out before: " + readable(out.grade, "wire", ignored) + " (" + out.reason + ").");
-    }
-}
-
 }  // namespace
 
-void add_overview(PageFlow& flow, std::span<const ReportSubject> subjects, const std::optional<ReportSizing>& sizing) {
+void add_overview(PageFlow& flow, std::span<const ReportSubject> subjects) {
     flow.heading("Calculation report");
     const record::Spec& spec = subjects.front().spec;
     if (const std::string who = identity(spec); !who.empty()) flow.paragraph(who + ".");
@@ -117,7 +96,26 @@ void add_overview(PageFlow& flow, std::span<const ReportSubject> subjects, const
         "A spring stores energy: guard eyes and hands when pressing, testing or releasing it. It may hold an engine "
         "together: this calculation does not replace a trial, and a competent person must check it before use. Local "
         "codes and licensed practice govern.");
-    if (sizing) add_map(flow, subjects, *sizing);
+}
+
+void add_map(PageFlow& flow, std::span<const ReportSubject> subjects, const ReportSizing& sizing) {
+    const std::string counted = grouped(sizing.census.looked_at) +
+                                " combinations of wire, mean diameter, coils, ends and free length were looked at; " +
+                                grouped(sizing.census.fit) + " meet every limit.";
+    if (has_fit(sizing.census.map)) {
+        auto room = flow.headed_room("All that fits", kMapHeight);
+        draw_fit_map(room.drawing, room.box, sizing.census.map, marks_of(subjects));
+        flow.paragraph(
+            counted +
+            " Each cell stands for all grades, coils, ends and free lengths at that wire and mean diameter; white: "
+            "nothing fits. Tolerance room: how many times the load tolerance of EN 15800 (from memory) fits between "
+            "the loads and their nearest limit. Letters are the alternatives.");
+    }
+    flow.headed_rows("What rejects the rest", rejections_table(sizing.census));
+    for (const sizing::GradeLeftOut& out : sizing.space.left_out) {
+        Diagnostics ignored;  // a user's own wire was complained of where it is printed first
+        flow.point("Left out before: " + readable(out.grade, "wire", ignored) + " (" + out.reason + ").");
+    }
 }
 
 void add_sources(PageFlow& flow, std::span<const ReportSubject> subjects, const std::vector<wire::Source>& sources) {

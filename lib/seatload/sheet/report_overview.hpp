@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -11,9 +10,11 @@
 
 namespace seatload::sheet {
 
-/// What the report is, the springs side by side, how to read it, and, after a search, the map of all that fits and
-/// what rejects the rest.
-void add_overview(PageFlow& flow, std::span<const ReportSubject> subjects, const std::optional<ReportSizing>& sizing);
+/// What the report is, the springs side by side, and how to read it.
+void add_overview(PageFlow& flow, std::span<const ReportSubject> subjects);
+
+/// The map of all that fits, and what rejects the rest.
+void add_map(PageFlow& flow, std::span<const ReportSubject> subjects, const ReportSizing& sizing);
 
 /// The entries of the bibliography that the report's source texts name; nothing when they name none.
 void add_sources(PageFlow& flow, std::span<const ReportSubject> subjects, const std::vector<wire::Source>& sources);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/report_part.hpp>
 
+#include <algorithm>
+
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/fatigue_diagram.hpp>
 #include <seatload/sheet/lettering.hpp>
@@ -34,29 +36,42 @@ std::string trust_words(const Step& step) {
     return step.formula_trust == step.value_trust ? formula : formula + " /\n" + std::string(word(step.value_trust));
 }
 
+bool is_looked_up(const StepGroup& group) {
+    return std::all_of(group.steps.begin(), group.steps.end(), [](const Step& s) { return s.formula.empty(); });
+}
+
 RuledTable steps_table(const StepGroup& group) {
+    const bool looked_up = is_looked_up(group);
     RuledTable table;
-    table.widths = {38.0, 82.0, 36.0, kReportWidth - 156.0};
-    table.rows.push_back({"quantity", "formula, numbers put in, value", "source", "trust"});
+    table.widths = looked_up ? std::vector{48.0, 42.0, 66.0, kReportWidth - 156.0}
+                             : std::vector{38.0, 82.0, 36.0, kReportWidth - 156.0};
+    table.rows.push_back({"quantity", looked_up ? "value" : "formula, numbers put in, value", "source", "trust"});
     for (const Step& step : group.steps)
         table.rows.push_back({step.name, reckoning(step), step.source, trust_words(step)});
     return table;
 }
 
-/// The parts of a table that go on pages of their own, drawn under one heading.
-void add_steps(PageFlow& flow, const ReportSubject& s) {
-    for (const StepGroup& group : report_steps(s)) {
-        flow.heading(group.heading);
-        flow.table(steps_table(group));
-    }
-}
-
 void add_limits(PageFlow& flow, const ReportSubject& s) {
-    flow.heading("Limits");
+    flow.headed_rows("Limits", limits_table(s, kReportWidth));
     flow.paragraph(limits_in_words(s));
-    flow.table(limits_table(s, kReportWidth));
     if (const std::string idle = limits_not_in_play(s); !idle.empty()) flow.paragraph(idle);
 }
+
+/// The load at the length at which the static stress is judged [N].
+double judged_load_n(const ReportSubject& s) {
+    switch (s.demand.limits.stress_length) {
+        case demand::StressLength::solid:
+            return in_newton(s.values.at_solid.load);
+        case demand::StressLength::smallest_permissible:
+            return in_newton(s.values.at_smallest_length.load);
+        case demand::StressLength::full_travel:
+            return in_newton(s.full_travel().load);
+    }
+    return 0.0;
+}
+
+std::string marked_length(std::string_view index, double value) { return with_sub("L", index) + " " + fixed(value, 2); }
+std::string marked_force(std::string_view index, double value) { return with_sub("F", index) + " " + fixed(value, 2); }
 
 DiagramLoad diagram_load(const ReportSubject& s, const record::LoadAtLength& load, std::string_view index) {
     DiagramLoad out;
@@ -67,34 +82,42 @@ DiagramLoad diagram_load(const ReportSubject& s, const record::LoadAtLength& loa
     if (load.grade)
         out.grade_tolerance = tolerance::load_tolerance_n(s.wire.d_mm, in_mm(s.spec.spring.mean_diameter),
                                                           s.values.active_coils, out.nominal, *load.grade);
-    out.length_words = with_sub("L", index) + " " + units::shown(load.length, 2);
-    out.load_words = with_sub("F", index) + " " + units::shown(load.nominal, 2);
+    out.length_words = marked_length(index, out.length);
+    out.load_words = marked_force(index, out.nominal);
     return out;
 }
 
+/// Where the spring buckles, and the load at which the stress that is judged reaches its limit.
+void add_limit_lines(LoadDiagram& d, const ReportSubject& s) {
+    if (s.values.buckling_deflection && !s.demand.guided) {
+        d.buckling_length = d.free_length - in_mm(*s.values.buckling_deflection);
+        d.buckling_words = marked_length("K", *d.buckling_length);
+        d.words.buckling = "buckling";
+    }
+    const check::Verdict* stress = s.verdict("stress");
+    if (stress == nullptr || !(stress->measure.value > 0.0)) return;
+    // The judged stress grows with the load, so that the load may grow as the stress may.
+    const double judged = judged_load_n(s);
+    d.permissible_force = judged * stress->measure.limit / stress->measure.value;
+    d.permissible_words = marked_force("τ", *d.permissible_force);
+    d.permissible_above_words = "stress limit above, at " + d.permissible_words + " N";
+    d.words.permissible = "stress limit";
+}
+
 LoadDiagram load_diagram(const ReportSubject& s) {
-    const double rate = in_newton_per_mm(s.values.rate);
-    const double L0 = in_mm(s.spec.spring.free_length);
-    const double Ln = s.smallest_length_mm();
-    const double Lc = in_mm(s.values.solid_length);
-    const auto length = [](std::string_view index, double value) {
-        return with_sub("L", index) + " " + units::shown(value * mm, 2);
-    };
-    const auto force = [&](std::string_view index, double at) {
-        return with_sub("F", index) + " " + units::shown(rate * (L0 - at) * newton, 2);
-    };
     LoadDiagram d;
-    d.free_length = L0;
-    d.rate = rate;
+    d.free_length = in_mm(s.spec.spring.free_length);
+    d.rate = in_newton_per_mm(s.values.rate);
     d.seated = diagram_load(s, s.spec.seated, "1");
     d.full_travel = diagram_load(s, s.spec.full_travel, "2");
-    d.smallest_length = Ln;
-    d.solid_length = Lc;
-    d.free_words = length("0", L0);
-    d.smallest_words = length("n", Ln);
-    d.smallest_load_words = force("n", Ln);
-    d.solid_words = length("c", Lc);
-    d.solid_load_words = force("c", Lc);
+    d.smallest_length = s.smallest_length_mm();
+    d.solid_length = in_mm(s.values.solid_length);
+    d.free_words = marked_length("0", d.free_length);
+    d.smallest_words = marked_length("n", d.smallest_length);
+    d.smallest_load_words = marked_force("n", d.rate * (d.free_length - d.smallest_length));
+    d.solid_words = marked_length("c", d.solid_length);
+    d.solid_load_words = marked_force("c", d.rate * (d.free_length - d.solid_length));
+    add_limit_lines(d, s);
     return d;
 }
 
@@ -157,10 +180,14 @@ void add_fatigue(PageFlow& flow, const ReportSubject& s) {
 
 }  // namespace
 
-void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& name) {
-    flow.heading(name + ": " + s.grade.id + ", d " + units::shown_wire(s.spec.spring.wire_diameter));
-    if (!s.spec.why.empty()) flow.paragraph("Why it is here: " + s.spec.why + ".");
-    add_steps(flow, s);
+void add_steps(PageFlow& flow, const StepGroup& group) { flow.headed_rows(group.heading, steps_table(group)); }
+
+void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& name, bool with_demand) {
+    flow.heading(name);
+    const std::string why = s.spec.why.empty() ? "" : "; why it is here: " + s.spec.why;
+    flow.paragraph("Wire " + s.grade.id + ", d " + units::shown_wire(s.spec.spring.wire_diameter) + why + ".");
+    const auto groups = report_steps(s);
+    for (std::size_t i = with_demand ? 0 : 1; i < groups.size(); ++i) add_steps(flow, groups[i]);
     add_limits(flow, s);
     add_diagram(flow, s);
     add_fatigue(flow, s);

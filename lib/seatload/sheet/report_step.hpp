@@ -24,12 +24,16 @@ struct Step {
     Trust value_trust;                         ///< the weakest of the formula and all that was put in
     bool is_rounded = false;                   ///< whether the printed value left digits out
     std::vector<std::string> rounded_numbers;  ///< of the numbers put in, those printed with digits left out
+
+    bool operator==(const Step&) const = default;
 };
 
 /// Steps under one heading.
 struct StepGroup {
     std::string heading;
     std::vector<Step> steps;
+
+    bool operator==(const StepGroup&) const = default;
 };
 
 /// Builds a calculation line by line. Formulas are written once, as "{G}*{d}^4/(8*{D}^3*{n})": braces hold the key of a
