@@ -62,6 +62,7 @@ Range range_of(std::span<const sizing::MapRow> columns) {
 struct Shades {
     double tenths = 1.0;
     bool is_bounded = true;  ///< false: no load is limited, and all room is endless
+    std::size_t count = 1;   ///< greys in use
 
     double grey(double room_in_tenths) const {
         if (!is_bounded) return kGreys[2];
@@ -75,8 +76,9 @@ Shades shades_for(std::span<const sizing::MapRow> columns) {
     for (const sizing::MapRow& row : columns)
         for (const sizing::MapCell& cell : row.cells)
             if (cell.fit > 0) most = std::max(most, cell.room_in_tenths);
-    if (std::isinf(most)) return {1.0, false};
-    return {std::max(1.0, std::ceil((most + 1.0) / static_cast<double>(kGreys.size()))), true};
+    if (std::isinf(most)) return {1.0, false, 1};
+    const double tenths = std::max(1.0, std::ceil((most + 1.0) / static_cast<double>(kGreys.size())));
+    return {tenths, true, static_cast<std::size_t>(std::floor(most / tenths)) + 1};
 }
 
 void draw_key(Drawing& drawing, const Box& box, const Shades& shades) {
@@ -95,7 +97,7 @@ void draw_key(Drawing& drawing, const Box& box, const Shades& shades) {
         swatch(shades.grey(0.0), "some spring fits; no load is limited");
         return;
     }
-    for (std::size_t i = 0; i < kGreys.size(); ++i) {
+    for (std::size_t i = 0; i < std::min(shades.count, kGreys.size()); ++i) {
         const double from = shades.tenths * static_cast<double>(i) / 10.0;
         const double to = shades.tenths * static_cast<double>(i + 1) / 10.0;
         swatch(kGreys[i], fixed(from, 1) + " ≤ x < " + fixed(to, 1));

@@ -117,6 +117,10 @@ LoadDiagram load_diagram(const ReportSubject& s) {
     d.smallest_load_words = marked_force("n", d.rate * (d.free_length - d.smallest_length));
     d.solid_words = marked_length("c", d.solid_length);
     d.solid_load_words = marked_force("c", d.rate * (d.free_length - d.solid_length));
+    d.words.force_axis = "F [N]";
+    d.words.length_axis = "L [mm]";
+    d.words.ordered = "as ordered";
+    d.words.grade = "EN 15800 grade";
     add_limit_lines(d, s);
     return d;
 }

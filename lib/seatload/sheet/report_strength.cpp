@@ -128,10 +128,9 @@ void add_fatigue(Calculation& c, const ReportSubject& s) {
     }
     const double low = in_mpa(s.seated().corrected_stress);
     const double high = in_mpa(s.full_travel().corrected_stress);
-    c.step("tau_a", "stress amplitude", "({tau_k2} - {tau_k1})/2", 0.5 * (high - low), "MPa", "Shigley Eq. 10-31 on",
+    c.step("tau_a", "stress amplitude", "({tau_k2} - {tau_k1})/2", 0.5 * (high - low), "MPa", "Shigley ch. 10",
            Trust::seen);
-    c.step("tau_m", "mean stress", "({tau_k2} + {tau_k1})/2", 0.5 * (high + low), "MPa", "Shigley Eq. 10-31 on",
-           Trust::seen);
+    c.step("tau_m", "mean stress", "({tau_k2} + {tau_k1})/2", 0.5 * (high + low), "MPa", "Shigley ch. 10", Trust::seen);
     const std::string source = s.spec.duty.peened ? "Zimmerli, peened: 57.5 and 77.5 kpsi; Shigley Eq. 10-29"
                                                   : "Zimmerli, not peened: 35 and 55 kpsi; Shigley Eq. 10-28";
     c.given("S_sa", "endurance point, amplitude", s.demand.endurance_mpa.amplitude, "MPa", source, Trust::seen);
