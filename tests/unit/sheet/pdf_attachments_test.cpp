@@ -47,8 +47,10 @@ std::string through_qpdf(const std::string& pdf, const std::string& options) {
     return bytes_of(folder / "out.pdf");
 }
 
-/// A spec with all that a maker's copy leaves out.
+/// The spec as a file can hold it, with all that a maker's copy leaves out.
 record::Spec secretive(record::Spec spec) {
+    spec.space.seated_height = spec.seated.length;
+    spec.space.full_travel_height = spec.full_travel.length;
     spec.seated_demand = {1.25 * newton, 77.75 * newton};
     spec.full_travel_demand = {std::nullopt, 88.25 * newton};
     return spec;
@@ -57,6 +59,7 @@ record::Spec secretive(record::Spec spec) {
 TEST_CASE("a sheet drawn from the spec taken out of a sheet is the same to the last byte", "[sheet]") {
     for (const Specimen& each : specimens()) {
         INFO(each.name);
+        if (each.spec.own_grade) continue;  // a table of strengths under a new name, which no file can hold
         const std::string pdf = sheet_of(secretive(each.spec));
         const auto carried = sheet::pdf_attachments(pdf);
         REQUIRE(carried.has_value());
@@ -86,7 +89,7 @@ TEST_CASE("files go into a PDF and come out of it", "[sheet]") {
     CHECK(carried->files[1].name == "b.toml");
     CHECK(carried->files[1].bytes == all_bytes);
     CHECK(carried->files[1].description == "Größe");
-    CHECK(carried->files[1].mime == "/application/toml");
+    CHECK(carried->files[1].mime == "application/toml");
     CHECK(sheet::pdf_attachments(sheet::write_pdf({&page, 1}, {"Test", "", ""}).value())->files.empty());
 }
 
@@ -185,7 +188,7 @@ TEST_CASE("a spec exchanged, taken out or renamed inside its sheet is found out"
     CHECK(said("--remove-attachment=ot-14-0312-a.toml --") ==
           "tampered: the spec ot-14-0312-a.toml is no longer attached\n");
     CHECK(said("--add-attachment other --key=b.toml -- --") == "tampered: attached spec b.toml has no mark\n");
-    CHECK(said("--add-attachment large --key=a.txt --mimetype=text/plain -- --remove-attachment=a.txt --").empty());
+    CHECK(said("--add-attachment in.pdf --key=a.pdf --mimetype=application/pdf -- --").empty());
 }
 
 TEST_CASE("what is no PDF, locked, or packed to burst is refused in words", "[sheet]") {

@@ -25,7 +25,8 @@ Drawing page_with(sheet::Item item) {
 }
 
 std::string sheet_bytes(const record::Spec& spec) {
-    const std::string copy = io::write_spec(record::makers_copy(spec));
+    // A specimen's own grade is a table of strengths under a new name, which no file can hold.
+    const std::string copy = spec.own_grade ? "a spec\n" : io::write_spec(record::makers_copy(spec));
     return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances(), paper(), 1, 1, copy}).value();
 }
 
