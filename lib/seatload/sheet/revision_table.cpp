@@ -13,7 +13,8 @@ constexpr double kPitch = 3.8;
 constexpr double kRowPad = 0.6;
 constexpr double kPad = 1.0;
 constexpr double kNarrowest = 0.6;
-constexpr double kWide = 120.0;        ///< from this width on, the columns are roomy
+constexpr double kWide = 120.0;  ///< from this width on, the columns are roomy
+constexpr double kChangeSqueeze = 0.9;
 constexpr std::size_t kMostLines = 3;  ///< of one change
 
 /// Of index, date, change and by.
@@ -27,7 +28,8 @@ std::array<double, 4> widths(double width) {
 
 /// What was changed; the last line is narrowed, and cut in the end, when it must hold the rest.
 std::vector<std::string> RevisionTable::change_lines(const std::string& change) const {
-    std::vector<std::string> lines = wrapped(change, widths_[2] - 2.0 * kPad);
+    std::vector<std::string> lines =
+        wrapped(change, widths_[2] - 2.0 * kPad, kLettering, Face::regular, kChangeSqueeze);
     for (std::size_t i = kMostLines; i < lines.size(); ++i) lines[kMostLines - 1] += " " + lines[i];
     lines.resize(std::min(lines.size(), kMostLines));
     return lines;
@@ -78,9 +80,12 @@ void RevisionTable::draw(Drawing& drawing, Point lower_right) const {
             double y = top - 0.5 * kRowPad;
             for (const std::string& words : cells[column]) {
                 y -= kPitch;
-                const bool is_bold = column == 0 && !is_head;
-                const Text text{
-                    .at = {from + kPad, y + 0.75}, .words = words, .face = is_bold ? Face::bold : Face::regular};
+                const bool is_index = column == 0 && !is_head;
+                const bool is_change = column == 2 && !is_head;
+                const Text text{.at = {from + kPad, y + 0.75},
+                                .words = words,
+                                .face = is_index ? Face::bold : Face::regular,
+                                .squeeze = is_change ? kChangeSqueeze : 1.0};
                 drawing.add(fitted(text, widths_[column] - 2.0 * kPad, kNarrowest));
             }
         }

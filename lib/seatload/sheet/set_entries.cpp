@@ -2,6 +2,7 @@
 #include <seatload/sheet/set_entries.hpp>
 
 #include <algorithm>
+#include <array>
 
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/word_wrap.hpp>
@@ -11,7 +12,8 @@ namespace {
 
 constexpr double kPad = 2.0;  ///< inside a column, left and right
 constexpr double kSignWidth = 3.6;
-constexpr double kNameShare = 0.43;  ///< of what the sign leaves
+/// Of what the sign leaves, in order of liking: the one that takes the fewest lines serves.
+constexpr std::array kNameShares{0.43, 0.38, 0.34};
 constexpr double kNameGap = 1.5;
 constexpr std::size_t kWithHeading = 2;  ///< entries that stay with their heading, so that F1 and F2 do
 constexpr double kGridName = 16.0;       ///< width of a grid's row names
@@ -25,7 +27,8 @@ constexpr double kRuleGap = 0.4;     ///< below a heading's rule
 /// Turns an entry into lines for a column width.
 class SetEntries::Setter {
   public:
-    Setter(double width, double squeeze) : width_(width), squeeze_(squeeze) {}
+    Setter(double width, double squeeze, double name_share)
+        : width_(width), squeeze_(squeeze), name_share_(name_share) {}
 
     std::vector<Line> operator()(const Heading& heading) const { return {{piece(kPad, heading.words, Face::bold)}}; }
     std::vector<Line> operator()(const Paragraph& paragraph) const {
@@ -40,7 +43,7 @@ class SetEntries::Setter {
     }
     std::vector<Line> operator()(const Named& named) const {
         const double start = kPad + kSignWidth;
-        const double name_width = kNameShare * (width_ - start - kPad);
+        const double name_width = name_share_ * (width_ - start - kPad);
         const double value_start = start + name_width + kNameGap;
         const Face face = named.status == Status::required ? Face::bold : Face::regular;
         const auto names = wrapped(named.name, name_width, kLettering, Face::regular, squeeze_);
@@ -77,14 +80,28 @@ class SetEntries::Setter {
 
     double width_;
     double squeeze_;
+    double name_share_;
 };
 
-SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : width_(width) {
-    const Setter setter(width, squeeze);
+std::vector<SetEntries::Block> SetEntries::blocks_of(const Entries& entries, const Setter& setter) {
+    std::vector<Block> blocks;
     for (const Entry& entry : entries) {
         std::vector<Line> lines = std::visit(setter, entry);
         const std::size_t count = lines.size();
-        blocks_.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count});
+        blocks.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count});
+    }
+    return blocks;
+}
+
+SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : width_(width) {
+    std::size_t fewest = 0;
+    for (const double name_share : kNameShares) {
+        std::vector<Block> blocks = blocks_of(entries, Setter(width, squeeze, name_share));
+        std::size_t count = 0;
+        for (const Block& block : blocks) count += block.lines.size();
+        if (!blocks_.empty() && count >= fewest) continue;
+        fewest = count;
+        blocks_ = std::move(blocks);
     }
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
         const std::size_t last = blocks_[i].is_heading ? std::min(i + kWithHeading, blocks_.size() - 1) : i;

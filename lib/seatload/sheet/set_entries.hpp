@@ -27,6 +27,7 @@ class SetEntries {
     void draw(Drawing& drawing, std::span<const Box> columns, double pitch) const;
 
   private:
+    class Setter;
     /// A piece of a line, with its distance from the column's left edge.
     struct Piece {
         double from;
@@ -41,7 +42,8 @@ class SetEntries {
     /// Upper left corners of the blocks; nothing when one finds no room.
     std::optional<std::vector<Point>> places(std::span<const Box> columns, double pitch) const;
 
-    class Setter;
+    static std::vector<Block> blocks_of(const Entries& entries, const Setter& setter);
+
     double width_;
     std::vector<Block> blocks_;
 };

@@ -19,17 +19,29 @@ constexpr double kFigureStep = 1.0;
 // Lying: the second share of the width is for a figure that gains a step of scale by it.
 constexpr std::array kShares{0.648, 0.76};
 constexpr double kTallestLying = 76.0;
-constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.88}, Sharing{52.0, 0.648, 0.84}, Sharing{48.0, 0.648, 0.8},
-                                 Sharing{44.0, 0.648, 0.78}};
+constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.0, 0.88}, Sharing{52.0, 0.648, 0.0, 0.84},
+                                 Sharing{48.0, 0.648, 0.0, 0.8},  Sharing{44.0, 0.648, 0.0, 0.78},
+                                 Sharing{42.0, 0.648, 0.0, 0.76}, Sharing{40.0, 0.648, 0.0, 0.74}};
 
 constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
 constexpr double kTallestUpright = 96.0;
-constexpr std::array kTightUpright{Sharing{56.0, 50.0, 0.84}, Sharing{52.0, 48.0, 0.82}, Sharing{48.0, 46.0, 0.8},
-                                   Sharing{44.0, 44.0, 0.78}};
+constexpr double kUprightShare = 0.6;  ///< full sheets: the diagram goes beside the figure
+constexpr std::array kTightUpright{Sharing{56.0, 1.0, 50.0, 0.84},          Sharing{56.0, kUprightShare, 0.0, 0.86},
+                                   Sharing{52.0, kUprightShare, 0.0, 0.84}, Sharing{48.0, kUprightShare, 0.0, 0.8},
+                                   Sharing{44.0, kUprightShare, 0.0, 0.78}, Sharing{42.0, kUprightShare, 0.0, 0.76},
+                                   Sharing{40.0, kUprightShare, 0.0, 0.74}};
 
-void add_heights(std::vector<Sharing>& out, double split, double squeeze, double tallest) {
-    for (double height = tallest; height >= kLowestFigure; height -= kFigureStep)
-        out.push_back({height, split, squeeze});
+/// Adds a sharing in all heights of the figure, the tallest first.
+void add_heights(std::vector<Sharing>& out, Sharing sharing) {
+    for (; sharing.figure_height >= kLowestFigure; sharing.figure_height -= kFigureStep) out.push_back(sharing);
+}
+
+/// Figure and diagram side by side at the top, when the sharing puts them so.
+void share_top(Arrangement& out, const Box& space, const Sharing& sharing) {
+    const double bottom = space.top - sharing.figure_height;
+    const double split = space.left + sharing.split * space.width();
+    out.figure = {space.left, bottom, split, space.top};
+    out.diagram = {split, bottom, space.right, space.top};
 }
 
 Box legend_under(const Box& upper, const Box& space, double height) {
@@ -39,12 +51,9 @@ Box legend_under(const Box& upper, const Box& space, double height) {
 }  // namespace
 
 Arrangement lying(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing) {
-    const Box upper{space.left, space.top - sharing.figure_height, space.right, space.top};
-    const double split = upper.left + sharing.split * upper.width();
     Arrangement out;
-    out.figure = {upper.left, upper.bottom, split, upper.top};
-    out.diagram = {split, upper.bottom, upper.right, upper.top};
-    out.legend = legend_under(upper, space, legend_height);
+    share_top(out, space, sharing);
+    out.legend = legend_under(out.figure, space, legend_height);
     out.panel = {space.left, space.bottom, space.left + panel_width(space, false),
                  space.bottom + std::max(foot.panel, kTitleBlockHeight)};
     const double width = space.width() / 3.0;
@@ -61,16 +70,17 @@ Arrangement lying(const Box& space, const Foot& foot, double legend_height, cons
 
 Arrangement upright(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing) {
     Arrangement out;
-    out.figure = {space.left, space.top - sharing.figure_height, space.right, space.top};
+    share_top(out, space, sharing);
     out.legend = legend_under(out.figure, space, legend_height);
     const double middle = space.centre().x;
     const double top = out.legend.bottom;
-    out.diagram = {middle, top - sharing.split, space.right, top};
+    const bool is_below = sharing.split >= 1.0;
+    if (is_below) out.diagram = {middle, top - sharing.diagram_height, space.right, top};
     const double blocks_top = space.bottom + kTitleBlockHeight + foot.revisions;
     out.panel = {space.left, blocks_top, space.right, blocks_top + foot.panel};
     const double bottom = out.panel.top + kUnderColumns;
     out.columns = {{space.left, bottom, middle, top - kOverColumns},
-                   {middle, bottom, space.right, out.diagram.bottom - kOverColumns}};
+                   {middle, bottom, space.right, (is_below ? out.diagram.bottom : top) - kOverColumns}};
     return out;
 }
 
@@ -86,11 +96,11 @@ std::vector<Sharing> sharings(bool is_upright) {
     std::vector<Sharing> out;
     if (is_upright) {
         for (const double squeeze : kSqueezes)
-            for (const double height : kDiagramHeights) add_heights(out, height, squeeze, kTallestUpright);
+            for (const double height : kDiagramHeights) add_heights(out, {kTallestUpright, 1.0, height, squeeze});
         return out;
     }
     for (const double share : kShares)
-        for (const double squeeze : kSqueezes) add_heights(out, share, squeeze, kTallestLying);
+        for (const double squeeze : kSqueezes) add_heights(out, {kTallestLying, share, 0.0, squeeze});
     return out;
 }
 

@@ -10,9 +10,10 @@ namespace seatload::sheet {
 
 /// How a sheet is shared out between figure, diagram and tables.
 struct Sharing {
-    double figure_height;  ///< [mm]
-    double split;          ///< lying: the figure's share of the width; upright: height of the diagram [mm]
-    double squeeze;        ///< width of the letters in the tables over their natural width
+    double figure_height;   ///< [mm]
+    double split;           ///< the figure's share of the width; 1: the diagram is not beside it
+    double diagram_height;  ///< [mm], when it stands in a column of its own
+    double squeeze;         ///< width of the letters in the tables over their natural width
 };
 
 /// What stands at the foot of a sheet whatever is above it: heights [mm].
@@ -33,8 +34,8 @@ struct Arrangement {
 /// Lying: figure and diagram side by side over three columns; the cautions left of the title block, the revisions over
 /// its right half, under the third column.
 Arrangement lying(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing);
-/// Upright: the figure over two columns, of which the right one begins with the diagram; the cautions lie across, over
-/// the revisions and the title block.
+/// Upright: the figure over two columns, of which the right one begins with the diagram when that is not beside the
+/// figure; the cautions lie across, over the revisions and the title block.
 Arrangement upright(const Box& space, const Foot& foot, double legend_height, const Sharing& sharing);
 
 /// Width of the cautions, and of the table of revisions, in these arrangements [mm].

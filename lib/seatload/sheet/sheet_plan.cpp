@@ -23,8 +23,8 @@ struct Trial {
 
     /// Whether it differs from another by the height of the figure alone.
     bool is_like(const Trial& other) const {
-        return sharing.split == other.sharing.split && sharing.squeeze == other.sharing.squeeze &&
-               scale.factor() == other.scale.factor();
+        return sharing.split == other.sharing.split && sharing.diagram_height == other.sharing.diagram_height &&
+               sharing.squeeze == other.sharing.squeeze && scale.factor() == other.scale.factor();
     }
 };
 

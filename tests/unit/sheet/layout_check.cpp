@@ -9,6 +9,10 @@ namespace {
 
 using namespace sheet;
 
+/// Of the natural width of letters; the narrow faces of drawing offices come down to about this (common practice, no
+/// source).
+constexpr double kNarrowest = 0.55;
+
 /// Liang and Barsky's clipping: true when a part of the segment lies inside the box.
 bool crosses(Point a, Point b, const Box& box) {
     double from = 0.0;
@@ -30,10 +34,26 @@ bool crosses(Point a, Point b, const Box& box) {
     return from < to;
 }
 
-bool crosses(const Line& line, const Box& box) {
-    for (std::size_t i = 0; i + 1 < line.points.size(); ++i)
-        if (crosses(line.points[i], line.points[i + 1], box)) return true;
-    return line.closed && crosses(line.points.back(), line.points.front(), box);
+bool crosses(const Path& points, bool closed, const Box& box) {
+    for (std::size_t i = 0; i + 1 < points.size(); ++i)
+        if (crosses(points[i], points[i + 1], box)) return true;
+    return closed && crosses(points.back(), points.front(), box);
+}
+
+Path points_of(const Arc& arc) {
+    constexpr int kPieces = 48;
+    Path out;
+    for (int i = 0; i <= kPieces; ++i)
+        out.push_back(arc.centre + turned({arc.radius, 0.0}, arc.from + (arc.to - arc.from) * i / kPieces));
+    return out;
+}
+
+/// Whether ink of an item runs through the box: a line, an arc, or the edge of an area too dark to read on.
+bool crosses(const Item& item, const Box& box) {
+    if (const auto* line = std::get_if<Line>(&item)) return crosses(line->points, line->closed, box);
+    if (const auto* arc = std::get_if<Arc>(&item)) return crosses(points_of(*arc), false, box);
+    if (const auto* area = std::get_if<Area>(&item)) return area->grey < 0.7 && crosses(area->points, true, box);
+    return false;
 }
 
 struct Placed {
@@ -55,6 +75,7 @@ std::vector<std::string> layout_faults(const Drawing& drawing) {
         // A hair is taken off: letters seldom fill ascender and descender, and boxes may touch.
         texts.push_back({plain(text->words), text_box(*text).shrunk(0.05), i, text->masked});
         if (text->height < kLettering) faults.push_back("smaller than 2.5 mm: " + texts.back().words);
+        if (text->squeeze < kNarrowest) faults.push_back("too narrow to read: " + texts.back().words);
         const bool is_grid_letter = text->height == 3.5 && texts.back().words.size() == 1;
         if (!is_grid_letter && !frame.contains(texts.back().box))
             faults.push_back("leaves the frame: " + texts.back().words);
@@ -68,10 +89,8 @@ std::vector<std::string> layout_faults(const Drawing& drawing) {
         const Box body = text.box.height() < text.box.width()
                              ? Box{text.box.left, text.box.bottom + 0.6, text.box.right, text.box.top - 0.3}
                              : text.box.shrunk(0.6);
-        for (std::size_t i = text.masked ? text.index : 0; i < drawing.items().size(); ++i) {
-            const Line* line = std::get_if<Line>(&drawing.items()[i]);
-            if (line && crosses(*line, body)) faults.push_back("crossed by a line: " + text.words);
-        }
+        for (std::size_t i = text.masked ? text.index : 0; i < drawing.items().size(); ++i)
+            if (crosses(drawing.items()[i], body)) faults.push_back("crossed by a line: " + text.words);
     }
     return faults;
 }

@@ -8,8 +8,9 @@
 
 namespace seatload::test {
 
-/// What is wrong with a page, in words: texts that overlap one another, leave the frame, are smaller than 2.5 mm, or
-/// are crossed by a line that was not wiped away behind them. Empty when nothing is.
+/// What is wrong with a page, in words: texts that overlap one another, leave the frame, are smaller than 2.5 mm,
+/// narrowed too far, or are crossed by a line that was not wiped away behind them (so also those that leave the cell of
+/// a table). Empty when nothing is.
 std::vector<std::string> layout_faults(const sheet::Drawing& drawing);
 
 }  // namespace seatload::test

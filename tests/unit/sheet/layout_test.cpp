@@ -4,6 +4,7 @@
 #include <support/check.hpp>
 
 #include <seatload/core/text.hpp>
+#include <seatload/io/builtin.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
@@ -16,26 +17,47 @@ namespace {
 
 std::string listed(const std::vector<std::string>& faults) { return join(faults, "\n"); }
 
+/// Every form a paper can take, with its name.
+std::vector<std::pair<std::string, sheet::Paper>> papers() {
+    using enum sheet::PaperSize;
+    using enum sheet::Units;
+    std::vector<std::pair<std::string, sheet::Paper>> out;
+    for (const std::string& language : io::builtin_languages())
+        for (const auto size : {a4, letter})
+            for (const bool upright : {false, true})
+                for (const auto units : {metric, inch})
+                    out.emplace_back(language + (size == a4 ? ", A4" : ", Letter") + (upright ? ", upright" : "") +
+                                         (units == inch ? ", inch" : ""),
+                                     paper(language, size, upright, units));
+    return out;
+}
+
 TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
-    for (const Specimen& specimen : specimens()) {
-        INFO(specimen.name);
-        const auto page = sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances(), paper()});
-        REQUIRE(page.has_value());
-        CHECK(listed(layout_faults(*page)) == "");
+    for (const auto& [name, form] : papers()) {
+        for (const Specimen& specimen : specimens()) {
+            INFO(name << ": " << specimen.name);
+            const auto page =
+                sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances(), form, 1, 1, "any text"});
+            if (!page.has_value()) FAIL_CHECK("is not drawn: " << page.error().front().message);
+            if (page.has_value()) CHECK(listed(layout_faults(*page)) == "");
+        }
     }
 }
 
 TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
     const std::vector<Specimen> all = specimens();
-    for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{5}, all.size()}) {
-        std::vector<sheet::EnquiryAlternative> alternatives;
-        for (std::size_t i = 0; i < count; ++i) alternatives.push_back({all[i].spec, grade_of(all[i].spec)});
-        const auto pages = sheet::enquiry(alternatives, tolerances(), paper());
-        REQUIRE(pages.has_value());
-        REQUIRE(pages->size() > count);
-        for (std::size_t p = 0; p < pages->size(); ++p) {
-            INFO(count << " alternatives, page " << p + 1);
-            CHECK(listed(layout_faults((*pages)[p])) == "");
+    for (const auto& [name, form] : papers()) {
+        if (form.upright) continue;  // the covers are the same
+        for (const std::size_t count : {std::size_t{1}, std::size_t{2}, std::size_t{5}, all.size()}) {
+            std::vector<sheet::EnquiryAlternative> alternatives;
+            for (std::size_t i = 0; i < count; ++i) alternatives.push_back({all[i].spec, grade_of(all[i].spec)});
+            const auto pages = sheet::enquiry(alternatives, tolerances(), form);
+            REQUIRE(pages.has_value());
+            REQUIRE(pages->size() > count);
+            for (std::size_t p = 0; p < pages->size() - count; ++p) {
+                INFO(name << ": " << count << " alternatives, page " << p + 1);
+                CHECK(listed(layout_faults((*pages)[p])) == "");
+            }
         }
     }
 }

@@ -23,6 +23,11 @@ inline const sheet::Paper& paper() {
     return usual;
 }
 
+/// The same in another form.
+inline sheet::Paper paper(std::string_view language, sheet::PaperSize size, bool upright, sheet::Units units) {
+    return {sheet::Wording(io::builtin_wording(language)), size, upright, units};
+}
+
 /// What a specimen spring is made of, in mm.
 struct Shape {
     const char* grade;
@@ -36,7 +41,9 @@ struct Shape {
     spring::Hand hand = spring::Hand::right;
 };
 
-inline const wire::Grade& grade_of(const record::Spec& spec) { return *wires().find(spec.wire_grade); }
+inline const wire::Grade& grade_of(const record::Spec& spec) {
+    return spec.own_grade ? *spec.own_grade : *wires().find(spec.wire_grade);
+}
 
 /// A load of the spring at a length, ordered at about EN 15800 grade 2.
 inline record::LoadAtLength ordered(const spring::Spring& s, const wire::Grade& grade, double length_mm) {
@@ -100,6 +107,9 @@ inline std::vector<Specimen> specimens() {
     add("may yield when pressed solid", {sh, 8.0, 45.0, 4.5, 80.0, closed_ground, 72.0, 60.0});
     add("working next to solid", {sh, 1.0, 8.0, 10.0, 22.0, closed_ground, 12.5, 12.0});
 
+    add("a twelfth as wide as long", {sh, 1.2, 8.0, 40.5, 96.0, closed, 88.0, 75.0});
+    add("three times as wide as long", {sh, 2.0, 40.0, 3.5, 12.0, closed_ground, 11.0, 9.5});
+
     record::Spec wordy = specimen({sh, 1.25, 10.0, 8.0, 28.0, closed, 22.0, 16.0, spring::Hand::left});
     wordy.title = "Пружина сжатия для защёлки переднего хода реверсивного редуктора, очень длинное название";
     wordy.identity.owner = "Мастерская «Верфь» и Søren Ångström Engine and Gearbox Rebuilders of Ottermere Harbour";
@@ -119,6 +129,21 @@ inline std::vector<Specimen> specimens() {
     rod.space.rod = demand::Fit{8.0 * mm, 8.0 * mm, 8.0 * mm};
     rod.adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
     out.push_back({"over a rod", rod});
+
+    record::Spec revised = specimen(latch());
+    revised.identity.revision = "F";
+    for (const char* index : {"A", "B", "C", "D", "E", "F"})
+        revised.revisions.push_back(
+            {index, "2024-05-02", "seated load raised so that the latch holds with hot oil", "Aleksandra Wiśniewska"});
+    out.push_back({"six revisions", revised});
+
+    record::Spec own = specimen(latch());
+    own.own_grade = grade_of(own);
+    own.own_grade->standard = "mill certificate 2024-0417 of the bar the wire was drawn from";
+    own.own_grade->designation = "nickel-cobalt-chromium-molybdenum alloy, cold drawn and aged, spring temper";
+    own.identity.owner = "Warsztat Śródmieście Łódź, naprawa silników i przekładni";
+    own.notes = {"Sprężyny nie mogą się plątać; pakować po dwadzieścia sztuk."};
+    out.push_back({"own wire with a long name", own});
 
     record::Spec tight = specimen(latch());
     tight.seated.plus = tight.seated.minus = 0.05 * newton;
