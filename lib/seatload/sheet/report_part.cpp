@@ -100,8 +100,8 @@ void add_limit_lines(LoadDiagram& d, const ReportSubject& s) {
     const double judged = judged_load_n(s);
     d.permissible_force = judged * stress->measure.limit / stress->measure.value;
     d.permissible_words = marked_force("τ", *d.permissible_force);
-    d.permissible_above_words = "stress limit above, at " + d.permissible_words + " N";
-    d.words.permissible = "stress limit";
+    d.permissible_above_words = d.permissible_words + " above";
+    d.words.permissible = with_sub("F", "τ") + " stress limit";
 }
 
 LoadDiagram load_diagram(const ReportSubject& s) {
