@@ -75,6 +75,45 @@ void add_duty(Calculation& c, const ReportSubject& s) {
                 Trust::given);
 }
 
+/// A bound of the limits, when the rule that asks for it is in play.
+void add_bound(Calculation& c, const ReportSubject& s, const char* rule, const char* key, const char* name,
+               double value, double usual_value, const char* unit, const std::string& where) {
+    if (s.verdict(rule) == nullptr) return;
+    c.given(key, name, value, unit, (value == usual_value ? "default, [limits] " : "requirement, [limits] ") + where,
+            Trust::given);
+}
+
+/// The bounds of the limits in play, as stated or as the school sets them.
+void add_limits_asked(Calculation& c, const ReportSubject& s) {
+    const demand::Limits& asked = s.demand.limits;
+    const demand::Limits usual = demand::school_defaults(asked.school);
+    c.said("limits", "school " + std::string(spring::word(asked.school)), "requirement, [limits] school", Trust::given);
+    const auto bound = [&](const char* rule, const char* key, const char* name, double value, double usual_value,
+                           const char* unit,
+                           const char* where) { add_bound(c, s, rule, key, name, value, usual_value, unit, where); };
+    bound("bore_clearance", "c_h", "play asked for in the bore", in_mm(asked.bore_clearance),
+          in_mm(usual.bore_clearance), "mm", "bore_clearance");
+    bound("rod_clearance", "c_d", "play asked for over the rod", in_mm(asked.rod_clearance), in_mm(usual.rod_clearance),
+          "mm", "rod_clearance");
+    bound("index_smallest", "w_min", "index, at least", asked.smallest_index, usual.smallest_index, "",
+          "smallest_index");
+    bound("index_largest", "w_max", "index, at most", asked.largest_index, usual.largest_index, "", "largest_index");
+    bound("coils_fewest", "n_min", "active coils, at least", asked.fewest_active_coils, usual.fewest_active_coils, "",
+          "fewest_active_coils");
+    bound("coils_most", "n_max", "active coils, at most", asked.most_active_coils, usual.most_active_coils, "",
+          "most_active_coils");
+    bound("half_turn", "e_n", "distance of n from a half turn over, at most", asked.half_turn_slack,
+          usual.half_turn_slack, "", "half_turn_slack");
+    bound("buckling", "S_k,min", "buckling over working deflection, at least", asked.buckling_margin,
+          usual.buckling_margin, "", "buckling_margin");
+    bound("surge", "x_f,min", "natural frequency over that of the motion, at least", asked.smallest_surge_ratio,
+          usual.smallest_surge_ratio, "", "smallest_surge_ratio");
+    bound("fatigue", "n_f,min", "fatigue factor, at least", asked.fatigue_factor, usual.fatigue_factor, "",
+          "fatigue_factor");
+    if (asked.largest_mass)
+        bound("mass", "M_max", "mass, at most", in_gram(*asked.largest_mass), -1.0, "g", "largest_mass");
+}
+
 /// The share of load lost: stated, none at room temperature, or guidance.
 void add_load_loss(Calculation& c, const ReportSubject& s) {
     const char* name = "share of load lost in service (relaxation)";
@@ -124,8 +163,7 @@ void add_inputs(Calculation& c, const ReportSubject& s) {
     c.heading("What is demanded");
     add_space(c, s);
     add_duty(c, s);
-    c.said("limits", "school " + std::string(spring::word(s.demand.limits.school)), "requirement, [limits] school",
-           Trust::given);
+    add_limits_asked(c, s);
     add_wire(c, s);
     c.heading("The spring");
     const auto chosen = [&](const char* key, const char* name, double value, const char* unit, const char* where) {
@@ -135,6 +173,12 @@ void add_inputs(Calculation& c, const ReportSubject& s) {
     chosen("n_t", "total coils", s.spec.spring.total_coils, "", "total_coils");
     chosen("L_0", "free length", in_mm(s.spec.spring.free_length), "mm", "free_length");
     c.said("ends", std::string(spring::word(s.spec.spring.ends)), "spec, [spring] ends", Trust::given);
+    const demand::Limits& asked = s.demand.limits;
+    const demand::Limits usual = demand::school_defaults(asked.school);
+    add_bound(c, s, "ground_wire", "d_g,min", "wire of ground ends, at least", in_mm(asked.smallest_ground_wire),
+              in_mm(usual.smallest_ground_wire), "mm", "smallest_ground_wire");
+    add_bound(c, s, "ground_index", "w_g,max", "index of ground ends, at most", asked.largest_ground_index,
+              usual.largest_ground_index, "", "largest_ground_index");
     c.said("hand of coiling", std::string(spring::word(s.spec.spring.hand)), "spec, [spring] hand", Trust::given);
 }
 
