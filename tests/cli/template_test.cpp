@@ -17,6 +17,7 @@ TEST_CASE("every template is read without a word and has springs that fit") {
     REQUIRE((catalogue.has_value() && tolerances.has_value()));
     int count = 0;
     for (const auto& entry : fs::directory_iterator(fs::path(SEATLOAD_SOURCE_DIR) / "templates")) {
+        if (entry.is_directory()) continue;  // wordings of the papers
         INFO(entry.path().filename().string());
         const auto text = read_text_file(entry.path());
         REQUIRE(text.has_value());
