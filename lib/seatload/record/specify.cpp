@@ -65,7 +65,7 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     Spec spec;
     spec.identity = requirement.identity;
     spec.revisions = requirement.revisions;
-    spec.title = "Compression spring, " + requirement.identity.position;
+    spec.title = usual_title(requirement.identity);
     spec.alternative = std::move(letter);
     spec.why = alternative.why;
     spec.wire_grade = space.grades[wire.grade].id;
@@ -99,6 +99,8 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     spec.notes = requirement.notes;
     return spec;
 }
+
+std::string usual_title(const demand::Identity& identity) { return "Compression spring, " + identity.position; }
 
 demand::Requirement requirement_of(const Spec& spec) {
     demand::Requirement r;

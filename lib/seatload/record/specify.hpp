@@ -9,12 +9,15 @@ namespace seatload::record {
 
 /// The spec of an alternative found by sizing. Loads are ordered cold and new: the deviation each way is the room to
 /// the requirement's band (its lower bound raised to what must be given cold so that it is still there hot and after
-/// load loss), at most the load tolerance of EN 15800 grade 3, rounded inwards to 0.01 N.
+/// load loss), at most the load tolerance of EN 15800 grade 3, rounded inwards to 0.01 N (finer below 1 N).
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter);
 
 /// The coarsest EN 15800 grade whose load tolerance [N] lies inside both deviations; nothing when grade 1 does not.
 std::optional<int> load_grade_inside(const spring::Spring& spring, Force load, Force plus, Force minus);
+
+/// The title of a spec that the user gave none, in English: papers in other languages say it in their own words.
+std::string usual_title(const demand::Identity& identity);
 
 /// The requirement a spec carries within itself, for evaluating it again.
 demand::Requirement requirement_of(const Spec& spec);

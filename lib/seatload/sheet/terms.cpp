@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <seatload/core/text.hpp>
+#include <seatload/record/specify.hpp>
 #include <seatload/sheet/lettering.hpp>
 
 namespace seatload::sheet {
@@ -145,7 +146,11 @@ std::string quantities(const record::Spec& spec) {
 }
 
 std::string title(const record::Spec& spec, const Wording& words) {
-    return spec.title.empty() ? words.say("document.untitled") : spec.title;
+    if (spec.title.empty()) return words.say("document.untitled");
+    // The title that is given when the user gives none is said in the language of the paper.
+    if (spec.title == record::usual_title(spec.identity))
+        return words.say("document.usual_title", {{"position", spec.identity.position}});
+    return spec.title;
 }
 
 std::string supplementary_title(const record::Spec& spec, const Wording& words) {

@@ -11,7 +11,9 @@ namespace {
 
 constexpr double kRow = 9.0;
 constexpr double kPad = 1.0;
-constexpr double kNarrowest = 0.55;  ///< of the natural width of letters
+constexpr double kNarrowest = 0.55;   ///< of the natural width of letters
+constexpr double kLegible = 0.8;      ///< narrower than this a title goes on two lines
+constexpr double kBesideShare = 0.4;  ///< of the width, the most that a supplementary title takes beside a title
 
 /// The text as it is, or in plain letters of the least height, narrowed, when it would have to be narrowed a good deal.
 Text roomy_or_plain(Text text, double room) {
@@ -61,9 +63,27 @@ void draw_first_angle(Drawing& drawing, Point centre) {
     drawing.line(view + Point{0.0, -3.6}, view + Point{0.0, 3.6}, LineKind::axis);
 }
 
+/// A title too long for one line: on two, the supplementary title beside the second.
+void draw_long_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
+    const double room = box.width() - 2.0 * kPad;
+    const auto lines = wrapped(block.title, room, kLettering, Face::bold, kLegible);
+    std::string rest;
+    for (std::size_t i = 1; i < lines.size(); ++i) rest += (rest.empty() ? "" : " ") + lines[i];
+    Text beside{{box.right - kPad, box.bottom + 1.2}, block.supplementary_title, kLettering, Align::right};
+    beside = fitted(beside, kBesideShare * room, kNarrowest);
+    const double taken = block.supplementary_title.empty() ? 0.0 : text_width(beside) + 2.0;
+    Text first{{box.left + kPad, box.top - 3.7}, lines[0], kLettering, Align::left, Face::bold};
+    first.squeeze = kLegible;
+    drawing.add(first);
+    drawing.add(beside);
+    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, rest, kLettering, Align::left, Face::bold}, room - taken,
+                       kNarrowest));
+}
+
 void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
     drawing.box(box);
     const double room = box.width() - 2.0 * kPad;
+    if (text_width(block.title, kLettering) * kLegible > room) return draw_long_title(drawing, box, block);
     drawing.add(roomy_or_plain({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room));
     drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, kNarrowest));
 }

@@ -183,7 +183,7 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     REQUIRE(pages.has_value());
     std::string words;
     for (const sheet::Drawing& page : *pages) words += words_of(page);
-    for (const char* part : {"Anfrage: Compression spring", "Für 20 Stück", "Stückpreis", "Prüfbescheinigung",
+    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "Für 20 Stück", "Stückpreis", "Prüfbescheinigung",
                              "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
 }
