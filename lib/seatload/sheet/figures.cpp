@@ -179,7 +179,8 @@ Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding roun
     Amount out{unit, marked(metric)};
     if (!has_inches()) return out;
     const Pair names = pair(unit);
-    const int inch_decimals = decimals_in(metric) + names.further_decimals;
+    // A round number of millimetres, such as a length to test at, is seldom one in hundredths of an inch.
+    const int inch_decimals = std::max(decimals_in(metric) + names.further_decimals, unit == Unit::mm ? 3 : 0);
     out.inch = marked(fixed(rounded(value / names.metric_in_one, inch_decimals, rounding), inch_decimals));
     return out;
 }

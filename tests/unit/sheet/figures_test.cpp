@@ -51,6 +51,7 @@ TEST_CASE("a paper in inches has the metric value beside, in square brackets", "
     // Worked by hand: 8.45/25.4 = 0.33268; (8.75/25.4 - 0.3327) = 0.01179, (0.3327 - 8.15/25.4) = 0.01183.
     CHECK(spaced(with_unit(inches().toleranced(8.45 * mm, 0.3 * mm))) == "0.3327 ± 0.0117 in [8.45 ± 0.30]");
     CHECK(with_unit(inches().length(19.3 * mm)) == "0.760 in [19.3]");
+    CHECK(with_unit(inches().length(9.0 * mm)) == "0.354 in [9]");
     CHECK(with_unit(inches().wire(0.8 * mm)) == "0.0315 in [0.80]");
     CHECK(with_unit(inches().stress(1000.0 * MPa)) == "145.0 ksi [1000]");
     CHECK(with_unit(inches().rate(1.277 * newton_per_mm)) == "7.292 lbf/in [1.277]");
