@@ -13,7 +13,6 @@
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
-
 #include <support/tool.hpp>
 
 #include "specimens.hpp"
