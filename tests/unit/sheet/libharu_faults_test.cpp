@@ -99,7 +99,7 @@ std::vector<std::size_t> components(std::string_view outline) {
     return out;
 }
 
-TEST_CASE("fault: the text map has illegal operators; poppler reads ours without a word", "[sheet]") {
+TEST_CASE("fault: the text map has illegal operators, but poppler reads ours without a word", "[sheet]") {
     if (!has_pdf_tools({"qpdf", "pdftotext"})) return;
     const std::string pdf = drawn(specimen(latch())).value();
     const std::string plain = unpacked(pdf);
@@ -128,7 +128,7 @@ TEST_CASE("fault: a bold face is named twice bold and marked to be thickened", "
     for (const std::string& flag : flags) CHECK((std::stoul(flag) & (1ul << 18)) == 0);
 }
 
-TEST_CASE("fault: an unbalanced graphics state leaks; every page takes back what it saves", "[sheet]") {
+TEST_CASE("fault: an unbalanced graphics state leaks, but every page takes back what it saves", "[sheet]") {
     if (!has_pdf_tools({"qpdf"})) return;
     for (const Specimen& each : specimens()) {
         const std::string plain = unpacked(drawn(each.spec).value());
@@ -163,7 +163,7 @@ TEST_CASE("fault: attachments get the builder's path, a header of 1.3 and a date
     }
 }
 
-TEST_CASE("fault: the third attachment is filed wrongly; ours come in order however given", "[sheet]") {
+TEST_CASE("fault: the third attachment is filed wrongly, but ours come in order however given", "[sheet]") {
     const Drawing page = sheet::a4_landscape();
     const std::vector<sheet::Attachment> files{{"zzz.toml", "z", "last", "application/toml"},
                                                {"aa.toml", "a", "first", "application/toml"},
@@ -187,7 +187,7 @@ TEST_CASE("fault: the third attachment is filed wrongly; ours come in order howe
     }
 }
 
-TEST_CASE("fault: attachments of any name and kind are taken; ours are checked", "[sheet]") {
+TEST_CASE("fault: attachments of any name and kind are taken, but ours are checked", "[sheet]") {
     const Drawing page = sheet::a4_landscape();
     const auto attached = [&](std::vector<sheet::Attachment> files) {
         return sheet::write_pdf({&page, 1}, {"Test", "", ""}, files).has_value();
@@ -202,7 +202,7 @@ TEST_CASE("fault: attachments of any name and kind are taken; ours are checked",
     CHECK_FALSE(attached({{"a.toml", std::string(kLargestInput + 1, 'x'), "", "text/plain"}}));
 }
 
-TEST_CASE("fault: the identifier is none or made of the clock; ours is made of the contents", "[sheet]") {
+TEST_CASE("fault: the identifier is none or made of the clock, but ours is made of the contents", "[sheet]") {
     if (!has_pdf_tools({"qpdf"})) return;
     record::Spec spec = specimen(latch());
     const auto identifiers = [&] { return words_after(unpacked(drawn(spec).value()), "/ID [<"); };
@@ -213,7 +213,7 @@ TEST_CASE("fault: the identifier is none or made of the clock; ours is made of t
     CHECK(before != identifiers());
 }
 
-TEST_CASE("fault: faces are embedded unpacked; a sheet stays small enough to mail", "[sheet]") {
+TEST_CASE("fault: faces are embedded unpacked, but a sheet stays small enough to mail", "[sheet]") {
     for (const Specimen& each : specimens()) {
         INFO(each.name);
         CHECK(drawn(each.spec).value().size() < 250'000);
@@ -226,7 +226,7 @@ TEST_CASE("fault: faces are embedded unpacked; a sheet stays small enough to mai
     CHECK(words_after(packed, "\nstream").size() == words_after(packed, "/Filter").size());
 }
 
-TEST_CASE("fault: a character without glyph prints a box; a sheet warns and prints a sign for it", "[sheet]") {
+TEST_CASE("fault: a character without glyph prints a box, but a sheet warns and prints a sign for it", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.notes = {"春 wound to last"};
     const auto pdf = drawn(spec);
@@ -240,7 +240,7 @@ TEST_CASE("fault: a character without glyph prints a box; a sheet warns and prin
     CHECK_THAT(text.out, ContainsSubstring("□ wound to last"));
 }
 
-TEST_CASE("fault: a glyph made of composite glyphs loses its base; the built-in faces have none", "[sheet]") {
+TEST_CASE("fault: a glyph made of composite glyphs loses its base, but the built-in faces have none", "[sheet]") {
     for (const sheet::Face face : {sheet::Face::regular, sheet::Face::bold}) {
         const auto glyphs = outlines(sheet::font_file(face));
         int composites = 0;
@@ -253,7 +253,7 @@ TEST_CASE("fault: a glyph made of composite glyphs loses its base; the built-in 
     }
 }
 
-TEST_CASE("fault: some functions lose text, errors or bytes; none of them is called", "[sheet]") {
+TEST_CASE("fault: some functions lose text, errors or bytes, but none of them is called", "[sheet]") {
     const std::string source =
         read_text_file(fs::path(SEATLOAD_SOURCE_DIR) / "lib/seatload/sheet/pdf_writer.cpp").value();
     for (const char* name : {"HPDF_SaveToFile", "HPDF_AttachFile", "HPDF_Page_MeasureText", "HPDF_Page_TextRect",
