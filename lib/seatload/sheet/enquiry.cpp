@@ -121,13 +121,15 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Writin
                        room.box});
 }
 
-/// The reply form on as few pages as can be, with as much room to write in as those leave.
+/// The reply form on as few pages as can be, the last of them as full as rows of other heights make it.
 PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives) {
     std::optional<PageFlow> best;
     for (const WritingRoom& room : kWritingRooms) {
         PageFlow flow = before;
         add_reply(flow, alternatives, room);
-        if (!best || flow.pages().size() < best->pages().size()) best = std::move(flow);
+        const bool has_fewer = !best || flow.pages().size() < best->pages().size();
+        const bool has_as_many = best && flow.pages().size() == best->pages().size();
+        if (has_fewer || (has_as_many && flow.fullness() > best->fullness())) best = std::move(flow);
     }
     return *best;
 }

@@ -19,17 +19,20 @@ constexpr double kFigureStep = 1.0;
 // Lying: the second share of the width is for a figure that gains a step of scale by it.
 constexpr std::array kShares{0.648, 0.76};
 constexpr double kTallestLying = 76.0;
-constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.0, 0.88}, Sharing{52.0, 0.648, 0.0, 0.84},
-                                 Sharing{48.0, 0.648, 0.0, 0.8},  Sharing{44.0, 0.648, 0.0, 0.78},
-                                 Sharing{42.0, 0.648, 0.0, 0.76}, Sharing{40.0, 0.648, 0.0, 0.74}};
+constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.0, 0.84}, Sharing{56.0, 0.648, 0.0, 0.8},
+                                 Sharing{52.0, 0.648, 0.0, 0.82}, Sharing{52.0, 0.648, 0.0, 0.78},
+                                 Sharing{50.0, 0.648, 0.0, 0.75}, Sharing{46.0, 0.648, 0.0, 0.75},
+                                 Sharing{44.0, 0.648, 0.0, 0.72}};
 
 constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
 constexpr double kTallestUpright = 96.0;
 constexpr double kUprightShare = 0.6;  ///< full sheets: the diagram goes beside the figure
-constexpr std::array kTightUpright{Sharing{56.0, 1.0, 50.0, 0.84},          Sharing{56.0, kUprightShare, 0.0, 0.86},
-                                   Sharing{52.0, kUprightShare, 0.0, 0.84}, Sharing{48.0, kUprightShare, 0.0, 0.8},
-                                   Sharing{44.0, kUprightShare, 0.0, 0.78}, Sharing{42.0, kUprightShare, 0.0, 0.76},
-                                   Sharing{40.0, kUprightShare, 0.0, 0.74}};
+constexpr std::array kTightUpright{Sharing{56.0, 1.0, 50.0, 0.84},          Sharing{60.0, kUprightShare, 0.0, 0.86},
+                                   Sharing{56.0, kUprightShare, 0.0, 0.86}, Sharing{60.0, kUprightShare, 0.0, 0.82},
+                                   Sharing{56.0, kUprightShare, 0.0, 0.82}, Sharing{60.0, kUprightShare, 0.0, 0.78},
+                                   Sharing{56.0, kUprightShare, 0.0, 0.78}, Sharing{56.0, kUprightShare, 0.0, 0.75},
+                                   Sharing{52.0, kUprightShare, 0.0, 0.75}, Sharing{48.0, kUprightShare, 0.0, 0.75},
+                                   Sharing{46.0, kUprightShare, 0.0, 0.72}};
 
 /// Adds a sharing in all heights of the figure, the tallest first.
 void add_heights(std::vector<Sharing>& out, Sharing sharing) {

@@ -139,6 +139,8 @@ inline std::vector<Specimen> specimens() {
 
     record::Spec own = specimen(latch());
     own.own_grade = grade_of(own);
+    own.own_grade->strength = wire::StrengthGiven{1900.0 * MPa, 0.7 * mm, 0.9 * mm};
+    own.own_grade->moduli = {{0.9 * mm, 78000.0 * MPa, 200000.0 * MPa}};
     own.own_grade->standard = "mill certificate 2024-0417 of the bar the wire was drawn from";
     own.own_grade->designation = "nickel-cobalt-chromium-molybdenum alloy, cold drawn and aged, spring temper";
     own.identity.owner = "Warsztat Śródmieście Łódź, naprawa silników i przekładni";
