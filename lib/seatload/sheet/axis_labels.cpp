@@ -102,6 +102,8 @@ void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, 
 
 double width_beside_axis(const AxisLabels& labels) { return kLeader + widest(labels) + 2.0; }
 
+std::size_t labels_beside_axis(double height) { return static_cast<std::size_t>(std::max(0.0, height) / kPitch); }
+
 void draw_beside_axis(Drawing& drawing, const AxisLabels& labels, double axis_x, double bottom, double top) {
     std::vector<Spot> spots;
     for (const AxisLabel& label : labels) spots.push_back({label.at, kPitch});

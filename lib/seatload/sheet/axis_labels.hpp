@@ -27,6 +27,9 @@ void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, 
 /// What labels left of an upright axis take [mm].
 double width_beside_axis(const AxisLabels& labels);
 
+/// How many labels find room left of an upright axis of that height [mm].
+std::size_t labels_beside_axis(double height);
+
 /// Draws labels left of an upright axis, from the bottom up; they keep between two heights.
 void draw_beside_axis(Drawing& drawing, const AxisLabels& labels, double axis_x, double bottom, double top);
 

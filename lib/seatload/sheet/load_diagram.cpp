@@ -13,7 +13,8 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kBandHalfWidth = 1.2;
-constexpr double kWhisker = 2.2;   ///< how far right of the band the grade's bar stands
+constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar stands
+constexpr std::size_t kAllLabels = 5;
 constexpr double kHeadroom = 6.0;  ///< over the highest force
 /// A limit no further above the highest force, as a share, stretches the diagram to it.
 constexpr double kNearlyInside = 1.15;
@@ -87,12 +88,15 @@ AxisLabels length_labels(const LoadDiagram& d) {
     return out;
 }
 
-/// At their forces, smallest first, as they come from the bottom up.
-AxisLabels force_labels(const LoadDiagram& d) {
+/// At their forces, smallest first, as they come from the bottom up; of more than `most`, those of reference points are
+/// left out first: the table beside the diagram has them.
+AxisLabels force_labels(const LoadDiagram& d, std::size_t most) {
     AxisLabels out;
     for (const LinePoint& p : line_points(d)) out.push_back({p.force, p.force_words});
     if (d.permissible_force && *d.permissible_force <= highest_force(d))
-        out.push_back({*d.permissible_force, d.permissible_words});
+        out.insert(out.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, out.size())),
+                   {*d.permissible_force, d.permissible_words});
+    if (out.size() > most) out.resize(most);
     std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at < b.at; });
     return out;
 }
@@ -101,9 +105,11 @@ void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const LoadD
     AxisLabels lengths = length_labels(d);
     for (AxisLabel& label : lengths) label.at = axes.x(label.at);
     draw_under_axis(drawing, lengths, axes.plot().bottom, box.left, box.right);
-    AxisLabels forces = force_labels(d);
+    const double lowest = axes.plot().bottom + 1.0;
+    const double highest = axes.plot().top - 3.0;
+    AxisLabels forces = force_labels(d, labels_beside_axis(highest - lowest));
     for (AxisLabel& label : forces) label.at = axes.y(label.at);
-    draw_beside_axis(drawing, forces, axes.plot().left, axes.plot().bottom + 1.0, axes.plot().top - 3.0);
+    draw_beside_axis(drawing, forces, axes.plot().left, lowest, highest);
 }
 
 void draw_ordered(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
@@ -181,7 +187,7 @@ std::vector<KeyEntry> key_entries(const LoadDiagram& d) {
 /// What the labels and the key leave of the box.
 Box plot_in(const Box& box, const LoadDiagram& d) {
     const AxisLabels name{{0.0, d.words.force_axis}};
-    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d)));
+    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d, kAllLabels)));
     return {box.left + left, box.bottom + height_under_axis(length_labels(d), box.width()), box.right - 3.0,
             box.top - key_height(key_entries(d), box.width()) - 2.0};
 }

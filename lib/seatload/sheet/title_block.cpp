@@ -11,9 +11,10 @@ namespace {
 
 constexpr double kRow = 9.0;
 constexpr double kPad = 1.0;
-constexpr double kNarrowest = 0.55;   ///< of the natural width of letters
-constexpr double kLegible = 0.8;      ///< narrower than this a title goes on two lines
-constexpr double kBesideShare = 0.4;  ///< of the width, the most that a supplementary title takes beside a title
+constexpr double kFirstAngleRoom = 20.5;  ///< of the sign for first-angle projection, with its margins
+constexpr double kNarrowest = 0.55;       ///< of the natural width of letters
+constexpr double kLegible = 0.8;          ///< narrower than this a title goes on two lines
+constexpr double kBesideShare = 0.4;      ///< of the width, the most that a supplementary title takes beside a title
 
 /// The text as it is, or in plain letters of the least height, narrowed, when it would have to be narrowed a good deal.
 Text roomy_or_plain(Text text, double room) {
@@ -90,7 +91,7 @@ void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
 
 void draw_scale(Drawing& drawing, const Box& box, const std::string& name, const TitleBlock& block) {
     drawing.box(box);
-    drawing.add(Text{{box.left + kPad, box.top - 3.4}, name});
+    drawing.add(fitted(Text{{box.left + kPad, box.top - 3.4}, name}, box.width() - kFirstAngleRoom, kNarrowest));
     drawing.add(Text{{box.left + kPad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
     draw_first_angle(drawing, {box.right - 10.0, box.centre().y});
 }
