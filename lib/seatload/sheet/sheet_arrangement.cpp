@@ -20,9 +20,9 @@ constexpr double kFigureStep = 1.0;
 constexpr std::array kShares{0.648, 0.76};
 constexpr double kTallestLying = 76.0;
 constexpr std::array kTightLying{Sharing{56.0, 0.648, 0.0, 0.84}, Sharing{56.0, 0.648, 0.0, 0.8},
-                                 Sharing{52.0, 0.648, 0.0, 0.82}, Sharing{52.0, 0.648, 0.0, 0.78},
-                                 Sharing{50.0, 0.648, 0.0, 0.75}, Sharing{46.0, 0.648, 0.0, 0.75},
-                                 Sharing{44.0, 0.648, 0.0, 0.72}};
+                                 Sharing{58.0, 0.648, 0.0, 0.75}, Sharing{56.0, 0.648, 0.0, 0.75},
+                                 Sharing{56.0, 0.648, 0.0, 0.72}, Sharing{52.0, 0.648, 0.0, 0.75},
+                                 Sharing{50.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.72}};
 
 constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
 constexpr double kTallestUpright = 96.0;

@@ -7,9 +7,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFigureTop = 1.5;       ///< above the figure, whose heading stands beside its leader
-constexpr double kNarrowFigure = 130.0;  ///< its leader may come to stand under the heading
-constexpr double kUnderHeading = 6.0;
+constexpr double kFigureTop = 1.5;  ///< above the figure, whose heading stands beside its leader
 constexpr double kPitchStep = 0.1;
 constexpr double kEasyPitch = 4.1;  ///< worth taking height from a figure that does not grow by it
 
@@ -90,8 +88,7 @@ class Planner {
 
 Box figure_box(const Arrangement& where) {
     const Box& part = where.figure;
-    const double over = part.width() < kNarrowFigure ? kUnderHeading : kFigureTop;
-    return {part.left, part.bottom, part.right, part.top - over};
+    return {part.left, part.bottom, part.right, part.top - kFigureTop};
 }
 
 std::optional<SheetPlan> plan_sheet(const SheetStock& stock) {

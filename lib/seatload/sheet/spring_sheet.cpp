@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/spring_sheet.hpp>
 
+#include <algorithm>
+
 #include <seatload/sheet/caution_panel.hpp>
 #include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/facts.hpp>
@@ -35,10 +37,16 @@ constexpr std::size_t kFewestRevisions = 3;  ///< when the sheet is full
 void draw_figure_part(Drawing& drawing, const Facts& facts, const SpringFigure& figure, const SheetPlan& plan) {
     const Box& box = plan.where.figure;
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
-    drawing.add(Text{.at = {box.left + kPad, box.top - kHeadingDrop},
-                     .words = figure_heading(facts, plan.scale),
-                     .face = Face::bold});
     draw_figure(drawing, figure, figure_box(plan.where), plan.scale);
+    const Text heading{.at = {box.left + kPad, box.top - kHeadingDrop},
+                       .words = figure_heading(facts, plan.scale),
+                       .face = Face::bold};
+    // Narrowed where a leader of the figure stands beside it.
+    double right = box.right - kPad;
+    for (const Item& item : drawing.items())
+        if (const auto* text = std::get_if<Text>(&item); text && text_box(*text).overlaps(text_box(heading)))
+            right = std::min(right, text_box(*text).left - 1.0);
+    drawing.add(fitted(heading, right - heading.at.x, 0.6));
 }
 
 void draw_diagram_part(Drawing& drawing, const Facts& facts, const Box& box) {

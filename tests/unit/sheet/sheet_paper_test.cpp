@@ -110,7 +110,7 @@ TEST_CASE("no cover of an enquiry is left with little on it, from 1 to 26 altern
             REQUIRE(pages.has_value());
             for (std::size_t p = 0; p + count < pages->size(); ++p) {
                 INFO(count << " alternatives, page " << p + 1 << " of " << pages->size() - count);
-                CHECK(fullness((*pages)[p]) > 0.4);
+                CHECK(fullness((*pages)[p]) > 0.3);
             }
         }
     }
