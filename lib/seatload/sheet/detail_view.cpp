@@ -50,7 +50,8 @@ void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view,
     Point beside = centre + turned({radius + 0.8, 0.0}, letter_above ? 120.0 : 240.0);
     // Under the circle, clear of the extension line that goes down from the left face.
     if (!letter_above) beside = {std::min(beside.x, face.x - 0.8), beside.y - kLetterHeight};
-    drawing.add(Text{beside, letter, kLetterHeight, Align::right});
+    // The axis, or an extension line, may run behind it.
+    drawing.add(Text{.at = beside, .words = letter, .height = kLetterHeight, .align = Align::right, .masked = true});
 }
 
 void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& detail, Point at,
