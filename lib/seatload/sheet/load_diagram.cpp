@@ -132,7 +132,11 @@ void draw_axes(Drawing& drawing, const Axes& axes, const DiagramWords& words) {
     arrow_head(drawing, {plot.left, plot.top + 1.0}, 90.0);
     arrow_head(drawing, {plot.right + 1.0, plot.bottom}, 0.0);
     drawing.add(Text{{plot.left - 1.5, plot.top - 1.2}, words.force_axis, kLettering, Align::right});
-    drawing.add(Text{{plot.right + 2.0, plot.bottom + 1.8}, words.length_axis, kLettering, Align::right});
+    // In a low diagram the projection of a small load may run behind it.
+    drawing.add(Text{.at = {plot.right + 2.0, plot.bottom + 1.8},
+                     .words = words.length_axis,
+                     .align = Align::right,
+                     .masked = true});
 }
 
 /// From the axes to the points of the load line.

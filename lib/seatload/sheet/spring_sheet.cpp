@@ -158,7 +158,8 @@ Result<Drawing> spring_sheet(const SheetInput& input) {
     if (!known) return known.error();
     Parts all = parts(*known, input);
     if (const auto best = best_plan(all)) return {drawn(std::move(all), *best), known.error()};
-    return error("the notes are longer than the sheet has room for", "shorten them, or put some on another paper");
+    return error("the sheet has no room for all it must say",
+                 "shorten the notes, or choose the other way up, A4 paper or metric units");
 }
 
 Result<std::string> spring_sheet_pdf(const SheetInput& input) {

@@ -24,7 +24,7 @@ struct SheetInput {
 };
 
 /// The drawing-and-tolerance sheet of a spec, A4 landscape. Errors: over-defined spec, wire diameter outside the
-/// grade's range, notes longer than the sheet has room for. Warnings: characters that cannot be printed.
+/// grade's range, more to say than the sheet has room for. Warnings: characters that cannot be printed.
 Result<Drawing> spring_sheet(const SheetInput& input);
 
 /// The same as the bytes of a PDF, with the spec's text attached.
