@@ -6,6 +6,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/wording_file.hpp>
+#include <seatload/sheet/lettering.hpp>
 
 #include <cli/session.hpp>
 
@@ -29,12 +30,29 @@ std::size_t chosen(const std::string& option, const std::string& word, const std
     return 0;
 }
 
+/// The book, or which of its phrases the typefaces cannot print.
+Result<record::PhraseBook> printable(Result<record::PhraseBook> book, const std::string& file) {
+    if (!book) return book;
+    Diagnostics diagnostics;
+    for (const auto& [key, words] : book->phrases) {
+        Diagnostics said;
+        sheet::readable(words, key, said);
+        for (Diagnostic& each : said) {
+            each.severity = Severity::error;
+            diagnostics.push_back(each);
+        }
+    }
+    if (diagnostics.empty()) return book;
+    return placed(diagnostics, file);
+}
+
 Result<record::PhraseBook> phrases(const PaperOptions& options) {
     if (!options.wording.empty()) {
         const record::PhraseBook english = io::builtin_wording();
-        return read_file(options.wording, [&](std::string_view text, const std::string& name) {
-            return io::read_wording(text, name, english);
-        });
+        return printable(
+            read_file(options.wording, [&](std::string_view text,
+                                           const std::string& name) { return io::read_wording(text, name, english); }),
+            options.wording);
     }
     if (options.language.empty()) return io::builtin_wording();
     Diagnostics diagnostics;

@@ -15,6 +15,8 @@ struct PaperOptions {
     std::string units = "metric";
     std::string size = "a4";
     bool portrait = false;
+
+    bool operator==(const PaperOptions&) const = default;
 };
 
 /// The paper asked for. Errors: words that are none of the choices, with what may have been meant; a language and a

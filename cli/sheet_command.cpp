@@ -3,6 +3,7 @@
 
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
+#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/tamper_mark.hpp>
 
@@ -68,6 +69,10 @@ int extract_all(const SheetOptions& options, const References& references, std::
 int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err) {
     const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
+    if (options.extract && options.look != PaperOptions{})
+        return refuse({sheet::error("--extract takes a spec out as it is, and draws nothing",
+                                    "leave out --language, --wording, --units, --paper and --portrait")},
+                      err);
     return (options.extract ? extract_all : draw_all)(options, *references, out, err);
 }
 

@@ -49,9 +49,13 @@ std::vector<Placed> collect(Document& document, record::PhraseBook& book) {
     return out;
 }
 
+constexpr std::string_view kDecimalMark = "number.decimal_mark";
+
 /// What a phrase must not be like, whatever the language.
 void check_words(Document& document, const Placed& phrase) {
     if (trim(phrase.words).empty()) document.error(phrase.at, phrase.key + ": the phrase is empty");
+    if (phrase.key == kDecimalMark && phrase.words != "." && phrase.words != ",")
+        document.error(phrase.at, phrase.key + ": the decimal mark is a point or a comma", "write \".\" or \",\"");
     const auto open = std::count(phrase.words.begin(), phrase.words.end(), '{');
     const auto closed = std::count(phrase.words.begin(), phrase.words.end(), '}');
     if (open != closed) document.error(phrase.at, phrase.key + ": a brace is left open", "a blank is written {name}");

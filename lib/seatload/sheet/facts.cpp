@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/facts.hpp>
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
 #include <seatload/check/numbers.hpp>
+#include <seatload/core/text.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/printable.hpp>
@@ -96,6 +99,21 @@ void set_smallest_length(check::Evaluation& e, const record::Spec& spec) {
     at.share_of_strength = at.stress / e.strength.minimum;
 }
 
+/// A load the spring of the spec does not give, as drawn, within its own tolerances.
+std::optional<Diagnostic> contradiction(const check::Evaluation& e, const record::LoadAtLength& load,
+                                        std::string_view name) {
+    const Force given = e.rate * (e.spring.free_length - load.length);
+    constexpr double kRounding = 1e-6;  // of a load; far below any tolerance
+    const Force slack = kRounding * load.nominal;
+    if (given >= load.nominal - load.minus - slack && given <= load.nominal + load.plus + slack) return std::nullopt;
+    return error(
+        fmt::format("the spec contradicts itself: its spring gives {} N at {} mm, its {} asks for {} N to {} N",
+                    significant(in_newton(given), 4), significant(in_mm(load.length), 6), name,
+                    significant(in_newton(load.nominal - load.minus), 4),
+                    significant(in_newton(load.nominal + load.plus), 4)),
+        "`seatload check` on the spec shows more; `seatload size` finds springs that give their loads");
+}
+
 /// The free length [mm] up to which the spring keeps its buckling margin at full travel; nothing: however long it is,
 /// or not even as it is.
 std::optional<double> buckling_free_length_mm(const record::Spec& spec, const check::Evaluation& e) {
@@ -148,6 +166,10 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
     auto evaluation = check::evaluate(spec.spring, grade, cold_requirement(spec), tables);
     if (!evaluation) return evaluation.error();
     check::Evaluation values = std::move(evaluation).value();
+    for (const auto& wrong : {contradiction(values, spec.seated, "seated load"),
+                              contradiction(values, spec.full_travel, "load at full travel")})
+        if (wrong) diagnostics.push_back(*wrong);
+    if (has_error(diagnostics)) return diagnostics;
     set_smallest_length(values, spec);
     for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel})
         load->grade = record::load_grade_inside(spec.spring, load->nominal, load->plus, load->minus);

@@ -100,6 +100,14 @@ TEST_CASE("An empty phrase, one with an open brace and one of two lines are refu
           "           ^\n");
 }
 
+TEST_CASE("A decimal mark that is neither point nor comma is refused") {
+    const std::string said = answer(kHead + "[number]\ndecimal_mark = \";;\"\n");
+    CHECK(said.find("own.toml:4:16: error: number.decimal_mark: the decimal mark is a point or a comma\n") !=
+          std::string::npos);
+    CHECK(said.find("    hint: write \".\" or \",\"\n") != std::string::npos);
+    CHECK(answer(kHead + "[number]\ndecimal_mark = \",\"\n").find("is a point or a comma") == std::string::npos);
+}
+
 TEST_CASE("What is no wording file, and a language that is no code, are refused at once") {
     CHECK(answer("format = \"seatload spec 1\"\nlanguage = \"de\"\n") ==
           "own.toml:1:10: error: format: this is a file of the kind \"seatload spec 1\"\n"

@@ -202,6 +202,16 @@ TEST_CASE("a coil tolerance from memory corresponds to a grade instead of having
     CHECK_THAT(joined(sheet_words(specimen(latch()))), ContainsSubstring("its tolerance (EN 15800 grade 2)"));
 }
 
+TEST_CASE("a spec whose spring does not give its loads is refused", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    spec.spring.free_length = spec.spring.free_length - 2.0 * mm;
+    const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()});
+    REQUIRE_FALSE(page.has_value());
+    REQUIRE(page.error().size() == 2);
+    CHECK_THAT(page.error()[0].message, ContainsSubstring("at 15 mm, its seated load asks for"));
+    CHECK_THAT(page.error()[1].message, ContainsSubstring("at 9.5 mm, its load at full travel asks for"));
+}
+
 TEST_CASE("a wire outside its grade's range is an error", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.spring.wire_diameter = 30.0 * mm;
@@ -355,10 +365,10 @@ TEST_CASE("a spring that may yield when pressed solid is never pressed below L2"
 
 TEST_CASE("wire that is aged must be aged, other wire is relieved as the maker does it", "[sheet]") {
     CHECK_THAT(sheet_words(specimen(latch())), ContainsSubstring("■\nageing after coiling"));
-    record::Spec spec = specimen({"EN10270-1-SH", 1.25, 10.0, 8.0, 28.0, spring::Ends::closed, 22.0, 16.0});
-    CHECK_THAT(sheet_words(spec), ContainsSubstring("◊\nstress relief, guide\n("));
-    spec.wire_grade = "ASTM-A313-631-C";
-    CHECK_THAT(sheet_words(spec), ContainsSubstring("ageing\nnone: used as drawn"));
+    Shape shape{"EN10270-1-SH", 1.25, 10.0, 8.0, 28.0, spring::Ends::closed, 22.0, 16.0};
+    CHECK_THAT(sheet_words(specimen(shape)), ContainsSubstring("◊\nstress relief, guide\n("));
+    shape.grade = "ASTM-A313-631-C";
+    CHECK_THAT(sheet_words(specimen(shape)), ContainsSubstring("ageing\nnone: used as drawn"));
 }
 
 TEST_CASE("a sheet under cycles gives the stress range and binds it", "[sheet]") {

@@ -126,7 +126,8 @@ TEST_CASE("no words stand in the code that makes papers for the maker", "[wordin
                                         // stems looked for in the finish that the user wrote
                                         "zinc", "zink", "plat", "galvan", "cadmi", "kadmi", "nickel", "nichel",
                                         // why a spec is refused, said to the user
-                                        "the free length", "the coils with the wire or the coil diameter", "anything",
+                                        "seated load", "load at full travel", "the free length",
+                                        "the coils with the wire or the coil diameter", "anything",
                                         "over-defined: both loads are required, and the maker may not adjust "};
     const std::set<std::string> blanks = blanks_of(io::builtin_wording());
     const std::regex word("[A-Za-z]{2,}");
@@ -183,8 +184,8 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     REQUIRE(pages.has_value());
     std::string words;
     for (const sheet::Drawing& page : *pages) words += words_of(page);
-    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "Für 20 Stück", "Stückpreis", "Prüfbescheinigung",
-                             "Blocklänge Lc höchstens", "Unterschrift"})
+    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "Für 20 Stück", "Stückpreis",
+                             "Prüfbescheinigung", "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
 }
 
