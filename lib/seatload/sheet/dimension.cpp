@@ -11,10 +11,11 @@ namespace {
 
 constexpr double kHeadLength = 2.5;
 constexpr double kHeadHalfWidth = 0.4;
-constexpr double kTail = 5.0;       ///< of an arrow set outside
-constexpr double kGap = 1.0;        ///< between a feature and its extension line (8 line widths would be 2 mm)
-constexpr double kOvershoot = 1.5;  ///< of an extension line past the dimension line
-constexpr double kLift = 0.9;       ///< of words above their line
+constexpr double kTail = 5.0;  ///< of an arrow set outside
+constexpr double kGap = 1.0;   ///< between a feature and its extension line (8 line widths would be 2 mm)
+constexpr double kOvershoot =
+    1.0;                       ///< of an extension line past the dimension line; the next row of words begins at 1.5
+constexpr double kLift = 0.9;  ///< of words above their line
 
 double sign_of(double value) { return value < 0.0 ? -1.0 : 1.0; }
 

@@ -61,9 +61,9 @@ struct Facts {
 
 /// The facts of a spec. Errors: the grade has no strength at the wire diameter, and an over-defined spec: two loads fix
 /// rate and free length, so that the maker must be left the free length and, with the coils, wire or coil diameter (EN
-/// 15800, compensation rule, from memory); loads that its spring does not give within their tolerances; a text that is not UTF-8; a spring that cannot be
-/// drawn (no active coils, coils longer than the free length, lengths out of order). Warnings: characters that cannot
-/// be printed.
+/// 15800, compensation rule, from memory); loads that its spring does not give within their tolerances; a text that is
+/// not UTF-8; a spring that cannot be drawn (no active coils, coils longer than the free length, lengths out of order).
+/// Warnings: characters that cannot be printed.
 Result<Facts> facts(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables,
                     const Paper& paper);
 
