@@ -203,10 +203,11 @@ Entries geometry_entries(const Facts& facts) {
             Named{Status::reference,
                   facts.diameter_tolerance->is_firm() ? facts.say("coil.its_tolerance") : facts.say("coil.corresponds"),
                   reference(facts.say("grade.both", {{"grade", std::to_string(facts.spec.diameter_grade)}}))});
-    if (bore && space.bore)
+    // Both when it works between a bore and a rod: either binds it.
+    if (space.bore)
         out.push_back(Named{Status::reference, facts.say("coil.in_bore"),
                             reference(with_unit(figures.length(space.bore->smallest)))});
-    if (!bore && space.rod)
+    if (space.rod)
         out.push_back(Named{Status::reference, facts.say("coil.over_rod"),
                             reference(with_unit(figures.length(space.rod->largest)))});
     out.push_back(Named{Status::reference,
