@@ -13,6 +13,11 @@
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
 
+#if defined(__SANITIZE_ADDRESS__)
+/// glibc keeps a list of paths (argz) for a library below libqpdf until the end of the process: not a leak of ours.
+extern "C" const char* __lsan_default_suppressions() { return "leak:__argz_add_sep\n"; }
+#endif
+
 namespace {
 
 using namespace seatload;
