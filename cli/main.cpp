@@ -16,6 +16,7 @@
 #if defined(__SANITIZE_ADDRESS__)
 /// glibc keeps a list of paths (argz) for a library below libqpdf until the end of the process: not a leak of ours.
 extern "C" const char* __lsan_default_suppressions() { return "leak:__argz_add_sep\n"; }
+extern "C" const char* __lsan_default_options() { return "print_suppressions=0"; }
 #endif
 
 namespace {
