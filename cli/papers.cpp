@@ -6,6 +6,8 @@
 
 #include <seatload/core/file.hpp>
 
+#include <cli/session.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -59,6 +61,22 @@ std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& fol
         if (!is_new && std::filesystem::exists(path, unreadable)) stale.push_back(path);
     }
     return stale;
+}
+
+int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,
+               const std::function<Result<Paper>(const std::string&)>& make, std::ostream& out, std::ostream& err) {
+    std::vector<Paper> papers;
+    Diagnostics said;
+    for (const std::string& file : files) {
+        auto paper = make(file);
+        said.insert(said.end(), paper.error().begin(), paper.error().end());
+        if (paper) papers.push_back(std::move(paper).value());
+    }
+    err << render(sorted(said));
+    if (has_error(said)) return kBadInput;
+    if (const Diagnostics wrong = write_papers(folder, papers); !wrong.empty()) return refuse(wrong, err);
+    for (const Paper& paper : papers) out << paper.path.string() << '\n';
+    return kDone;
 }
 
 }  // namespace seatload::cli

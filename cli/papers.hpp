@@ -2,6 +2,8 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
+#include <ostream>
 #include <string>
 #include <vector>
 
@@ -21,5 +23,10 @@ Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<
 /// Papers of the same stem that lie in the folder and are none of these: left from an earlier run, by name.
 std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& folder, const std::string& stem,
                                                 const std::vector<Paper>& papers);
+
+/// Makes one paper of each file and writes them all, or none when any file is wrong; tells their names on `out`, what
+/// is said of the files on `err`. Returns the exit code.
+int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,
+               const std::function<Result<Paper>(const std::string&)>& make, std::ostream& out, std::ostream& err);
 
 }  // namespace seatload::cli

@@ -30,18 +30,9 @@ Result<Paper> reckon(const std::string& path, const std::filesystem::path& folde
 int run_report(const ReportOptions& options, std::ostream& out, std::ostream& err) {
     const auto references = load_references(options.wire_file);
     if (!references) return refuse(references.error(), err);
-    std::vector<Paper> papers;
-    Diagnostics said;
-    for (const std::string& path : options.specs) {
-        auto paper = reckon(path, options.output, *references);
-        said.insert(said.end(), paper.error().begin(), paper.error().end());
-        if (paper) papers.push_back(std::move(paper).value());
-    }
-    err << render(sorted(said));
-    if (has_error(said)) return kBadInput;
-    if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
-    for (const Paper& paper : papers) out << paper.path.string() << '\n';
-    return kDone;
+    return write_each(
+        options.specs, options.output,
+        [&](const std::string& path) { return reckon(path, options.output, *references); }, out, err);
 }
 
 }  // namespace seatload::cli

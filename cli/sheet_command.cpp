@@ -38,18 +38,9 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
 }
 
 int draw_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
-    std::vector<Paper> papers;
-    Diagnostics said;
-    for (const std::string& path : options.files) {
-        auto paper = draw(path, options.output, references);
-        said.insert(said.end(), paper.error().begin(), paper.error().end());
-        if (paper) papers.push_back(std::move(paper).value());
-    }
-    err << render(sorted(said));
-    if (has_error(said)) return kBadInput;
-    if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
-    for (const Paper& paper : papers) out << paper.path.string() << '\n';
-    return kDone;
+    return write_each(
+        options.files, options.output, [&](const std::string& path) { return draw(path, options.output, references); },
+        out, err);
 }
 
 int extract_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
