@@ -27,10 +27,11 @@ struct Comparison {
     std::string second;
     Difference<Rate> rate;
     Difference<Length> free_length;
-    std::vector<LoadDifference> loads;  ///< at the heights of the session
+    std::vector<LoadDifference> loads;  ///< at the heights asked of the first
 };
 
-/// How two springs of one session differ; the two parts of a load difference add up to it.
-Comparison compare(const MeasuredSpring& first, const MeasuredSpring& second);
+/// How two springs differ; the two parts of a load difference add up to it. Errors of the bench cancel as far as they
+/// are common when both were measured in one session.
+Comparison compare(const MeasuredSpring& first, const MeasuredSpring& second, bool one_session = true);
 
 }  // namespace seatload::bench

@@ -94,7 +94,6 @@ struct CommonShift {
     std::string name;
     double rate_n_mm = 0.0;
     double centre_force_n = 0.0;  ///< at Line::centre
-    bool of_the_bench = true;     ///< false: of this spring's run alone
 };
 
 /// Independent errors of one kind, as variances of the line.

@@ -102,7 +102,8 @@ struct Dimensions {
     std::optional<Stated<Length>> wire_diameter;     ///< d
     std::optional<Stated<Length>> outside_diameter;  ///< De
     std::optional<Stated<double>> total_coils;       ///< nt
-    std::optional<Stated<Length>> free_length;       ///< L0, touched only
+    std::optional<Stated<Length>> free_length;       ///< L0 as it is now, loose, touched only
+    std::optional<Stated<Length>> free_length_new;   ///< L0 it had when new, where a drawing or an order tells
     std::optional<spring::Ends> ends;
     std::string grade;  ///< id of the wire grade when known, else empty
 };
