@@ -29,9 +29,9 @@ std::string text_of(const fs::path& path) {
     return {std::istreambuf_iterator<char>(stream), {}};
 }
 
-/// What our own papers draw, in English only: the calculation report.
+/// What our own papers draw, in English only: the calculation report, the bench sheet and the pressure diagram.
 bool is_report(const std::string& name) {
-    for (const char* start : {"report", "fatigue_diagram", "fit_map", "histogram", "plot"})
+    for (const char* start : {"report", "fatigue_diagram", "fit_map", "histogram", "plot", "bench", "pressure"})
         if (name.starts_with(start)) return true;
     return false;
 }
