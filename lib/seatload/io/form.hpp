@@ -23,7 +23,8 @@ struct Form;
 template <class T>
 concept Quantity = std::same_as<T, Length> || std::same_as<T, Force> || std::same_as<T, Stress> ||
     std::same_as<T, Rate> || std::same_as<T, Mass> || std::same_as<T, Density> || std::same_as<T, Frequency> ||
-    std::same_as<T, Angle> || std::same_as<T, Celsius>;
+    std::same_as<T, Angle> || std::same_as<T, Area> || std::same_as<T, Time> || std::same_as<T, Torque> ||
+    std::same_as<T, Viscosity> || std::same_as<T, Celsius>;
 
 /// A problem for a node of the wrong kind: "a length is wanted, this is a list".
 units::Problem wrong_kind(const Node& node, std::string_view wanted, std::string_view example);

@@ -46,6 +46,14 @@ const Dimension& dimension_of<Density>();
 template <>
 const Dimension& dimension_of<Frequency>();
 template <>
+const Dimension& dimension_of<Area>();
+template <>
+const Dimension& dimension_of<Time>();
+template <>
+const Dimension& dimension_of<Torque>();
+template <>
+const Dimension& dimension_of<Viscosity>();
+template <>
 const Dimension& dimension_of<Celsius>();
 template <>
 const Dimension& dimension_of<Share>();

@@ -26,6 +26,9 @@ inline std::string shown(Frequency frequency, int decimals) { return fixed(in_he
 inline std::string shown(Share share, int decimals) { return fixed(100.0 * share.value, decimals) + " %"; }
 inline std::string shown(Celsius temperature) { return significant(temperature.degrees, 6) + " °C"; }
 
+/// A pressure as hydraulics state it [bar].
+inline std::string shown_bar(Stress pressure, int decimals) { return fixed(in_bar(pressure), decimals) + " bar"; }
+
 /// A wire diameter as catalogues write it: at least two decimals, more only when needed [mm].
 inline std::string shown_wire(Length diameter) {
     const double d = in_mm(diameter);

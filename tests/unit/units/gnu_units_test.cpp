@@ -34,6 +34,14 @@ const std::map<std::string, std::string, std::less<>> kNames{{"gf", "gram force"
                                                              {"g/cm3", "g/cm^3"},
                                                              {"g/cm³", "g/cm^3"},
                                                              {"lb/in3", "lb/in^3"},
+                                                             {"mm2", "mm^2"},
+                                                             {"mm²", "mm^2"},
+                                                             {"cm2", "cm^2"},
+                                                             {"cm²", "cm^2"},
+                                                             {"in2", "in^2"},
+                                                             {"in²", "in^2"},
+                                                             {"Nm", "N m"},
+                                                             {"Nmm", "N mm"},
                                                              {"%", "percent"},
                                                              {"t", "tonne"},
                                                              {"t/mm3", "tonne/mm^3"},
@@ -86,7 +94,7 @@ TEST_CASE("every unit factor agrees with GNU units") {
             ++checked;
         }
     }
-    CHECK(checked == 39);
+    CHECK(checked == 57);
 }
 
 TEST_CASE("temperatures agree with GNU units") {
