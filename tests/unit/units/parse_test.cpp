@@ -228,7 +228,7 @@ TEST_CASE("no two dimensions share a unit, so that a misplaced one names its dim
             CHECK(std::find(seen.begin(), seen.end(), unit.name) == seen.end());
             seen.push_back(unit.name);
         }
-    CHECK(seen.size() == 42);
+    CHECK(seen.size() == 60);
 }
 
 TEST_CASE("the example of every dimension is read by it") {
