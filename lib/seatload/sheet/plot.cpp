@@ -41,14 +41,16 @@ double left_of_plot(double low, double high, int most) {
 }
 
 void draw_level_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks) {
-    const Ticks ticks = round_ticks(plot.left_value, plot.right_value, most_ticks);
+    const auto [low, high] = std::minmax(plot.left_value, plot.right_value);
+    const Ticks ticks = round_ticks(low, high, most_ticks);
     drawing.line({plot.box.left, plot.box.bottom}, {plot.box.right, plot.box.bottom}, LineKind::wide);
     for (const double value : ticks.at) {
         const double x = plot.x(value);
         drawing.line({x, plot.box.bottom}, {x, plot.box.bottom - kTick});
         drawing.add(Text{{x, plot.box.bottom - kTick - 3.3}, shown(value, ticks.decimals), kLettering, Align::centre});
     }
-    drawing.add(Text{{plot.box.right, plot.box.bottom - kTick - 7.3}, name, kLettering, Align::right});
+    if (!name.empty())
+        drawing.add(Text{{plot.box.right, plot.box.bottom - kTick - 7.3}, name, kLettering, Align::right});
 }
 
 void draw_upright_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -16,7 +17,7 @@ struct Ticks {
 /// At most `most` of them (at least 2) between two ends.
 Ticks round_ticks(double low, double high, int most);
 
-/// A plot with straight axes: where numbers lie on the paper.
+/// A plot with straight axes: where numbers lie on the paper. Either axis may run backwards.
 struct Plot {
     Box box;  ///< inside the axes
     double left_value = 0.0;
@@ -29,7 +30,9 @@ struct Plot {
         return box.bottom + (value - bottom_value) / (top_value - bottom_value) * box.height();
     }
     Point at(double horizontal, double vertical) const { return {x(horizontal), y(vertical)}; }
-    bool spans(double horizontal) const { return horizontal >= left_value && horizontal <= right_value; }
+    bool spans(double horizontal) const {
+        return horizontal >= std::min(left_value, right_value) && horizontal <= std::max(left_value, right_value);
+    }
 };
 
 /// Room an axis takes below a plot with its numbers and its name [mm].
@@ -37,7 +40,7 @@ inline constexpr double kBelowPlot = 9.5;
 /// And left of it, for numbers so wide.
 double left_of_plot(double low, double high, int most);
 
-/// Draws an axis with its ticks and numbers, and its name at the end of the numbers' line below.
+/// Draws an axis with its ticks and numbers, and its name at the end of the numbers' line below (empty: none).
 void draw_level_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks);
 /// The same at the left side, its name above.
 void draw_upright_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks);
