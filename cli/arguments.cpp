@@ -5,6 +5,7 @@
 #include <memory>
 
 #include <CLI/CLI.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 
 namespace seatload::cli {
@@ -180,6 +181,16 @@ Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check,
     return sheet;
 }
 
+/// The words given, "help size" turned into "size --help"; what is no command stays to be complained of.
+std::vector<const char*> with_help(const CLI::App& app, int argc, const char* const* argv) {
+    std::vector<const char*> words(argv, argv + argc);
+    if (argc < 2 || std::string_view(words[1]) != "help") return words;
+    words.erase(words.begin() + 1);
+    const auto commands = command_names(app);
+    if (argc == 2 || std::find(commands.begin(), commands.end(), words[1]) != commands.end()) words.push_back("--help");
+    return words;
+}
+
 }  // namespace
 
 Arguments parse_arguments(int argc, const char* const* argv, const Terminal& terminal, std::ostream& out,
@@ -207,13 +218,16 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     add_sheet(app, sheet);
     add_report(app, report);
     add_reply(app, reply);
+    const std::vector<const char*> words = with_help(app, argc, argv);
+    const int count = static_cast<int>(words.size());
     try {
-        app.parse(argc, argv);
+        app.parse(count, words.data());
     } catch (const CLI::Success& success) {
         app.exit(success, out, err);
         return {std::nullopt, 0};
     } catch (const CLI::ParseError& error) {
-        err << "seatload: " << explanation(app, argc, argv, error) << '\n' << help_hint(app);
+        err << wrapped("seatload: ", explanation(app, count, words.data(), error), terminal.error_width, 4)
+            << help_hint(app);
         return {std::nullopt, kUsage};
     }
     return {with_terminal(app, wire, check, size, sheet, reply, report, terminal), 0};

@@ -12,6 +12,7 @@ namespace seatload::cli {
 /// The terminal as far as output follows it.
 struct Terminal {
     int width = 80;            ///< columns, 80 when the output is no terminal
+    int error_width = 80;      ///< columns of the error stream
     bool errors_seen = false;  ///< whether a person watches the error stream
 };
 

@@ -10,6 +10,7 @@
 #include <cli/check_command.hpp>
 #include <cli/reply_command.hpp>
 #include <cli/report_command.hpp>
+#include <cli/session.hpp>
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
 
@@ -26,13 +27,19 @@ using namespace seatload;
 constexpr int kOurBug = 3;
 constexpr int kNarrowest = 60;
 
-cli::Terminal terminal() {
-    cli::Terminal found;
-    found.errors_seen = ::isatty(STDERR_FILENO) == 1;
+/// Columns of the terminal behind a stream, or of what COLUMNS says; 80 when neither tells.
+int columns(int stream) {
+    constexpr int kUsual = 80;
+    constexpr int kWidest = 1000;
+    const char* const said = std::getenv("COLUMNS");
+    if (const int wanted = said == nullptr ? 0 : std::atoi(said); wanted >= kNarrowest && wanted <= kWidest)
+        return wanted;
     winsize size{};
-    if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col >= kNarrowest) found.width = size.ws_col;
-    return found;
+    if (::ioctl(stream, TIOCGWINSZ, &size) == 0 && size.ws_col >= kNarrowest) return size.ws_col;
+    return kUsual;
 }
+
+cli::Terminal terminal() { return {columns(STDOUT_FILENO), columns(STDERR_FILENO), ::isatty(STDERR_FILENO) == 1}; }
 
 int run(const cli::Options& options) {
     return std::visit(
@@ -52,7 +59,9 @@ int run(const cli::Options& options) {
 
 int main(int argc, char** argv) {
     try {
-        const cli::Arguments arguments = cli::parse_arguments(argc, argv, terminal(), std::cout, std::cerr);
+        const cli::Terminal screen = terminal();
+        cli::set_columns(std::cerr, screen.error_width);
+        const cli::Arguments arguments = cli::parse_arguments(argc, argv, screen, std::cout, std::cerr);
         const int code = arguments.options ? run(*arguments.options) : arguments.exit_code;
         std::cout.flush();
         if (!std::cout) {

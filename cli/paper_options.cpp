@@ -13,20 +13,13 @@
 namespace seatload::cli {
 namespace {
 
-Diagnostic wrong(const std::string& message, const std::string& hint) {
-    Diagnostic out;
-    out.message = message;
-    out.hint = hint;
-    return out;
-}
-
 /// Which of the choices the word is; when it is none, that is complained of.
 std::size_t chosen(const std::string& option, const std::string& word, const std::vector<std::string>& choices,
                    Diagnostics& diagnostics) {
     const auto found = std::find(choices.begin(), choices.end(), word);
     if (found != choices.end()) return static_cast<std::size_t>(found - choices.begin());
     const std::string meant(trim(did_you_mean(word, choices)));
-    diagnostics.push_back(wrong(option + ": \"" + word + "\" is not one of " + join(choices, ", "), meant));
+    diagnostics.push_back(error(option + ": \"" + word + "\" is not one of " + join(choices, ", "), meant));
     return 0;
 }
 
@@ -70,7 +63,7 @@ Result<sheet::Paper> make_paper(const PaperOptions& options) {
     Diagnostics diagnostics;
     if (!options.language.empty() && !options.wording.empty())
         diagnostics.push_back(
-            wrong("--language and --wording exclude each other", "a wording file names its language itself"));
+            error("--language and --wording exclude each other", "a wording file names its language itself"));
     const bool is_inch = chosen("--units", options.units, {"metric", "inch"}, diagnostics) == 1;
     const bool is_letter = chosen("--paper", options.size, {"a4", "letter"}, diagnostics) == 1;
     auto book = phrases(options);

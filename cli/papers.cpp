@@ -72,7 +72,7 @@ int write_each(const std::vector<std::string>& files, const std::filesystem::pat
         said.insert(said.end(), paper.error().begin(), paper.error().end());
         if (paper) papers.push_back(std::move(paper).value());
     }
-    err << render(sorted(said));
+    complain(said, err);
     if (has_error(said)) return kBadInput;
     if (const Diagnostics wrong = write_papers(folder, papers); !wrong.empty()) return refuse(wrong, err);
     for (const Paper& paper : papers) out << paper.path.string() << '\n';

@@ -26,11 +26,8 @@ Diagnostics answers_in_the_way(const std::filesystem::path& path) {
     if (!text) return text.error();
     const auto reply = io::read_reply(*text, path.string());
     if (reply && !reply->is_quoted() && reply->maker.firm.empty()) return {};
-    Diagnostic d;
-    d.place.file = path.string();
-    d.message = "a maker's answers stand in this file, where a blank form is to be written";
-    d.hint = "name it after the maker, or move it away";
-    return {d};
+    return {error_in(path.string(), "a maker's answers stand in this file, where a blank form is to be written",
+                     "name it after the maker, or move it away")};
 }
 
 }  // namespace seatload::cli

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <cli/report_command.hpp>
 
-#include <seatload/io/builtin.hpp>
-#include <seatload/io/spec_file.hpp>
 #include <seatload/sheet/report.hpp>
 
+#include <cli/graded_spec.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 
@@ -12,13 +11,10 @@ namespace seatload::cli {
 namespace {
 
 Result<Paper> reckon(const std::string& path, const std::filesystem::path& folder, const References& refs) {
-    auto spec = read_file(
-        path, [&](std::string_view text, const std::string& name) { return io::read_spec(text, name, refs.wires); });
+    const auto spec = read_graded_spec(path, refs.wires);
     if (!spec) return Diagnostics(spec.error());
-    const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
-    const sheet::Wording english(io::builtin_wording());
-    auto pdf =
-        sheet::calculation_report_pdf({{{*spec, grade}}, refs.tolerances, refs.wires.sources, english, std::nullopt});
+    auto pdf = sheet::calculation_report_pdf(
+        {{{spec->spec, spec->grade}}, refs.tolerances, refs.wires.sources, refs.english, std::nullopt});
     const Diagnostics said = placed(pdf.error(), path);
     if (!pdf) return said;
     const std::string name = std::filesystem::path(path).stem().string() + "-calculation.pdf";

@@ -5,6 +5,18 @@
 #include <seatload/io/wire_file.hpp>
 
 namespace seatload::cli {
+namespace {
+
+constexpr std::size_t kMostShown = 20;
+constexpr long kUsualColumns = 80;
+
+/// Where a stream keeps its columns; 0 until they are told.
+long& columns_of(std::ostream& stream) {
+    static const int index = std::ios_base::xalloc();
+    return stream.iword(index);
+}
+
+}  // namespace
 
 Result<References> load_references(const std::string& wire_file, const PaperOptions& options) {
     auto catalogue = io::builtin_catalogue();
@@ -13,7 +25,8 @@ Result<References> load_references(const std::string& wire_file, const PaperOpti
     SEATLOAD_ASSERT(tolerances.has_value());
     auto paper = make_paper(options);
     if (!paper) return Diagnostics(paper.error());
-    References references{std::move(catalogue).value(), std::move(tolerances).value(), std::move(paper).value()};
+    References references{std::move(catalogue).value(), std::move(tolerances).value(), std::move(paper).value(),
+                          sheet::Wording(io::builtin_wording())};
     if (wire_file.empty()) return references;
     auto own = read_file(wire_file, [&](std::string_view text, const std::string& name) {
         return io::read_wire_file(text, name, references.wires);
@@ -29,8 +42,15 @@ Diagnostics placed(Diagnostics diagnostics, const std::string& path) {
     return diagnostics;
 }
 
+void set_columns(std::ostream& stream, int columns) { columns_of(stream) = columns; }
+
+void complain(const Diagnostics& diagnostics, std::ostream& err) {
+    const long columns = columns_of(err);
+    err << render(sorted(diagnostics), kMostShown, static_cast<int>(columns == 0 ? kUsualColumns : columns));
+}
+
 int refuse(const Diagnostics& diagnostics, std::ostream& err) {
-    err << render(sorted(diagnostics));
+    complain(diagnostics, err);
     return kBadInput;
 }
 

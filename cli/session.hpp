@@ -23,7 +23,8 @@ inline constexpr int kBadInput = 2;
 struct References {
     wire::Catalogue wires;
     tolerance::Tables tolerances;
-    sheet::Paper paper;  ///< how papers for the maker are to look
+    sheet::Paper paper;      ///< how papers for the maker are to look
+    sheet::Wording english;  ///< of our own reports
 };
 
 /// The built-in data, with the user's own wire file laid over it when one is named, and the paper asked for.
@@ -40,6 +41,12 @@ auto read_file(const std::string& path, const Reader& reader) -> decltype(reader
 /// The diagnostics, those without a place laid to a file: what judges or draws a spring does not know where it was
 /// written.
 Diagnostics placed(Diagnostics diagnostics, const std::string& path);
+
+/// Tells how many columns a line on a stream may have; until then it is 80.
+void set_columns(std::ostream& stream, int columns);
+
+/// Says the diagnostics on `err`, by place.
+void complain(const Diagnostics& diagnostics, std::ostream& err);
 
 /// Says what is wrong on `err` and returns kBadInput.
 int refuse(const Diagnostics& diagnostics, std::ostream& err);

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <cli/sheet_command.hpp>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/tamper_mark.hpp>
 
+#include <cli/graded_spec.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_extract.hpp>
@@ -14,23 +15,12 @@
 namespace seatload::cli {
 namespace {
 
-Result<record::Spec> read_spec(const std::string& path, const References& refs) {
-    return read_file(path, [&](std::string_view text, const std::string& name) -> Result<record::Spec> {
-        if (!text.starts_with("%PDF-")) return io::read_spec(text, name, refs.wires);
-        Diagnostic wrong;
-        wrong.place.file = name;
-        wrong.message = "this is a PDF, and a spec is wanted";
-        wrong.hint = "with --extract the spec of a sheet is taken out of it";
-        return wrong;
-    });
-}
-
 Result<Paper> draw(const std::string& path, const std::filesystem::path& folder, const References& refs) {
-    auto spec = read_spec(path, refs);
-    if (!spec) return Diagnostics(spec.error());
-    const wire::Grade grade = spec->own_grade ? *spec->own_grade : *refs.wires.find(spec->wire_grade);
+    const auto read = read_graded_spec(path, refs.wires);
+    if (!read) return Diagnostics(read.error());
+    const auto& [spec, grade] = *read;
     auto pdf = sheet::spring_sheet_pdf(
-        {*spec, grade, refs.tolerances, refs.paper, 1, 1, io::write_spec(record::makers_copy(*spec))});
+        {spec, grade, refs.tolerances, refs.paper, 1, 1, io::write_spec(record::makers_copy(spec))});
     const Diagnostics said = placed(pdf.error(), path);
     if (!pdf) return said;
     const std::filesystem::path name = std::filesystem::path(path).filename().replace_extension(".pdf");
@@ -45,7 +35,8 @@ int draw_all(const SheetOptions& options, const References& references, std::ost
 
 int extract_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     const Extracted extracted = extract_specs(options.files, options.output, references.wires);
-    err << render(sorted(extracted.said)) << render(extracted.tampered);
+    complain(extracted.said, err);
+    complain(extracted.tampered, err);
     if (has_error(extracted.said)) return kBadInput;
     if (has_error(extracted.tampered)) return kTampered;
     if (const Diagnostics wrong = write_papers(options.output, extracted.papers); !wrong.empty())
@@ -61,8 +52,8 @@ int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err)
     const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
     if (options.extract && options.look != PaperOptions{})
-        return refuse({sheet::error("--extract takes a spec out as it is, and draws nothing",
-                                    "leave out --language, --wording, --units, --paper and --portrait")},
+        return refuse({error("--extract takes a spec out as it is, and draws nothing",
+                             "leave out --language, --wording, --units, --paper and --portrait")},
                       err);
     return (options.extract ? extract_all : draw_all)(options, *references, out, err);
 }

@@ -6,7 +6,6 @@
 #include <nlohmann/json.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/io/builtin.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
@@ -81,9 +80,8 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
     keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper));
-    const sheet::Wording english(io::builtin_wording());
     keep(stem(requirement) + "-calculation.pdf",
-         sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, english,
+         sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, refs.english,
                                         sheet::ReportSizing{space, census}, refs.paper.size}));
     const std::filesystem::path form = folder / (stem(requirement) + "-reply.toml");
     const Diagnostics in_the_way = answers_in_the_way(form);
@@ -111,7 +109,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     Diagnostics said = requirement.error();
     if (options.papers && !offers.empty())
         papers = make_papers(*requirement, space, found.census, offers, *references, options.output, said);
-    err << render(sorted(said));
+    complain(said, err);
     if (has_error(said)) return kBadInput;
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);

@@ -15,14 +15,6 @@ namespace {
 constexpr std::size_t kLargestPdf = 64 * 1024 * 1024;
 constexpr std::string_view kEnding = ".toml";
 
-Diagnostic complaint(const std::string& path, std::string message, std::string hint = {}) {
-    Diagnostic out;
-    out.place.file = path;
-    out.message = std::move(message);
-    out.hint = std::move(hint);
-    return out;
-}
-
 void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
 
 /// A name that leads nowhere out of the folder, whatever the PDF says.
@@ -40,8 +32,8 @@ Result<sheet::AttachedSpecs> specs_of(const std::string& path) {
     if (!carried) return placed(carried.error(), path);
     sheet::AttachedSpecs found = sheet::attached_specs(*carried);
     if (found.specs.empty() && found.tampered.empty())
-        return complaint(path, "no spec is attached to this PDF",
-                         "sheets and enquiries of seatload carry theirs; printing one to a new PDF loses it");
+        return error_in(path, "no spec is attached to this PDF",
+                        "sheets and enquiries of seatload carry theirs; printing one to a new PDF loses it");
     return found;
 }
 
@@ -52,14 +44,14 @@ Diagnostics keep(std::vector<Paper>& papers, Paper spec, const std::string& pdf)
     const std::string name = spec.path.filename().string();
     if (same != papers.end()) {
         if (same->bytes == spec.bytes) return {};
-        return {complaint(pdf, "another spec named " + name + " comes out of these PDFs", "extract them one by one")};
+        return {error_in(pdf, "another spec named " + name + " comes out of these PDFs", "extract them one by one")};
     }
     std::error_code none;
     if (std::filesystem::exists(std::filesystem::symlink_status(spec.path, none))) {
         const auto there = read_text_file(spec.path);
         if (!there || *there != spec.bytes)
-            return {complaint(spec.path.string(), "a file with other contents stands here, and is not overwritten",
-                              "give another folder with --output")};
+            return {error_in(spec.path.string(), "a file with other contents stands here, and is not overwritten",
+                             "give another folder with --output")};
     }
     papers.push_back(std::move(spec));
     return {};

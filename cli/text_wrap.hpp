@@ -3,13 +3,11 @@
 
 #include <string>
 
+#include <seatload/core/line_wrap.hpp>
+
 namespace seatload::cli {
 
 /// The text filled up with blanks to `width` columns; longer text as it is.
 std::string padded(std::string text, std::size_t width);
-
-/// `start`, then the words in lines of at most `width` columns (never fewer than 40); lines after the first are set in
-/// by `indent`. A number stays in one line with its unit and with its own groups of three digits.
-std::string wrapped(const std::string& start, const std::string& words, int width, std::size_t indent);
 
 }  // namespace seatload::cli

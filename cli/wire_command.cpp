@@ -9,17 +9,11 @@
 #include <seatload/units/parse.hpp>
 #include <seatload/wire/strength.hpp>
 
+#include <cli/session.hpp>
 #include <cli/wire_view.hpp>
 
 namespace seatload::cli {
 namespace {
-
-Diagnostic complaint(std::string message, std::string hint) {
-    Diagnostic d;
-    d.message = std::move(message);
-    d.hint = std::move(hint);
-    return d;
-}
 
 Result<wire::Catalogue> catalogue_for(const WireOptions& options) {
     Result<wire::Catalogue> builtin = io::builtin_catalogue();
@@ -37,7 +31,7 @@ const wire::Grade* grade_for(const WireOptions& options, const wire::Catalogue& 
     if (grade != nullptr) return grade;
     std::string hint = catalogue.suggestion(options.grade);
     if (hint.empty()) hint = "\"seatload wire\" lists the grades";
-    wrong.push_back(complaint("no wire grade is called \"" + options.grade + "\"", std::move(hint)));
+    wrong.push_back(error("no wire grade is called \"" + options.grade + "\"", std::move(hint)));
     return nullptr;
 }
 
@@ -46,7 +40,7 @@ void check_series(const WireOptions& options, const wire::Catalogue& catalogue, 
     const std::vector<std::string> known = catalogue.series_ids();
     std::string hint = did_you_mean(options.series, known);
     if (hint.empty()) hint = "known: " + join(known, ", ");
-    wrong.push_back(complaint("no series of stock sizes is called \"" + options.series + "\"", std::move(hint)));
+    wrong.push_back(error("no series of stock sizes is called \"" + options.series + "\"", std::move(hint)));
 }
 
 std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade* grade, Diagnostics& wrong) {
@@ -54,12 +48,12 @@ std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade
     const units::Parsed<Length> parsed = units::parse<Length>(options.diameter);
     if (!parsed.value) {
         wrong.push_back(
-            complaint("--diameter \"" + options.diameter + "\": " + parsed.problem.message, parsed.problem.hint));
+            error("--diameter \"" + options.diameter + "\": " + parsed.problem.message, parsed.problem.hint));
     } else if (grade != nullptr && !wire::strength_at(*grade, *parsed.value)) {
         const wire::DiameterRange range = wire::strength_range(*grade);
-        wrong.push_back(complaint("no strength of " + grade->id + " is known at " + units::shown_wire(*parsed.value),
-                                  "it is known from " + units::shown_wire(range.smallest) + " to " +
-                                      units::shown_wire(range.largest) + " and never extrapolated"));
+        wrong.push_back(error("no strength of " + grade->id + " is known at " + units::shown_wire(*parsed.value),
+                              "it is known from " + units::shown_wire(range.smallest) + " to " +
+                                  units::shown_wire(range.largest) + " and never extrapolated"));
     }
     return parsed.value;
 }
@@ -69,14 +63,14 @@ std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade
 int run_wire(const WireOptions& options, std::ostream& out, std::ostream& err) {
     const Result<wire::Catalogue> catalogue = catalogue_for(options);
     if (!catalogue) {
-        err << render(catalogue.error());
+        complain(catalogue.error(), err);
         return 2;
     }
     Diagnostics wrong = catalogue.error();
     WireView view{*catalogue, grade_for(options, *catalogue, wrong), options.series, {}};
     check_series(options, *catalogue, wrong);
     view.diameter = diameter_for(options, view.grade, wrong);
-    err << render(wrong);
+    complain(wrong, err);
     if (has_error(wrong)) return 2;
     out << (options.json ? wire_json(view) : wire_text(view, options.width));
     return 0;

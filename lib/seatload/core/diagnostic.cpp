@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <tuple>
+#include <utility>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 
 namespace seatload {
@@ -33,20 +35,60 @@ std::string quoted(const std::string& line, unsigned column) {
     return shown + "\n    " + std::string(at - first, ' ') + "^\n";
 }
 
-std::string render_one(const Diagnostic& d) {
-    const std::string head = where(d.place);
-    std::string text = head.empty() ? std::string{} : head + ": ";
-    text += (d.severity == Severity::error ? "error: " : "warning: ") + d.message + '\n';
+/// The words broken into lines of at most `width` columns; a short text in quotes is kept in one line.
+std::string lines(const std::string& start, std::string words, int width, std::size_t indent) {
+    if (width == 0) return start + words + '\n';
+    constexpr std::size_t kLongestQuoted = 40;
+    constexpr char kHeld = '\x1f';
+    constexpr std::string_view kQuotes = "\"`";
+    const auto swap = [](std::string& text, char from, char to) { std::replace(text.begin(), text.end(), from, to); };
+    for (std::size_t open = words.find_first_of(kQuotes); open != std::string::npos;) {
+        const std::size_t close = words.find(words[open], open + 1);
+        if (close == std::string::npos) break;
+        std::string quoted = words.substr(open, close - open);
+        if (quoted.size() <= kLongestQuoted) swap(quoted, ' ', kHeld);
+        words.replace(open, quoted.size(), quoted);
+        open = words.find_first_of(kQuotes, close + 1);
+    }
+    std::string broken = wrapped(start, words, width, indent);
+    swap(broken, kHeld, ' ');
+    return broken;
+}
+
+std::string render_one(const Diagnostic& d, int width) {
+    constexpr std::size_t kIndent = 4;
+    const std::string hint = "    hint: ";
+    const std::string head = where(d.place).empty() ? std::string{} : where(d.place) + ": ";
+    std::string text =
+        lines(head + (d.severity == Severity::error ? "error: " : "warning: "), d.message, width, kIndent);
     text += quoted(d.source_line, d.place.column);
-    if (!d.hint.empty()) text += "    hint: " + d.hint + '\n';
+    if (!d.hint.empty()) text += lines(hint, d.hint, width, hint.size());
     if (!d.related.file.empty()) {
-        text += where(d.related) + ": note: " + d.related_note + '\n';
+        text += lines(where(d.related) + ": note: ", d.related_note, width, kIndent);
         text += quoted(d.related_line, d.related.column);
     }
     return text;
 }
 
 }  // namespace
+
+Diagnostic complaint(Severity severity, std::string message, std::string hint) {
+    Diagnostic d;
+    d.severity = severity;
+    d.message = std::move(message);
+    d.hint = std::move(hint);
+    return d;
+}
+
+Diagnostic error(std::string message, std::string hint) {
+    return complaint(Severity::error, std::move(message), std::move(hint));
+}
+
+Diagnostic error_in(std::string file, std::string message, std::string hint) {
+    Diagnostic d = error(std::move(message), std::move(hint));
+    d.place.file = std::move(file);
+    return d;
+}
 
 bool has_error(const Diagnostics& diagnostics) {
     return std::any_of(diagnostics.begin(), diagnostics.end(),
@@ -61,9 +103,9 @@ Diagnostics sorted(Diagnostics diagnostics) {
     return diagnostics;
 }
 
-std::string render(const Diagnostics& diagnostics, std::size_t limit) {
+std::string render(const Diagnostics& diagnostics, std::size_t limit, int width) {
     std::string text;
-    for (std::size_t i = 0; i < std::min(limit, diagnostics.size()); ++i) text += render_one(diagnostics[i]);
+    for (std::size_t i = 0; i < std::min(limit, diagnostics.size()); ++i) text += render_one(diagnostics[i], width);
     if (diagnostics.size() > limit) text += "(" + std::to_string(diagnostics.size() - limit) + " more not shown)\n";
     return text;
 }

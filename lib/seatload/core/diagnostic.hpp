@@ -31,6 +31,13 @@ struct Diagnostic {
 
 using Diagnostics = std::vector<Diagnostic>;
 
+/// A complaint without a place: whoever read the file knows where its parts stood.
+Diagnostic complaint(Severity severity, std::string message, std::string hint = {});
+/// An error without a place.
+Diagnostic error(std::string message, std::string hint = {});
+/// An error in a file as a whole.
+Diagnostic error_in(std::string file, std::string message, std::string hint = {});
+
 /// True when at least one of them is an error.
 bool has_error(const Diagnostics& diagnostics);
 
@@ -38,7 +45,9 @@ bool has_error(const Diagnostics& diagnostics);
 Diagnostics sorted(Diagnostics diagnostics);
 
 /// The text shown to a user: `file:line:col: error: message`, the source line, a caret, the hint and the second place.
-/// At most `limit` diagnostics are written out; a last line counts the rest.
-std::string render(const Diagnostics& diagnostics, std::size_t limit = 20);
+/// At most `limit` diagnostics are written out; a last line counts the rest. Messages and hints are broken at blanks so
+/// that no line is longer than `width` columns (0: never broken), the lines after the first set in; what stands in
+/// quotes, paths and source lines stay whole.
+std::string render(const Diagnostics& diagnostics, std::size_t limit = 20, int width = 0);
 
 }  // namespace seatload

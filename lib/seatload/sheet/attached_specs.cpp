@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/sha256.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/spec_attachment.hpp>
 
 namespace seatload::sheet {

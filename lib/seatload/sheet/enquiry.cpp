@@ -5,8 +5,8 @@
 #include <array>
 #include <optional>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/sheet/adjustment.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/enquiry_tables.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/frame.hpp>

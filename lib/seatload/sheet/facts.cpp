@@ -7,10 +7,11 @@
 #include <cmath>
 
 #include <seatload/check/numbers.hpp>
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/record/specify.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/printable.hpp>
+#include <seatload/sheet/wire_range.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/coils.hpp>
 #include <seatload/spring/stress.hpp>
@@ -81,6 +82,14 @@ demand::Requirement cold_requirement(const record::Spec& spec) {
     requirement.space.seated_height = spec.seated.length;
     requirement.space.full_travel_height = spec.full_travel.length;
     requirement.surroundings.temperature = Celsius{20.0};
+    return requirement;
+}
+
+/// What another spring for the same sheet must keep: the loads are those ordered, not those we need, which the maker's
+/// copy of the spec does not tell.
+demand::Requirement own_requirement(const record::Spec& spec) {
+    demand::Requirement requirement = cold_requirement(spec);
+    requirement.seated_load = requirement.full_travel_load = {};
     return requirement;
 }
 
@@ -190,6 +199,8 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
               permissible,
               longest};
     if (has_error(diagnostics)) return diagnostics;
+    if (out.wire_is_adjustable())
+        out.wire_range = wire_range(spec, grade, own_requirement(spec), tables, out.keeps_half_turn());
     return {std::move(out), std::move(diagnostics)};
 }
 

@@ -4,8 +4,8 @@
 #include <fmt/format.h>
 
 #include <seatload/core/assert.hpp>
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/font_metrics.hpp>
 #include <seatload/sheet/utf8.hpp>
 

@@ -15,8 +15,8 @@
 #include <exception>
 #include <stdexcept>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/file.hpp>
-#include <seatload/sheet/complaint.hpp>
 
 namespace seatload::sheet {
 namespace {

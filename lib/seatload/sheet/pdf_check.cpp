@@ -7,10 +7,10 @@
 #include <cmath>
 #include <set>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/font_metrics.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/utf8.hpp>

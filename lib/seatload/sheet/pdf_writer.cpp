@@ -14,8 +14,8 @@
 #include <cstring>
 #include <vector>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/sha256.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/font_metrics.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/pdf_check.hpp>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/report.hpp>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/record/specify.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/printable.hpp>
 #include <seatload/spring/coils.hpp>

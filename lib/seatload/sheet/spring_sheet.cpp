@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/sheet/caution_panel.hpp>
-#include <seatload/sheet/complaint.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/frame.hpp>
@@ -140,7 +140,7 @@ Drawing drawn(Parts parts, const Planned& planned) {
     const auto& [revisions, plan] = planned;
     Drawing& page = parts.page;
     const Point corner{parts.space.right, parts.space.bottom};
-    plan.text.draw(page, plan.where.columns, plan.pitch);
+    plan.text.draw(page, plan.where.columns, plan.pitch, plan.together);
     draw_frame(page);
     draw_figure_part(page, parts.facts, parts.figure, plan);
     draw_diagram_part(page, parts.facts, plan.where.diagram);

@@ -106,3 +106,29 @@ TEST_CASE("warnings alone are no error") {
     CHECK_FALSE(has_error({warning}));
     CHECK(has_error({warning, at(1, 1, "wrong")}));
 }
+
+TEST_CASE("messages and hints are broken at blanks, source lines never") {
+    Diagnostic d = at(3, 8, "the number of this line has no unit and cannot be understood");
+    d.source_line = "bore = 9  # the drilling in the plunger as it was measured";
+    d.hint = "write it with its unit, for example \"9 mm .. 9.05 mm\", or `seatload check found.toml` complains again";
+    d.related = {"latch.toml", 8, 1};
+    d.related_note = "the same drilling is given once more in this line";
+    CHECK(render({d}, 20, 50) ==
+          "latch.toml:3:8: error: the number of this line has\n"
+          "    no unit and cannot be understood\n"
+          "    bore = 9  # the drilling in the plunger as it was measured\n"
+          "           ^\n"
+          "    hint: write it with its unit, for example\n"
+          "          \"9 mm .. 9.05 mm\", or\n"
+          "          `seatload check found.toml` complains\n"
+          "          again\n"
+          "latch.toml:8:1: note: the same drilling is given\n"
+          "    once more in this line\n");
+    CHECK(render({d}, 20, 0) == render({d}));
+}
+
+TEST_CASE("a complaint made without a place has none, and one in a file has it") {
+    CHECK(render({error("nothing fits", "look again")}) == "error: nothing fits\n    hint: look again\n");
+    CHECK(render({complaint(Severity::warning, "odd")}) == "warning: odd\n");
+    CHECK(render({error_in("a.toml", "odd  blanks")}) == "a.toml: error: odd  blanks\n");
+}

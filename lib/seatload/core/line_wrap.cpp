@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/core/line_wrap.hpp>
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <vector>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload {
+namespace {
+
+constexpr int kNarrowest = 40;
+constexpr std::array<std::string_view, 10> kUnits{"mm", "N", "N/mm", "MPa", "°C", "%", "s", "g", "Hz", "kg/m3"};
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// Whether a word goes on with the number before it: a unit, or the next three digits.
+bool continues_number(std::string_view word) {
+    while (!word.empty() && std::string_view("),;.:").find(word.back()) != std::string_view::npos)
+        word.remove_suffix(1);
+    if (std::find(kUnits.begin(), kUnits.end(), word) != kUnits.end()) return true;
+    return word.size() == 3 && std::all_of(word.begin(), word.end(), is_digit);
+}
+
+/// The words, those that belong together joined by a blank.
+std::vector<std::string> unbroken(std::string_view words) {
+    std::vector<std::string> pieces;
+    for (const std::string_view word : split(words, ' ')) {
+        if (word.empty()) continue;
+        if (!pieces.empty() && is_digit(pieces.back().back()) && continues_number(word))
+            pieces.back() += ' ' + std::string(word);
+        else
+            pieces.emplace_back(word);
+    }
+    return pieces;
+}
+
+}  // namespace
+
+std::string wrapped(const std::string& start, const std::string& words, int width, std::size_t indent) {
+    const auto room = static_cast<std::size_t>(std::max(width, kNarrowest));
+    std::string out = start;
+    std::size_t column = length_in_code_points(start);
+    bool is_first = true;
+    for (const std::string& piece : unbroken(words)) {
+        const std::size_t length = length_in_code_points(piece) + (is_first ? 0 : 1);
+        if (!is_first && column + length > room) {
+            out += '\n' + std::string(indent, ' ');
+            column = indent + length - 1;
+        } else {
+            if (!is_first) out += ' ';
+            column += length;
+        }
+        out += piece;
+        is_first = false;
+    }
+    return out + '\n';
+}
+
+}  // namespace seatload
