@@ -87,6 +87,13 @@ struct Grid {
         free_length;  ///< absent: from seated height to three times seated height, cut to the envelope
 };
 
+/// Kinds of certificate for the wire that tell its properties (EN 10204:2004).
+enum class Certificate {
+    test_report,          ///< 2.2, results of like wire
+    inspection,           ///< 3.1, results of this lot of wire
+    inspection_by_third,  ///< 3.2, the same with someone else's signature
+};
+
 /// Who asks for it, where it sits and how many.
 struct Identity {
     std::string engine;    ///< "Ottermere M14"
@@ -118,6 +125,7 @@ struct Requirement {
     int alternatives = 5;
     std::vector<std::string> notes;  ///< printed on the sheet
     std::string finish;              ///< surface protection, as ordered
+    std::optional<Certificate> certificate;  ///< of the wire; absent: the usual kind
 };
 
 }  // namespace seatload::demand

@@ -19,6 +19,15 @@ struct Form<demand::Seats> : WordForm<demand::Seats, Form<demand::Seats>> {
 };
 
 template <>
+struct Form<demand::Certificate> : WordForm<demand::Certificate, Form<demand::Certificate>> {
+    static constexpr Word<demand::Certificate> kWords[] = {
+        {"2.2", demand::Certificate::test_report},
+        {"3.1", demand::Certificate::inspection},
+        {"3.2", demand::Certificate::inspection_by_third},
+    };
+};
+
+template <>
 struct Form<demand::StressLength> : WordForm<demand::StressLength, Form<demand::StressLength>> {
     static constexpr Word<demand::StressLength> kWords[] = {
         {"solid", demand::StressLength::solid},

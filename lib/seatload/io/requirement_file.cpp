@@ -47,6 +47,7 @@ void visit_order(FieldReader& f, demand::Requirement& requirement) {
     f.field("quantities", requirement.quantities, kAtLeastOne, "");
     f.field("load_grade", requirement.load_grade, kGrade, "");
     f.field("alternatives", requirement.alternatives, kAlternatives, "");
+    f.field("certificate", requirement.certificate, kAny, "");
     f.field("notes", requirement.notes, kAny, "");
 }
 

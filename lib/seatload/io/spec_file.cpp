@@ -43,6 +43,7 @@ template <class Fields, class Spec>
 void visit_order(Fields& f, Spec& spec) {
     f.field("quantities", spec.quantities, kAtLeastOne, "");
     f.field("finish", spec.finish, kAny, "");
+    f.field("certificate", spec.certificate, kAny, "of the wire, EN 10204");
     f.field("notes", spec.notes, kAny, "");
 }
 

@@ -233,6 +233,7 @@ wire::Grade read_grade(Reader& table, const wire::Catalogue& known) {
     if (table.has("id") && trim(grade.id).empty()) table.error("id", "must not be empty");
     table.set("standard", grade.standard);
     table.set("designation", grade.designation);
+    table.set("supplied_as", grade.supplied_as);
     grade.family = table.need<wire::Family>("family", "\"cold-drawn carbon\"");
     if (!table.set("family_text", grade.family_text)) grade.family_text = Form<wire::Family>::text(grade.family);
     table.set("material_number", grade.material_number);

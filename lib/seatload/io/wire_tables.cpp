@@ -137,6 +137,7 @@ wire::StressRelief read_stress_relief(Reader& table) {
     relief.time = table.need<std::string>("time", "\"30 min\"");
     table.set("source", relief.source);
     if (!table.set("evidence", relief.evidence)) relief.evidence = wire::Evidence::given;
+    table.set("hardens", relief.hardens);
     return relief;
 }
 

@@ -14,7 +14,7 @@ wire::ToleranceTable read_tolerance_table(Reader& table);
 /// A [[load_loss]] row: row, basis, source, evidence, points [temperature, share].
 wire::LoadLossGuide read_load_loss(Reader& table);
 
-/// A [[stress_relief]] row: row, temperature, time, source, evidence.
+/// A [[stress_relief]] row: row, temperature, time, source, evidence, hardens.
 wire::StressRelief read_stress_relief(Reader& table);
 
 /// A [[series]] of stock sizes: id, title, source, evidence, sizes, from_memory.

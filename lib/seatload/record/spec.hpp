@@ -52,6 +52,7 @@ struct Spec {
     demand::Limits limits;
     std::vector<int> quantities;
     std::string finish;
+    std::optional<demand::Certificate> certificate;  ///< of the wire; absent: the usual kind
     std::vector<std::string> notes;
 };
 

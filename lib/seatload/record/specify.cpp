@@ -96,6 +96,7 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     spec.limits = requirement.limits;
     spec.quantities = requirement.quantities;
     spec.finish = requirement.finish;
+    spec.certificate = requirement.certificate;
     spec.notes = requirement.notes;
     return spec;
 }
@@ -110,6 +111,7 @@ demand::Requirement requirement_of(const Spec& spec) {
     r.duty = spec.duty;
     r.surroundings = spec.surroundings;
     r.limits = spec.limits;
+    r.certificate = spec.certificate;
     r.ends = {spec.spring.ends};
     r.hand = spec.spring.hand;
     r.seated_load = spec.seated_demand;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/detail_view.hpp>
 
+#include <cmath>
+
 #include <seatload/sheet/clip.hpp>
+#include <seatload/sheet/dimension.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/outline_drawing.hpp>
 
@@ -13,6 +16,9 @@ constexpr double kThinnestWire = 1.0;     ///< on paper, worth showing
 constexpr double kWholeEndMargin = 1.12;  ///< radius over De/2
 constexpr double kWholeEndInside = 0.55;  ///< how far the centre lies inside the end, over the radius
 constexpr double kEdgeRadius = 3.0;       ///< over d, when only the upper edge is shown
+
+constexpr double kLeaderDegrees = 15.0;  ///< clear of the title above
+constexpr double kWellInside = 0.85;     ///< of the radius
 
 Detail whole_end(const spring::Spring& spring) {
     const double radius = kWholeEndMargin * 0.5 * in_mm(spring.outside_diameter());
@@ -29,6 +35,20 @@ ViewPiece clipped(const ViewPiece& piece, const Detail& detail) {
     for (const Path& edge : piece.edges)
         for (Path& part : clip_line(edge, detail.centre, detail.radius)) out.edges.push_back(std::move(part));
     return out;
+}
+
+/// The point of the visible edges that lies farthest out on the side of the leader, well inside the circle.
+Point outermost(const std::vector<ViewPiece>& pieces, const Detail& detail) {
+    const Point way = turned({1.0, 0.0}, kLeaderDegrees);
+    const auto reach = [&](Point p) { return (p.x - detail.centre.x) * way.x + (p.y - detail.centre.y) * way.y; };
+    Point best = detail.centre;
+    for (const ViewPiece& piece : pieces)
+        for (const Path& edge : piece.edges)
+            for (const Point p : edge) {
+                const double from_centre = std::hypot(p.x - detail.centre.x, p.y - detail.centre.y);
+                if (from_centre < kWellInside * detail.radius && reach(p) > reach(best)) best = p;
+            }
+    return best;
 }
 
 }  // namespace
@@ -55,7 +75,7 @@ void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view,
 }
 
 void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& detail, Point at,
-                 const std::string& letter) {
+                 const DetailWords& words) {
     std::vector<ViewPiece> pieces = side_view(spring);
     for (ViewPiece& piece : pieces) piece = clipped(piece, detail);
     const double scale = detail.scale.factor();
@@ -65,8 +85,11 @@ void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& d
     if (std::abs(detail.centre.y) < 0.5 * detail.radius)
         drawing.line({at.x - radius + 1.0, origin.y}, {at.x + radius - 1.0, origin.y}, LineKind::axis);
     drawing.add(Arc{at, radius});
-    drawing.add(
-        Text{{at.x, at.y + radius + 1.6}, letter + " (" + detail.scale.text() + ")", kLetterHeight, Align::centre});
+    drawing.add(Text{
+        {at.x, at.y + radius + 1.6}, words.letter + " (" + detail.scale.text() + ")", kLetterHeight, Align::centre});
+    if (words.wire.empty()) return;
+    const Point knee = at + turned({radius + kDetailLeader, 0.0}, kLeaderDegrees);
+    draw(drawing, Leader{origin + scale * outermost(pieces, detail), knee, words.wire});
 }
 
 }  // namespace seatload::sheet

@@ -17,6 +17,15 @@ struct Detail {
     double radius = 0.0;
 };
 
+/// How far the leader to its wire leaves a detail's circle [mm].
+inline constexpr double kDetailLeader = 2.5;
+
+/// What is written at a detail.
+struct DetailWords {
+    const std::string& letter;
+    const std::string& wire;  ///< diameter of the wire; empty: not shown
+};
+
 /// Room that a detail's title takes above its circle [mm].
 inline constexpr double kDetailTitle = 5.5;
 
@@ -30,8 +39,9 @@ std::optional<Detail> end_detail(const spring::Spring& spring, Scale view, doubl
 void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view, const std::string& letter,
                  bool letter_above);
 
-/// Draws the detail with its circle centred on the paper at `at`, and "X (10:1)" above it (ISO 128-3).
+/// Draws the detail with its circle centred on the paper at `at`, "X (10:1)" above it (ISO 128-3), and a leader
+/// to its wire on the right.
 void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& detail, Point at,
-                 const std::string& letter);
+                 const DetailWords& words);
 
 }  // namespace seatload::sheet

@@ -13,8 +13,6 @@ constexpr double kHeadLength = 2.5;
 constexpr double kHeadHalfWidth = 0.4;
 constexpr double kTail = 5.0;  ///< of an arrow set outside
 constexpr double kGap = 1.0;   ///< between a feature and its extension line (8 line widths would be 2 mm)
-constexpr double kOvershoot =
-    1.0;                       ///< of an extension line past the dimension line; the next row of words begins at 1.5
 constexpr double kLift = 0.9;  ///< of words above their line
 
 double sign_of(double value) { return value < 0.0 ? -1.0 : 1.0; }
@@ -31,7 +29,7 @@ void draw(Drawing& drawing, const HorizontalDimension& dimension) {
     const double y = dimension.line_y;
     const auto extend = [&](Point p) {
         const double way = sign_of(y - p.y);
-        drawing.line({p.x, p.y + way * kGap}, {p.x, y + way * kOvershoot});
+        drawing.line({p.x, p.y + way * kGap}, {p.x, y + way * kExtensionOvershoot});
     };
     if (dimension.extended_from) extend(dimension.from);
     extend(dimension.to);
@@ -57,7 +55,7 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     const double x = dimension.line_x;
     for (const Point p : {dimension.from, dimension.to}) {
         const double way = sign_of(x - p.x);
-        drawing.line({p.x + way * kGap, p.y}, {x + way * kOvershoot, p.y});
+        drawing.line({p.x + way * kGap, p.y}, {x + way * kExtensionOvershoot, p.y});
     }
     const double low = std::min(dimension.from.y, dimension.to.y);
     const double high = std::max(dimension.from.y, dimension.to.y);
@@ -75,7 +73,7 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     }
     if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
     const bool extended_from_right = dimension.from.x > x;
-    const double clear = extended_from_right ? -kOvershoot - kLift : kOvershoot + kLift + kLettering;
+    const double clear = extended_from_right ? -kExtensionOvershoot - kLift : kExtensionOvershoot + kLift + kLettering;
     drawing.add(
         Text{.at = {x + clear, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
 }

@@ -7,6 +7,9 @@
 
 namespace seatload::sheet {
 
+/// Of an extension line past its dimension line [mm]; the next row of words begins at 1.5.
+inline constexpr double kExtensionOvershoot = 1.0;
+
 /// A filled arrowhead with its point at `at`, pointing along `degrees` (ISO 129-1: closed, filled).
 void arrow_head(Drawing& drawing, Point at, double degrees);
 

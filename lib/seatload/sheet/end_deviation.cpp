@@ -12,7 +12,6 @@ constexpr double kTilt = 1.6;  ///< of the end plane, shown
 constexpr double kGap = 1.0;   ///< before an extension line
 constexpr double kOut = 5.5;   ///< the dimension line of e1 past the far end
 constexpr double kDown = 2.6;  ///< the dimension line of e2 under the view
-constexpr double kOvershoot = 1.5;
 constexpr double kTail = 5.0;  ///< of an arrow set outside
 
 /// e1 between the true side, carried on past the end, and the side leaning out from the base.
@@ -21,7 +20,7 @@ void draw_squareness(Drawing& drawing, const EndDeviation& d) {
     const double x = corner.x + kOut;
     const double leaning = corner.y + kLean;
     drawing.line(d.base_corner, {corner.x, leaning}, LineKind::extreme);
-    for (const double y : {corner.y, leaning}) drawing.line({corner.x + kGap, y}, {x + kOvershoot, y});
+    for (const double y : {corner.y, leaning}) drawing.line({corner.x + kGap, y}, {x + kExtensionOvershoot, y});
     arrow_head(drawing, {x, corner.y}, 90.0);
     arrow_head(drawing, {x, leaning}, 270.0);
     drawing.line({x, corner.y - kTail}, {x, leaning + kTail - 1.0});
@@ -34,10 +33,10 @@ void draw_parallelism(Drawing& drawing, const EndDeviation& d) {
     const double y = foot.y - kDown;
     const double tilted = foot.x + kTilt;
     drawing.line(d.far_corner, {tilted, foot.y}, LineKind::extreme);
-    for (const double x : {foot.x, tilted}) drawing.line({x, foot.y - 0.5}, {x, y - kOvershoot});
+    for (const double x : {foot.x, tilted}) drawing.line({x, foot.y - 0.5}, {x, y - kExtensionOvershoot});
     arrow_head(drawing, {foot.x, y}, 0.0);
     arrow_head(drawing, {tilted, y}, 180.0);
-    const double words = foot.x + kOut + kOvershoot;  // clear of the arrow of e1
+    const double words = foot.x + kOut + kExtensionOvershoot;  // clear of the arrow of e1
     drawing.line({foot.x - kTail + 1.0, y}, {words + 0.5 + text_width(d.parallelism, kLettering), y});
     drawing.add(Text{{words, y + 0.9}, d.parallelism});
 }

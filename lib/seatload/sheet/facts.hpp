@@ -43,6 +43,7 @@ struct Facts {
     std::optional<Force> full_travel_grade_tolerance;
     Stress permissible_stress;                  ///< by the spec's limits, at their length and with their factor
     std::optional<Length> longest_free_length;  ///< before it buckles or outgrows its room; nothing: no bound
+    std::optional<demand::LengthRange> wire_range = {};  ///< d the maker may go to; nothing: he must ask
 
     /// A phrase in the paper's language.
     std::string say(std::string_view key, std::initializer_list<Filling> fillings = {}) const {
@@ -55,6 +56,8 @@ struct Facts {
     bool diameter_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_diameter); }
     /// Whether the wire bears pressing the spring solid.
     bool bears_solid() const;
+    /// Whether the wire is bought unaged and gets its strength after coiling.
+    bool is_aged() const { return !grade.supplied_as.empty(); }
     /// On a sliding seat: whether the coils must stay half a turn over a whole number.
     bool keeps_half_turn() const;
 };

@@ -16,7 +16,8 @@ struct Pair {
     const char* metric;
     const char* inch;
     double metric_in_one;  ///< how much of the metric unit makes one of the other (exact by definition, lbf rounded)
-    int further_decimals;  ///< so that the step is no larger than the metric one
+    int further_decimals;  ///< so that the step is no smaller than the metric one
+    int exact_decimals;    ///< so that it is no larger
 };
 
 constexpr double kPoundForce = 4.4482216152605;  // N: 0.45359237 kg x 9.80665 m/s2
@@ -25,16 +26,21 @@ constexpr double kInch = 25.4;                   // mm
 constexpr Pair pair(Unit unit) {
     switch (unit) {
         case Unit::newton:
-            return {"N", "lbf", kPoundForce, 1};
+            return {"N", "lbf", kPoundForce, 0, 1};
         case Unit::mpa:
-            return {"MPa", "ksi", 1000.0 * kPoundForce / (kInch * kInch), 1};
+            return {"MPa", "ksi", 1000.0 * kPoundForce / (kInch * kInch), 0, 1};
         case Unit::newton_per_mm:
-            return {"N/mm", "lbf/in", kPoundForce / kInch, 0};
+            return {"N/mm", "lbf/in", kPoundForce / kInch, -1, 0};
         case Unit::gram:
-            return {"g", "oz", 28.349523125, 2};
+            return {"g", "oz", 28.349523125, 1, 2};
         default:
-            return {"mm", "in", kInch, 2};
+            return {"mm", "in", kInch, 1, 2};
     }
+}
+
+/// What is rounded one way is a limit.
+int further_decimals(Unit unit, Rounding rounding) {
+    return rounding == Rounding::nearest ? pair(unit).further_decimals : pair(unit).exact_decimals;
 }
 
 int decimals_in(const std::string& text) {
@@ -95,7 +101,7 @@ Toleranced written(const Toleranced& exact, double metric_in_one, int decimals) 
 }
 
 Toleranced converted(const Toleranced& metric, const Pair& pair) {
-    return written(metric, pair.metric_in_one, metric.decimals + pair.further_decimals);
+    return written(metric, pair.metric_in_one, metric.decimals + pair.exact_decimals);
 }
 
 Toleranced toleranced_length(Length nominal, Length plus_minus, int least_decimals) {
@@ -174,15 +180,18 @@ std::string Figures::marked(std::string text) const {
 
 std::string Figures::number(double value, Decimals decimals) const { return marked(written(value, decimals)); }
 
-Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding) const {
+Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding, InchDecimals inch) const {
     const std::string metric = written(rounded(value, decimals.most, rounding), decimals);
     Amount out{unit, marked(metric)};
     if (!has_inches()) return out;
-    const Pair names = pair(unit);
-    // A round number of millimetres, such as a length to test at, is seldom one in hundredths of an inch.
-    const int inch_decimals = std::max(decimals_in(metric) + names.further_decimals, unit == Unit::mm ? 3 : 0);
-    out.inch = marked(fixed(rounded(value / names.metric_in_one, inch_decimals, rounding), inch_decimals));
+    const int inch_decimals = std::max(decimals_in(metric) + inch.further, inch.least);
+    out.inch = marked(fixed(rounded(value / pair(unit).metric_in_one, inch_decimals, rounding), inch_decimals));
     return out;
+}
+
+Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding) const {
+    // A round number of millimetres, such as a length to test at, is seldom one in hundredths of an inch.
+    return amount(unit, value, decimals, rounding, {further_decimals(unit, rounding), unit == Unit::mm ? 3 : 0});
 }
 
 Amount Figures::length(Length length, Decimals decimals, Rounding rounding) const {
@@ -191,8 +200,26 @@ Amount Figures::length(Length length, Decimals decimals, Rounding rounding) cons
 
 Amount Figures::stress(Stress stress) const { return amount(Unit::mpa, in_mpa(stress), {0}); }
 
-Amount Figures::significant(Unit unit, double value, int digits) const {
-    return amount(unit, value, {decimals_in(seatload::significant(value, digits))});
+Amount Figures::significant(Unit unit, double value, int digits, Rounding rounding) const {
+    return amount(unit, value, {decimals_in(seatload::significant(value, digits))}, rounding,
+                  {further_decimals(unit, rounding), 0});
+}
+
+Amount Figures::wire(Length diameter, int least_decimals) const {
+    return amount(Unit::mm, in_mm(diameter), {kLengthDecimals, least_decimals}, Rounding::nearest,
+                  {pair(Unit::mm).exact_decimals, 3});
+}
+
+std::string Figures::wires_with_unit(
+    Length smallest, Length largest,
+    const std::function<std::string(const std::string&, const std::string&)>& joined) const {
+    const int least =
+        std::max({2, decimals_of(in_mm(smallest), kLengthDecimals), decimals_of(in_mm(largest), kLengthDecimals)});
+    const Amount from = wire(smallest, least);
+    const Amount to = wire(largest, least);
+    Amount out{Unit::mm, joined(from.metric, to.metric)};
+    if (has_inches()) out.inch = joined(from.inch, to.inch);
+    return with_unit(out);
 }
 
 Amount Figures::toleranced(Length nominal, Length plus_minus, int least_decimals) const {

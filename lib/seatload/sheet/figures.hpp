@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
 #include <string>
 
 #include <seatload/record/spec.hpp>
@@ -66,8 +67,9 @@ struct LoadLimits {
 };
 
 /// Writes numbers the way of a paper: its decimal mark, its units. Inches and the like get so many decimals that their
-/// step is no larger than the metric one; limits are rounded inwards, so that a spring inside the limits in inches is
-/// inside the metric limits, which govern.
+/// step is no smaller than the metric one, so that they do not promise more; but no length fewer than three. Limits,
+/// and the size of a wire, are exact: their step is no larger than the metric one, and limits are rounded inwards, so
+/// that a spring inside the limits in inches is inside the metric limits, which govern.
 class Figures {
   public:
     explicit Figures(const Paper& paper);
@@ -80,12 +82,15 @@ class Figures {
     Amount length(Length length, Decimals decimals = {}, Rounding rounding = Rounding::nearest) const;
     Amount stress(Stress stress) const;
     /// To so many significant digits.
-    Amount significant(Unit unit, double value, int digits) const;
+    Amount significant(Unit unit, double value, int digits, Rounding rounding = Rounding::nearest) const;
     Amount force(Force force) const { return significant(Unit::newton, in_newton(force), 4); }
     Amount rate(Rate rate) const { return significant(Unit::newton_per_mm, in_newton_per_mm(rate), 4); }
 
     /// A wire diameter: two decimals of a millimetre, three when needed.
-    Amount wire(Length diameter, int least_decimals = 2) const { return length(diameter, {3, least_decimals}); }
+    Amount wire(Length diameter, int least_decimals = 2) const;
+    /// Two wire diameters, with as many decimals, under one unit; `joined` puts them into words.
+    std::string wires_with_unit(Length smallest, Length largest,
+                                const std::function<std::string(const std::string&, const std::string&)>& joined) const;
     /// "8.45 ± 0.30"; as many decimals as either needs, or more.
     Amount toleranced(Length nominal, Length plus_minus, int least_decimals = 0) const;
     /// "4.80 ± 0.30" or "4.80 +0.50/−0.30".
@@ -103,6 +108,12 @@ class Figures {
     bool has_inches() const { return units_ == Units::inch; }
 
   private:
+    /// So many further decimals in inches than in metric, and no fewer than the least.
+    struct InchDecimals {
+        int further;
+        int least;
+    };
+    Amount amount(Unit unit, double value, Decimals decimals, Rounding rounding, InchDecimals inch) const;
     std::string marked(std::string text) const;
 
     std::string mark_;

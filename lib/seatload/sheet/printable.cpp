@@ -30,6 +30,7 @@ record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics) {
     grade.standard = readable(grade.standard, "wire standard", diagnostics);
     grade.designation = readable(grade.designation, "wire grade", diagnostics);
+    grade.supplied_as = readable(grade.supplied_as, "wire condition", diagnostics);
     grade.material_number = readable(grade.material_number, "material number", diagnostics);
     if (grade.stress_relief) {
         grade.stress_relief->temperature = readable(grade.stress_relief->temperature, "stress relief", diagnostics);

@@ -88,7 +88,8 @@ std::vector<SetEntries::Block> SetEntries::blocks_of(const Entries& entries, con
     for (const Entry& entry : entries) {
         std::vector<Line> lines = std::visit(setter, entry);
         const std::size_t count = lines.size();
-        blocks.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count});
+        blocks.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count, count,
+                          std::holds_alternative<Grid>(entry)});
     }
     return blocks;
 }
@@ -108,14 +109,31 @@ SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : w
         for (std::size_t next = i + 1; next <= last && !blocks_[next].is_heading; ++next)
             blocks_[i].lines_together += blocks_[next].lines.size();
     }
+    for (std::size_t i = 0; i < blocks_.size(); ++i) {
+        if (!blocks_[i].is_heading) continue;
+        for (std::size_t next = i + 1; next < blocks_.size() && !blocks_[next].is_heading; ++next) {
+            blocks_[i].block_lines += blocks_[next].lines.size();
+            blocks_[i].has_grid = blocks_[i].has_grid || blocks_[next].has_grid;
+        }
+    }
 }
 
-std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> columns, double pitch) const {
+std::size_t SetEntries::lines_needed(const Block& block, std::span<const Box> columns, double pitch,
+                                     Together together) const {
+    const bool is_kept = together == Together::blocks || (together == Together::grids && block.has_grid);
+    if (!block.is_heading || !is_kept) return block.lines_together;
+    const double height = pitch * static_cast<double>(block.block_lines) + kRuleGap;
+    const bool can_fit =
+        std::any_of(columns.begin(), columns.end(), [&](const Box& c) { return height <= c.height(); });
+    return can_fit ? block.block_lines : block.lines_together;
+}
+
+std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> columns, double pitch, Together kept) const {
     std::vector<Point> out;
     std::size_t column = 0;
     double y = columns.front().top;
     for (const Block& block : blocks_) {
-        const double together = pitch * static_cast<double>(block.lines_together) + kRuleGap;
+        const double together = pitch * static_cast<double>(lines_needed(block, columns, pitch, kept)) + kRuleGap;
         const auto gap = [&] { return block.is_heading && y < columns[column].top ? kHeadingGap : 0.0; };
         while (y - gap() - together < columns[column].bottom) {
             if (++column == columns.size()) return std::nullopt;
@@ -128,8 +146,8 @@ std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> column
     return out;
 }
 
-void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pitch) const {
-    const auto at = places(columns, pitch);
+void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pitch, Together together) const {
+    const auto at = places(columns, pitch, together);
     if (!at) return;
     const double base = 1.0 + 0.5 * (pitch - kLeastPitch);  // letters stand in the middle of a wider pitch
     for (std::size_t i = 0; i < blocks_.size(); ++i) {

@@ -120,9 +120,9 @@ Grid points(const Facts& facts) {
     add_row(grid, facts, "L", Unit::mm,
             {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
              at_most(figures.length(e.solid_length, {2}))});
-    grid.rows.push_back({facts.say("load.most"), {first(one.most), first(two.most)}});
+    add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most});
     add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
-    grid.rows.push_back({facts.say("load.least"), {first(one.least), first(two.least)}});
+    add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least});
     const auto stresses = [&](const std::string& name, Stress check::AtLength::*stress) {
         std::vector<std::optional<Amount>> row;
         for (const auto* at : {e.seated ? &*e.seated : nullptr, e.full_travel ? &*e.full_travel : nullptr,
@@ -141,19 +141,58 @@ std::string limits_source(const Facts& facts) {
     return school == spring::School::handbook ? facts.say("stress.handbook") : std::string(spring::word(school));
 }
 
-/// Wire that gets its strength from ageing must be aged; other wire is stress relieved by the maker's own practice, for
+/// "200 °C to 300 °C", as the data write it, in the paper's language.
+std::string temperature_words(const Facts& facts, const std::string& as_written) {
+    constexpr std::string_view kTo = " to ";
+    const auto at = as_written.find(kTo);
+    if (at == std::string::npos) return as_written;
+    return facts.say("wire.range_from_to",
+                     {{"from", as_written.substr(0, at)}, {"to", as_written.substr(at + kTo.size())}});
+}
+
+/// Wire whose strength rests on ageing must be aged; other wire is stress relieved by the maker's own practice, for
 /// which a guide is given.
 Entries heat_entries(const Facts& facts) {
     const auto& relief = facts.grade.stress_relief;
     if (!relief) return {};
-    const std::string words = relief->temperature + (relief->time.empty() ? "" : ", " + relief->time);
-    if (facts.grade.family != wire::Family::precipitation_stainless)
-        return {Named{Status::adjustable, facts.say("process.stress_relief"), reference(words)}};
+    const std::string words =
+        temperature_words(facts, relief->temperature) + (relief->time.empty() ? "" : ", " + relief->time);
+    if (!relief->hardens) return {Named{Status::adjustable, facts.say("process.stress_relief"), reference(words)}};
     // The remark on the row says that ageing would make another grade of this one.
     if (!relief->analogy.empty())
         return {Named{Status::required, facts.say("process.ageing"), facts.say("process.used_as_drawn")}};
-    return {Named{is_firm(relief->evidence) ? Status::required : Status::reference, facts.say("process.ageing_after"),
-                  is_firm(relief->evidence) ? words : reference(words)}};
+    // That it is aged is required whatever is known of the cycle.
+    return {Named{
+        Status::required, facts.say("process.ageing_after"),
+        is_firm(relief->evidence) ? words : facts.say("process.ageing_unconfirmed", {{"cycle", reference(words)}})}};
+}
+
+/// What measuring may be uncertain by, of the whole tolerance of a load (common practice, no source).
+constexpr double kUncertaintyShare = 0.1;
+
+std::string allowed_uncertainty(const Facts& facts) {
+    const Figures figures = facts.figures();
+    const auto most = [&](const record::LoadAtLength& load) {
+        const double room = kUncertaintyShare * in_newton(load.plus + load.minus);
+        return with_unit(figures.significant(Unit::newton, room, 2, Rounding::down));
+    };
+    return facts.say("inspection.uncertainty",
+                     {{"first", most(facts.spec.seated)}, {"second", most(facts.spec.full_travel)}});
+}
+
+/// "0.78 mm to 0.86 mm": what the maker may take without asking, or that he must ask.
+std::string wire_range_words(const Facts& facts) {
+    if (!facts.wire_range) return facts.say("wire.range_ask");
+    const Figures figures = facts.figures();
+    return figures.wires_with_unit(facts.wire_range->smallest, facts.wire_range->largest,
+                                   [&](const std::string& from, const std::string& to) {
+                                       return facts.say("wire.range_from_to", {{"from", from}, {"to", to}});
+                                   });
+}
+
+std::string strength_name(const Facts& facts, bool firm) {
+    if (facts.is_aged()) return facts.say(firm ? "wire.aged_strength_at_least" : "wire.aged_strength_expected");
+    return facts.say(firm ? "wire.strength_at_least" : "wire.strength_expected");
 }
 
 /// What the spring may lose in warm service; nothing when it stays cool.
@@ -176,17 +215,24 @@ Entries wire_entries(const Facts& facts) {
     const bool firm = is_firm(strength.evidence);
     Entries out{Heading{facts.say("wire.heading")}};
     out.push_back(Paragraph{wire_name(facts.grade), Status::required, Face::bold});
+    if (facts.is_aged())
+        out.push_back(Named{Status::required, facts.say("wire.bought"),
+                            facts.say("wire.bought_as", {{"condition", facts.grade.supplied_as}})});
     out.push_back(
         kept_or_adjusted(facts.wire_is_adjustable(), facts.say("wire.diameter"), with_unit(wire_diameter(facts))));
+    if (facts.wire_is_adjustable())
+        out.push_back(Named{Status::adjustable, facts.say("wire.range"), reference(wire_range_words(facts))});
     if (facts.wire_tolerance)
         out.push_back(Named{Status::reference, facts.say("wire.tolerance"),
                             reference(facts.wire_tolerance->is_firm() ? facts.say("wire.tolerance_of_standard")
                                                                       : facts.say("wire.tolerance_usual"))});
     out.push_back(
-        Named{Status::reference, firm ? facts.say("wire.strength_at_least") : facts.say("wire.strength_expected"),
+        Named{Status::reference, strength_name(facts, firm),
               references_with_unit(figures.stress(strength.minimum), figures.stress(facts.values.moduli.shear))});
     out.push_back(Named{Status::required, facts.say("wire.certificate"),
-                        firm ? facts.say("wire.certificate_says") : facts.say("wire.certificate_asks")});
+                        facts.say(firm || facts.is_aged() ? "wire.certificate_says" : "wire.certificate_asks",
+                                  {{"type", certificate_type(facts.spec)}})});
+    if (facts.is_aged()) out.push_back(Paragraph{facts.say("wire.certificate_of_aged")});
     return out;
 }
 
@@ -244,10 +290,7 @@ Entries load_entries(const Facts& facts) {
                         with_unit(figures.toleranced(spec.seated))});
     out.push_back(Named{Status::required, facts.say("load.second", {{"length", at(spec.full_travel)}}),
                         with_unit(figures.toleranced(spec.full_travel))});
-    const bool fine = !spec.seated.grade || !spec.full_travel.grade;
-    const std::string grades = load_grades(facts);
-    out.push_back(Named{Status::reference, facts.say("load.corresponding"),
-                        reference(fine ? facts.say("load.to_be_agreed", {{"grades", grades}}) : grades)});
+    out.push_back(Named{Status::reference, facts.say("load.corresponding"), reference(load_grades(facts))});
     out.push_back(Named{Status::reference, facts.say("load.rate_and_stroke"),
                         reference(with_unit(figures.rate(facts.values.rate))) + "; " +
                             reference(with_unit(figures.length(spec.seated.length - spec.full_travel.length)))});
@@ -301,7 +344,7 @@ Entries inspection_entries(const Facts& facts) {
     out.push_back(required_paragraph(
         (tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling")) +
         " " + facts.say("inspection.dimensions", {{"diameter", coil_symbol(facts)}})));
-    out.push_back(required_paragraph(facts.say("inspection.decision")));
+    out.push_back(required_paragraph(facts.say("inspection.decision") + " " + allowed_uncertainty(facts)));
     return out;
 }
 

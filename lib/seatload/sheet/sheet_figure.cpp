@@ -17,14 +17,15 @@ SpringFigure sheet_figure(const Facts& facts) {
     SpringFigure out{spec.spring, in_mm(spec.seated.length), in_mm(spec.full_travel.length), !spec.bore_rules, {}};
     out.words.wire_diameter =
         shown_as(facts.wire_is_adjustable(), "Ø" + first(figures.wire(spec.spring.wire_diameter)));
-    // Inches take too much room for the deviations, which the tables give.
-    const Length nominal = spec.bore_rules ? spec.spring.outside_diameter() : spec.spring.inside_diameter();
-    const Amount diameter = figures.has_inches() ? figures.length(nominal) : coil_diameter(facts);
-    out.words.coil_diameter = shown_as(facts.diameter_is_adjustable(), "Ø" + first(diameter));
+    out.words.coil_diameter = shown_as(facts.diameter_is_adjustable(), "Ø" + first(coil_diameter(facts)));
     out.words.free_length =
         shown_as(facts.may_adjust(record::Adjustable::free_length), length("0", spec.spring.free_length));
     out.words.seated = length("1", spec.seated.length);
     out.words.full_travel = length("2", spec.full_travel.length);
+    out.words.seated_plate = symbol("L", "1");
+    out.words.full_travel_plate = symbol("L", "2");
+    // Once more where it can be seen; in brackets, as it is given elsewhere.
+    out.words.detail_wire = reference("Ø" + first(figures.wire(spec.spring.wire_diameter)));
     if (!spring::are_ground(spec.spring.ends)) return out;
     out.words.squareness = symbol("e", "1");
     out.words.parallelism = symbol("e", "2");

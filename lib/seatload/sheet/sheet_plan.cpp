@@ -21,6 +21,10 @@ struct Trial {
     Arrangement where;
     Scale scale;
 
+    /// Whether it allows the scale of another, and letters as wide.
+    bool is_no_worse(const Trial& other) const {
+        return scale.factor() >= other.scale.factor() && sharing.squeeze >= other.sharing.squeeze;
+    }
     /// Whether it differs from another by the height of the figure alone.
     bool is_like(const Trial& other) const {
         return sharing.split == other.sharing.split && sharing.diagram_height == other.sharing.diagram_height &&
@@ -33,15 +37,24 @@ class Planner {
   public:
     explicit Planner(const SheetStock& stock) : stock_(stock) {}
 
-    std::optional<SheetPlan> first_that_fits(const std::vector<Trial>& trials) {
-        const auto first =
-            std::find_if(trials.begin(), trials.end(), [&](const Trial& trial) { return fits(trial, kLeastPitch); });
+    std::optional<SheetPlan> first_that_fits(const std::vector<Trial>& trials, Together together) {
+        auto first = std::find_if(trials.begin(), trials.end(),
+                                  [&](const Trial& trial) { return fits(trial, kLeastPitch, together); });
         if (first == trials.end()) return std::nullopt;
-        const auto easy = std::find_if(
-            first, trials.end(), [&](const Trial& trial) { return trial.is_like(*first) && fits(trial, kEasyPitch); });
+        // No block is parted where that costs neither scale nor width of letters.
+        const auto whole = std::find_if(first, trials.end(), [&](const Trial& trial) {
+            return trial.is_no_worse(*first) && fits(trial, kLeastPitch, Together::blocks);
+        });
+        if (whole != trials.end()) {
+            first = whole;
+            together = Together::blocks;
+        }
+        const auto easy = std::find_if(first, trials.end(), [&](const Trial& trial) {
+            return trial.is_like(*first) && fits(trial, kEasyPitch, together);
+        });
         const Trial& best = easy == trials.end() ? *first : *easy;
         const SetEntries& text = set(best);
-        return SheetPlan{best.where, best.scale, text, widest_pitch(text, best.where.columns)};
+        return SheetPlan{best.where, best.scale, text, widest_pitch(text, best.where.columns, together), together};
     }
 
     /// The trials of sharings, in their order.
@@ -65,7 +78,9 @@ class Planner {
         return set_.emplace(squeeze, SetEntries(stock_.entries, width, squeeze)).first->second;
     }
 
-    bool fits(const Trial& trial, double pitch) { return set(trial).fit(trial.where.columns, pitch); }
+    bool fits(const Trial& trial, double pitch, Together together) {
+        return set(trial).fit(trial.where.columns, pitch, together);
+    }
 
     Scale scale_in(const Box& box) {
         const auto [at, is_new] = scales_.try_emplace({box.width(), box.height()});
@@ -73,9 +88,9 @@ class Planner {
         return at->second;
     }
 
-    static double widest_pitch(const SetEntries& text, const std::vector<Box>& columns) {
+    static double widest_pitch(const SetEntries& text, const std::vector<Box>& columns, Together together) {
         double pitch = kLeastPitch;
-        while (pitch + kPitchStep <= kMostPitch && text.fit(columns, pitch + kPitchStep)) pitch += kPitchStep;
+        while (pitch + kPitchStep <= kMostPitch && text.fit(columns, pitch + kPitchStep, together)) pitch += kPitchStep;
         return pitch;
     }
 
@@ -96,8 +111,12 @@ std::optional<SheetPlan> plan_sheet(const SheetStock& stock) {
     std::vector<Trial> trials = planner.trials(sharings(stock.is_upright));
     std::stable_sort(trials.begin(), trials.end(),
                      [](const Trial& a, const Trial& b) { return a.scale.factor() > b.scale.factor(); });
-    if (auto plan = planner.first_that_fits(trials)) return plan;
-    return planner.first_that_fits(planner.trials(tight_sharings(stock.is_upright)));
+    const std::vector<Trial> tight = planner.trials(tight_sharings(stock.is_upright));
+    // The loads are read across their grid: they are parted only on a sheet that is full.
+    for (const Together together : {Together::grids, Together::pairs})
+        for (const bool is_tight : {false, true})
+            if (auto plan = planner.first_that_fits(is_tight ? tight : trials, together)) return plan;
+    return std::nullopt;
 }
 
 }  // namespace seatload::sheet

@@ -26,7 +26,8 @@ struct SheetPlan {
     Arrangement where;
     Scale scale;
     SetEntries text;
-    double pitch;  ///< of the text
+    double pitch;       ///< of the text
+    Together together;  ///< what of it stands in one column
 };
 
 /// The box a figure is drawn into, inside its part of the sheet.

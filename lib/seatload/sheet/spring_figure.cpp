@@ -34,6 +34,27 @@ constexpr double kLeaderWordsTop = 7.0;
 constexpr double kHeading = 4.5;  ///< of the upper left corner of the box, where the caller may put a heading
 constexpr double kDetailLetterRise = 5.5;
 constexpr double kDetailMargin = 1.5;  ///< round a detail's circle
+constexpr double kPlateTop = 2.0;      ///< of a plate over the view
+constexpr double kPlateBack = 1.8;     ///< how far its edges are followed
+
+/// Whether no words stand yet where these would.
+bool is_clear_of_words(const Drawing& drawing, const Text& text) {
+    return std::none_of(drawing.items().begin(), drawing.items().end(), [&](const Item& item) {
+        const auto* other = std::get_if<Text>(&item);
+        return other != nullptr && text_box(*other).overlaps(text_box(text));
+    });
+}
+
+/// Whether no line, each taken for the box round it, runs where the words would stand.
+bool is_clear_of_lines(const Drawing& drawing, const Text& text) {
+    return std::none_of(drawing.items().begin(), drawing.items().end(), [&](const Item& item) {
+        const auto* line = std::get_if<Line>(&item);
+        if (line == nullptr) return false;
+        Box box = empty_box();
+        for (const Point p : line->points) box = include(box, p);
+        return box.overlaps(text_box(text));
+    });
+}
 
 bool has_deviation(const SpringFigure& figure) {
     return !figure.words.squareness.empty() || !figure.words.parallelism.empty();
@@ -94,6 +115,12 @@ double heading_room(const Placed& placed) {
     return kHeading + std::max(kDetailLetterRise, words + 0.5) - kAbove;
 }
 
+/// What the leader to the wire takes right of a detail's circle.
+double right_of_detail(const SpringFigure& figure) {
+    const std::string& words = figure.words.detail_wire;
+    return words.empty() ? 0.0 : text_width(words, kLettering) + kDetailLeader + 1.5;
+}
+
 /// Room for a detail's circle, title and margins taken off [mm].
 struct DetailRoom {
     double radius;
@@ -138,6 +165,7 @@ void place_detail(Placed& placed, double spare_y) {
     DetailRoom best{};
     for (const auto room_in : {&room_below, &room_beside, &room_in_corner}) {
         DetailRoom room = room_in(placed, spare_y);
+        room.box.right -= right_of_detail(placed.figure);
         room.radius = 0.5 * std::min(room.box.width(), room.box.height() - kDetailTitle) - kDetailMargin;
         if (room.radius > best.radius) best = room;
     }
@@ -204,6 +232,40 @@ void draw_axes(Drawing& drawing, const Placed& placed) {
     drawing.line({c.x, c.y - reach}, {c.x, c.y + reach}, LineKind::axis);
 }
 
+/// The far plate in an extreme position: its face, and the edges that go back from it.
+void draw_plate(Drawing& drawing, double x, double top, double foot, double back) {
+    drawing.add(Line{{{x + back, top}, {x, top}, {x, foot}, {x + back, foot}}, LineKind::extreme});
+}
+
+/// Names the plates above them; those that stand close are named on their far sides.
+void draw_plate_names(Drawing& drawing, const Placed& placed) {
+    const SpringFigure& figure = placed.figure;
+    struct Name {
+        double length;
+        const std::string& words;
+        Align crowded;
+        double aside;
+    };
+    const Name names[] = {{figure.full_travel_length, figure.words.full_travel_plate, Align::right, -0.4},
+                          {figure.seated_length, figure.words.seated_plate, Align::left, 0.4}};
+    const double apart = placed.on_paper(figure.seated_length - figure.full_travel_length);
+    const bool is_crowded = apart < text_width(names[0].words, kLettering) + 1.0;
+    for (const Name& name : names) {
+        if (name.words.empty()) continue;
+        const double x = placed.left_face.x + placed.on_paper(name.length);
+        const Text above{.at = {x + (is_crowded ? name.aside : 0.0), placed.top() + kPlateTop + 1.0},
+                         .words = name.words,
+                         .align = is_crowded ? name.crowded : Align::centre,
+                         .masked = true};
+        // Under the plate where words for the wire stand over it.
+        const Text under{.at = {x + 0.8, placed.edge() - 4.2}, .words = name.words};
+        if (is_clear_of_words(drawing, above))
+            drawing.add(above);
+        else if (is_clear_of_words(drawing, under) && is_clear_of_lines(drawing, under))
+            drawing.add(under);
+    }
+}
+
 /// L0 outermost; the working lengths inside it, their far plate as an extreme position.
 void draw_lengths(Drawing& drawing, const Placed& placed) {
     const Point face = placed.left_face;
@@ -217,11 +279,13 @@ void draw_lengths(Drawing& drawing, const Placed& placed) {
     const Row rows[] = {{placed.figure.full_travel_length, placed.figure.words.full_travel, true},
                         {placed.figure.seated_length, placed.figure.words.seated, true},
                         {in_mm(placed.figure.spring.free_length), placed.figure.words.free_length, false}};
+    const double apart = placed.on_paper(placed.figure.seated_length - placed.figure.full_travel_length);
+    const double back = std::min(kPlateBack, 0.5 * apart);
     const double first = edge - 1.5 - kRowPitch - (below_views(placed.figure, placed.scale()) - kBelow);
     // Drawn from the outermost inwards: words that do not fit inside wipe the extension lines they stand on.
     for (int i = 2; i >= 0; --i) {
         const double x = face.x + placed.on_paper(rows[i].length);
-        if (rows[i].plate) drawing.line({x, top + 2.0}, {x, edge - 0.5}, LineKind::extreme);
+        if (rows[i].plate) draw_plate(drawing, x, top + kPlateTop, edge - 0.5, back);
         const bool is_near_end = placed.right_face() - x < kNearEnd;
         draw(drawing, HorizontalDimension{{face.x, edge},
                                           {x, edge},
@@ -278,9 +342,11 @@ void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, S
     draw_lengths(drawing, placed);
     draw_diameter(drawing, placed);
     draw_wire_leader(drawing, placed);
+    draw_plate_names(drawing, placed);
     if (!placed.detail) return;
     mark_detail(drawing, *placed.detail, placed.left_face, scale, figure.words.detail, !wire_leader(placed).is_left);
-    draw_detail(drawing, figure.spring, *placed.detail, placed.detail_centre, figure.words.detail);
+    draw_detail(drawing, figure.spring, *placed.detail, placed.detail_centre,
+                {figure.words.detail, figure.words.detail_wire});
 }
 
 }  // namespace seatload::sheet

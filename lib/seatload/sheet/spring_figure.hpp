@@ -16,9 +16,12 @@ struct FigureWords {
     std::string free_length;
     std::string seated;        ///< L1
     std::string full_travel;   ///< L2
+    std::string seated_plate;  ///< the far plate where it then is
+    std::string full_travel_plate;
     std::string squareness;    ///< e1; empty: not shown
     std::string parallelism;   ///< e2; empty: not shown
     std::string detail = "X";  ///< letter of the detail view
+    std::string detail_wire;   ///< of the wire in the detail; empty: not shown
 };
 
 /// A spring to be drawn with its dimensions.

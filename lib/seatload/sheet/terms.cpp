@@ -70,9 +70,12 @@ std::string coil_name(const Facts& facts) {
 std::string load_grades(const Facts& facts) {
     const auto& first = facts.spec.seated.grade;
     const auto& second = facts.spec.full_travel.grade;
-    if (first != second)
-        return facts.say("grade.each", {{"first", grade_words(facts, first)}, {"second", grade_words(facts, second)}});
-    return first ? facts.say("grade.both", {{"grade", std::to_string(*first)}}) : facts.say("grade.both_finer");
+    if (first == second && first) return facts.say("grade.both", {{"grade", std::to_string(*first)}});
+    const std::string words =
+        first == second
+            ? facts.say("grade.both_finer")
+            : facts.say("grade.each", {{"first", grade_words(facts, first)}, {"second", grade_words(facts, second)}});
+    return first && second ? words : facts.say("grade.to_be_agreed", {{"grades", words}});
 }
 
 std::string duty(const Facts& facts) {
@@ -127,6 +130,18 @@ std::string finish(const Facts& facts) {
 
 std::string drawing_number(const record::Spec& spec) {
     return spec.alternative.empty() ? spec.identity.number : spec.identity.number + "/" + spec.alternative;
+}
+
+std::string certificate_type(const record::Spec& spec) {
+    // Results of this very lot, signed by the mill itself: usual in the trade (common practice, no source).
+    switch (spec.certificate.value_or(demand::Certificate::inspection)) {
+        case demand::Certificate::test_report:
+            return "2.2";
+        case demand::Certificate::inspection_by_third:
+            return "3.2";
+        default:
+            return "3.1";
+    }
 }
 
 std::string test_sequence(const Facts& facts) {

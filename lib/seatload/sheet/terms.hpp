@@ -25,7 +25,7 @@ std::string coil_symbol(const Facts& facts);
 /// "outside De" or "inside Di".
 std::string coil_name(const Facts& facts);
 
-/// What the load tolerances correspond to: "EN 15800 grade 2".
+/// What the load tolerances correspond to: "EN 15800 grade 2"; finer than grade 1, that they are to be agreed.
 std::string load_grades(const Facts& facts);
 
 /// "under 10 000 cycles" or "2 000 000 cycles at 12 Hz".
@@ -48,6 +48,10 @@ std::string drawing_number(const record::Spec& spec);
 
 /// "a, b and c".
 std::string listed(const std::vector<std::string>& parts, const Wording& words);
+
+/// The kind of certificate asked of the wire, by EN 10204: "3.1" unless the spec says otherwise. What we ask, not what
+/// a standard asks.
+std::string certificate_type(const record::Spec& spec);
 
 /// How the lot is measured, in order.
 std::string test_sequence(const Facts& facts);

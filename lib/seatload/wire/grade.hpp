@@ -91,6 +91,7 @@ struct StressRelief {
     std::string material;  ///< the row used
     std::string source;
     std::string analogy;  ///< why a row for another wire is used, or what else to know; may be empty
+    bool hardens = false;  ///< ageing that the strength of the grade rests on, not a relief of stress
 };
 
 /// Where a property of a grade comes from.
@@ -106,6 +107,7 @@ struct Grade {
     std::string standard;         ///< "EN 10270-1:2011+A1:2017"
     std::string designation;      ///< "SH"
     std::string family_text;      ///< "patented cold-drawn unalloyed steel"
+    std::string supplied_as;      ///< the condition in which wire that is aged after coiling is bought; else empty
     std::string material_number;  ///< a number or a remark; empty when nothing is known
     Family family = Family::cold_drawn_carbon;
     Strength strength;

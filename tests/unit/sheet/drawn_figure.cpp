@@ -42,7 +42,7 @@ Pieces pieces_of(const Drawing& page) {
     Pieces out;
     bool open = false;
     for (const Item& item : page.items()) {
-        const Area* area = std::get_if<Area>(&item);
+        const sheet::Area* area = std::get_if<sheet::Area>(&item);
         const Line* line = std::get_if<Line>(&item);
         if (area && area->grey == 1.0) {
             out.push_back({area->points, {}});

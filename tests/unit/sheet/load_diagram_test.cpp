@@ -188,7 +188,7 @@ TEST_CASE("bands, bars and the load line stand at their lengths and forces", "[s
     std::vector<Box> bands;
     std::vector<Line> wide;
     for (const Item& item : drawn.page.items()) {
-        if (const Area* area = std::get_if<Area>(&item); area && area->grey > 0.5 && area->grey < 1.0) {
+        if (const sheet::Area* area = std::get_if<sheet::Area>(&item); area && area->grey > 0.5 && area->grey < 1.0) {
             Box box = empty_box();
             for (const Point p : area->points) box = include(box, p);
             bands.push_back(box);
