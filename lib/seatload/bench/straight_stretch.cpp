@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/bench/straight_stretch.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <seatload/bench/probability.hpp>
+
+namespace seatload::bench {
+
+namespace {
+
+constexpr std::size_t kFewest = 3;  // two points make a line of anything
+
+// A plate that does not yet bear on the whole spring carries little: at most this share of the largest load of the
+// line. The stretch from 20 % on is the one that JIS B 2702:1987 cl. 3.1 takes for loads at heights.
+constexpr double kFullContact = 0.2;
+
+constexpr double kRises = 3.0;              // sigmas of a slope that is there at all
+constexpr double kSoundRunsAlarmed = 0.01;  // share of sound runs in which a point is called an outlier
+
+double square(double x) { return x * x; }
+
+double own_variance(const LinePoint& p, double slope) { return square(p.u_y) + square(slope * p.u_x); }
+
+// Sigmas of a point that is not of the line above it.
+double sigmas_above(const LinePoint& p, const LineFit& fit) {
+    return (p.y - fit.at(p.x)) / std::sqrt(own_variance(p, fit.slope) + fit.variance_at(p.x));
+}
+
+// Sigmas of a point of the line itself: its residual has the line's variance taken off.
+double sigmas_within(const LinePoint& p, const LineFit& fit) {
+    const double own = own_variance(p, fit.slope);
+    const double left = std::max(own - fit.variance_at(p.x), 1e-9 * own);
+    return (p.y - fit.at(p.x)) / std::sqrt(left);
+}
+
+// How much wider the points scatter than stated, by the middle one, so that a single outlier does not count.
+double scatter(std::span<const LinePoint> points, const LineFit& fit) {
+    if (points.size() <= kFewest) return 1.0;
+    std::vector<double> off;
+    for (const LinePoint& p : points) off.push_back(std::abs(sigmas_within(p, fit)));
+    const auto middle = off.begin() + static_cast<std::ptrdiff_t>(off.size() / 2);
+    std::nth_element(off.begin(), middle, off.end());
+    constexpr double kMedianOfNormal = 0.6745;  // half the normal curve lies within 0.6745 sigma
+    return std::max(1.0, *middle / kMedianOfNormal);
+}
+
+bool no_contact_yet(const LinePoint& p, double largest_load) {
+    return p.y <= std::max(kFullContact * largest_load, 3.0 * p.u_y);
+}
+
+// The stretch first..last, when all points beyond it lie where no contact or closing coils would put them.
+std::optional<Stretch> candidate(std::span<const LinePoint> points, std::size_t first, std::size_t last) {
+    const auto inside = points.subspan(first, last - first + 1);
+    if (inside.front().x == inside.back().x) return std::nullopt;
+    Stretch s{first, last, fit_line(inside), {}};
+    if (!(-s.fit.slope > kRises * std::sqrt(s.fit.variance_slope))) return std::nullopt;
+    double clearly = 0.0;
+    if (inside.size() < points.size()) clearly = kClearly * scatter(inside, s.fit);
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const bool outside = i < first || i > last;
+        s.above.push_back(outside ? sigmas_above(points[i], s.fit) : sigmas_within(points[i], s.fit));
+        if (outside && s.above.back() < clearly) return std::nullopt;
+        if (i < first && !no_contact_yet(points[i], points[last].y)) return std::nullopt;
+    }
+    return s;
+}
+
+}  // namespace
+
+std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
+    std::optional<Stretch> best;
+    double least = 0.0;
+    for (std::size_t length = points.size(); length >= kFewest; --length)
+        for (std::size_t first = 0; first + length <= points.size(); ++first) {
+            auto found = candidate(points, first, first + length - 1);
+            if (!found) continue;
+            const double cost = found->fit.chi_square + square(kClearly) * static_cast<double>(points.size() - length);
+            if (best && cost >= least) continue;
+            least = cost;
+            best = std::move(found);
+        }
+    return best;
+}
+
+std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stretch& stretch) {
+    const auto n = static_cast<double>(stretch.last - stretch.first + 1);
+    const auto inside = points.subspan(stretch.first, stretch.last - stretch.first + 1);
+    std::vector<std::size_t> found;
+    if (inside.size() <= kFewest) return found;
+    const double stretched = scatter(inside, stretch.fit);
+    for (std::size_t i = stretch.first; i <= stretch.last; ++i)
+        if (n * chance_beyond(stretch.above[i] / stretched) < kSoundRunsAlarmed) found.push_back(i);
+    return found;
+}
+
+}  // namespace seatload::bench
