@@ -24,9 +24,12 @@ struct GradeMatch {
 /// What wire a spring seems to be made of.
 struct WireInference {
     Estimate<Stress> shear_modulus;   ///< G = 8 D^3 n R / d^4, at the temperature of the session
-    std::vector<GradeMatch> matches;  ///< nearest first; all grades
+    std::vector<GradeMatch> matches;  ///< all grades; those drawn in this diameter first, of them the nearest
     bool any_consistent = false;
 };
+
+/// Shear modulus G [MPa] of a grade for a wire diameter, at a temperature [deg C].
+Stress modulus_of(const wire::Grade& grade, Length wire_diameter, double temperature);
 
 /// The shear modulus that rate and dimensions give, and the grades it fits. Empty, with `missing` filled, when d, De,
 /// nt or the ends are not stated.
