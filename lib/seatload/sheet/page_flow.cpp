@@ -15,7 +15,6 @@ constexpr double kPitch = 4.2;
 constexpr double kPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
-constexpr double kGap = 1.6;  ///< after a paragraph or a table
 constexpr double kBeforeHeading = 2.8;
 constexpr double kWithHeading = 6.0;  ///< a heading wants this much after it on the same page
 
@@ -47,7 +46,7 @@ void PageFlow::heading(const std::string& words) {
     need(kBeforeHeading + kAfterHeading + kWithHeading);
     if (y_ < room_.top) y_ -= kBeforeHeading;
     page().add(Text{{room_.left, y_ - kHeadingHeight}, words, kHeadingHeight, Align::left, Face::bold});
-    y_ -= kAfterHeading - kGap;
+    y_ -= kAfterHeading - kFlowGap;
 }
 
 void PageFlow::lines(const std::string& words, double indent, const std::string& sign) {
@@ -62,7 +61,7 @@ void PageFlow::lines(const std::string& words, double indent, const std::string&
 
 void PageFlow::paragraph(const std::string& words) {
     lines(words, 0.0, "");
-    y_ -= kGap;
+    y_ -= kFlowGap;
 }
 
 void PageFlow::point(const std::string& words) { lines(words, 4.0, "–"); }
@@ -82,7 +81,7 @@ void PageFlow::headed_table(const std::string& words, const RuledTable& table) {
 PageFlow::Room PageFlow::room(double height) {
     need(height);
     const Box box{room_.left, y_ - height, room_.right, y_};
-    y_ -= height + kGap;
+    y_ -= height + kFlowGap;
     return {page(), box};
 }
 
@@ -96,7 +95,7 @@ void PageFlow::table(const RuledTable& table) {
     if (height(table) <= room_.height() - kBeforeHeading - kAfterHeading) {
         need(height(table));
         draw(page(), {room_.left, y_}, table);
-        y_ -= height(table) + kGap;
+        y_ -= height(table) + kFlowGap;
         return;
     }
     broken_table(table);
@@ -125,7 +124,7 @@ void PageFlow::broken_table(const RuledTable& table) {
             ++next;
         }
         draw(page(), {room_.left, y_}, part);
-        y_ -= height(part) + kGap;
+        y_ -= height(part) + kFlowGap;
     }
 }
 

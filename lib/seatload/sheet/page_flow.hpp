@@ -10,6 +10,9 @@
 
 namespace seatload::sheet {
 
+/// Room left after a paragraph, a table or a figure [mm].
+inline constexpr double kFlowGap = 1.6;
+
 /// Fills upright pages with headings, text and tables from the top down; a new page is begun when something finds no
 /// room. Room for a title block is kept at the foot of each.
 class PageFlow {
@@ -39,6 +42,8 @@ class PageFlow {
     Room headed_room(const std::string& words, double height);
     /// Whether a heading and a paragraph of these words still go on the present page.
     bool has_room_for(const std::string& words) const;
+    /// What is left of the present page [mm].
+    double height_left() const { return y_ - room_.bottom; }
     /// Share of the present page that is written on.
     double fullness() const { return (room_.top - y_) / room_.height(); }
     /// Begins a new page unless the present one is empty.

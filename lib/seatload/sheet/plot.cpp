@@ -63,7 +63,7 @@ void draw_upright_axis(Drawing& drawing, const Plot& plot, const std::string& na
         const double base = std::max(y - 0.5 * kLettering, plot.box.bottom);
         drawing.add(Text{{plot.box.left - kTick - 0.6, base}, shown(value, ticks.decimals), kLettering, Align::right});
     }
-    drawing.add(Text{{plot.box.left, plot.box.top + 2.6}, name});
+    if (!name.empty()) drawing.add(Text{{plot.box.left, plot.box.top + 2.6}, name});
 }
 
 double draw_key_line(Drawing& drawing, Point at, const KeyLine& key) {

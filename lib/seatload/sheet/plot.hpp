@@ -42,7 +42,7 @@ double left_of_plot(double low, double high, int most);
 
 /// Draws an axis with its ticks and numbers, and its name at the end of the numbers' line below (empty: none).
 void draw_level_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks);
-/// The same at the left side, its name above.
+/// The same at the left side, its name above (empty: none).
 void draw_upright_axis(Drawing& drawing, const Plot& plot, const std::string& name, int most_ticks);
 
 /// A sign with what it stands for, in a key.
