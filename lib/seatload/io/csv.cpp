@@ -173,4 +173,9 @@ void CsvText::error(Position at, std::string message, std::string hint) {
     diagnostics_.push_back(source_.error(at, std::move(message), std::move(hint)));
 }
 
+void CsvText::warning(Position at, std::string message, std::string hint) {
+    error(at, std::move(message), std::move(hint));
+    diagnostics_.back().severity = Severity::warning;
+}
+
 }  // namespace seatload::io

@@ -33,7 +33,8 @@ class CsvText {
 
     /// Adds an error at a position.
     void error(Position at, std::string message, std::string hint = {});
-    bool has_error() const { return !diagnostics_.empty(); }
+    void warning(Position at, std::string message, std::string hint = {});
+    bool has_error() const { return seatload::has_error(diagnostics_); }
     /// All complaints by position.
     Diagnostics diagnostics() const { return sorted(diagnostics_); }
 

@@ -53,6 +53,12 @@ Position Reader::at(std::string_view key) const {
     return entry != nullptr ? entry->node.at : at_;
 }
 
+std::vector<std::string> Reader::keys() const {
+    std::vector<std::string> keys;
+    for (const Entry& entry : *table_) keys.push_back(entry.key);
+    return keys;
+}
+
 const Node* Reader::node(std::string_view key) {
     asked_.emplace_back(key);
     const Entry* entry = find_entry(*table_, key);

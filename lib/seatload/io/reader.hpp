@@ -27,6 +27,8 @@ class RowReader {
     /// The member at `index`; a row too short is complained of, and T{} returned.
     template <class T>
     T need(std::size_t index, std::string_view name, const Span& span = kAny);
+    /// Complains of the row as a whole.
+    void complain(const std::string& message) { document_.error(at_, path_ + ": " + message); }
     /// Complains of members beyond the first `count`.
     void expect_at_most(std::size_t count);
 
@@ -58,6 +60,8 @@ class Reader {
     /// Where the value of a key stands, or the table when there is no such key.
     Position at(std::string_view key) const;
     bool has(std::string_view key) const { return find_entry(*table_, key) != nullptr; }
+    /// The keys that stand in the table, in the order of the file.
+    std::vector<std::string> keys() const;
 
     /// The value of a key; nothing when the key is absent, or wrong (then complained of).
     template <class T>
