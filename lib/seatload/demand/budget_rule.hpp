@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <seatload/demand/budget.hpp>
+#include <seatload/demand/plunger_point.hpp>
+
+namespace seatload::demand {
+
+/// A number and its unit in a product.
+struct Factor {
+    double number = 0.0;
+    std::string_view unit;
+};
+
+/// A summand of a limit: a product with its sign.
+struct SumTerm {
+    std::string symbol;
+    std::string_view words;
+    double sign = 1.0;
+    std::vector<Factor> factors;
+
+    double value() const;      ///< [N]
+    std::string text() const;  ///< the factors with their units, without the sign
+};
+
+/// What a limit needs beside the point it is looked at.
+struct BudgetSetting {
+    const Plunger& plunger;
+    double seated_least_n = 0.0;        ///< F1 at its lower end, for limits of F2
+    double full_travel_middle_n = 0.0;  ///< F2 in the middle of what the other limits leave, for limits of F1
+};
+
+/// One kind of limit: when it applies, what it hangs on, and its summands at a point.
+struct BudgetRule {
+    std::string_view id;
+    std::string_view title;  ///< "stays shut against leak pressure"
+    std::string_view aim;    ///< "to stay shut against leak pressure"
+    LoadPlace place;
+    Bound bound;
+    bool stands_on_others;  ///< it needs an end of the other band, and is solved after the rest
+    bool (*applies)(const Plunger&);
+    std::vector<PointMember> members;
+    std::vector<SumTerm> (*terms)(const PlungerPoint&, const BudgetSetting&);
+    std::string_view source;
+
+    /// The limit at a point [N].
+    double value(const PlungerPoint& point, const BudgetSetting& setting) const;
+};
+
+/// Every rule, in the order limits are told.
+std::span<const BudgetRule> budget_rules();
+
+/// A rule and the corner at which it asks for most.
+struct SolvedRule {
+    const BudgetRule* rule = nullptr;
+    Extreme extreme;  ///< its value is the limit [N]
+};
+
+/// Every rule that applies, solved over the corners of a box that need not be the plunger's own, with what the rules
+/// that stand on others were given.
+struct SolvedRules {
+    std::vector<SolvedRule> rules;
+    double seated_least_n = 0.0;
+    double full_travel_middle_n = 0.0;
+
+    /// The rule that makes an end of a band, or null.
+    const SolvedRule* biting(LoadPlace place, Bound bound) const;
+    /// By how much the lower end of a band lies above its upper end [N]; negative: there is room.
+    double overlap(LoadPlace place) const;
+};
+SolvedRules solve_rules(const Plunger& plunger, const PlungerBox& box);
+
+}  // namespace seatload::demand
