@@ -39,12 +39,12 @@ std::vector<BudgetTerm> shares(const std::vector<SumTerm>& terms, double total) 
 }
 
 /// The inputs that make a difference at the corner where a rule bites.
-std::vector<PointMember> what_counts(const SolvedRule& solved, const BudgetSetting& setting) {
-    constexpr double kNudge = 1.001;
+std::vector<PointMember> what_counts(const SolvedRule& solved, const BudgetSetting& setting, const PlungerBox& box) {
+    constexpr double kNudge = 1e-3;
     std::vector<PointMember> members;
     for (const PointMember member : solved.rule->members) {
         PlungerPoint moved = solved.extreme.at;
-        moved.*member *= kNudge;
+        moved.*member += kNudge * std::max(std::abs(box.low.*member), std::abs(box.high.*member));
         if (solved.rule->value(moved, setting) != solved.extreme.value) members.push_back(member);
     }
     return members;
@@ -79,8 +79,9 @@ BudgetLimit told(const SolvedRule& solved, const SolvedRules& all, const Plunger
     limit.value = solved.extreme.value * newton;
     limit.formula = left_side(*solved.rule) + signed_sum(terms, [](const SumTerm& t) { return t.symbol; });
     limit.numbers = signed_sum(terms, [](const SumTerm& t) { return t.text(); });
+    limit.where = solved.rule->where(solved.extreme.at, setting);
     limit.terms = shares(terms, solved.extreme.value);
-    const std::vector<PointMember> members = what_counts(solved, setting);
+    const std::vector<PointMember> members = what_counts(solved, setting, box);
     limit.corner = corner_of(solved, members, box);
     limit.source = solved.rule->source;
     limit.evidence = weakest(members, plunger.trust);

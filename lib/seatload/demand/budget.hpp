@@ -40,6 +40,7 @@ struct BudgetLimit {
     Force value;
     std::string formula;  ///< in the trade's symbols: "F1 ≥ (1+mh)·pL·A1 − Ff − pB·AB"
     std::string numbers;  ///< the same with numbers: "1.1 × 0.04 MPa × 49.27 mm² − 0.2 N"
+    std::string where;    ///< what its symbols are made of, with numbers; may be empty
     std::vector<BudgetTerm> terms;
     std::vector<CornerValue> corner;
     std::string_view source;

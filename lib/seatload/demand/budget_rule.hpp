@@ -46,6 +46,7 @@ struct BudgetRule {
     bool (*applies)(const Plunger&);
     std::vector<PointMember> members;
     std::vector<SumTerm> (*terms)(const PlungerPoint&, const BudgetSetting&);
+    std::string (*where)(const PlungerPoint&, const BudgetSetting&);  ///< what its symbols are made of
     std::string_view source;
 
     /// The limit at a point [N].

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <limits>
 
+#include <seatload/core/text.hpp>
 #include <seatload/demand/budget_rule.hpp>
 #include <seatload/demand/hydraulics.hpp>
 #include <seatload/demand/plunger_statics.hpp>
@@ -120,11 +121,15 @@ double sum(const Terms& terms) {
     return total;
 }
 
+/// [mm3/s per MPa]
+double drain_conductance(const P& p) {
+    return annular_conductance(p.drain_diameter_mm, p.drain_clearance_mm, p.drain_length_mm, p.drain_eccentricity,
+                               p.drain_viscosity_mpa_s);
+}
+
 /// Mean net load that drives the cold oil out in the time allowed [N].
 double drive(const P& p, const BudgetSetting& s) {
-    const double conductance = annular_conductance(p.drain_diameter_mm, p.drain_clearance_mm, p.drain_length_mm,
-                                                   p.drain_eccentricity, p.drain_viscosity_mpa_s);
-    return mean_load_for_return(p.full_area_mm2, in_mm(s.plunger.stroke), conductance,
+    return mean_load_for_return(p.full_area_mm2, in_mm(s.plunger.stroke), drain_conductance(p),
                                 in_second(s.plunger.drain->longest_time));
 }
 
@@ -197,6 +202,51 @@ Terms stays_open(const P& p, const BudgetSetting& s) {
     return terms;
 }
 
+// ---------------------------------------------------------------------------------------------- in words
+
+std::string number(double value) { return significant(value, 5); }
+
+std::string nothing(const P&, const BudgetSetting&) { return {}; }
+
+std::string where_flank(const P& p, const BudgetSetting&) {
+    const double share = side_share(p);
+    return "k = tan(α − atan μF) − μB = " + number(share) +
+           (share < 0.0 ? ": the side load cannot push it out, counted as 0" : "");
+}
+
+std::string where_released(const P& p, const BudgetSetting& s) {
+    if (!bears_at_release(s.plunger)) return {};
+    return "k = tan(α − atan μF) − μB = " + number(side_share(p));
+}
+
+std::string where_opening(const P& p, const BudgetSetting& s) {
+    std::string words;
+    if (s.plunger.annulus_share.low < 1.0) words = "Aη = A1 + η·(A2 − A1) = " + number(area_opening(p)) + " mm²";
+    if (!bears_at_full_travel(s) || !bears_at_release(s.plunger)) return words;
+    return words + (words.empty() ? "" : "; ") + where_released(p, s);
+}
+
+/// How Fd follows from the time allowed; `other` is the end of the other load it was taken with.
+std::string where_drained(const P& p, const BudgetSetting& s, const std::string& other, double other_n) {
+    return "with N = pR·A2 + Ff" + std::string(s.plunger.back ? " − pB·AB" : "") + " = " +
+           number(sum(resistance_home(p, s))) +
+           " N, g = π·D·c³·(1 + 1.5·ε²)/(12·μ·L) = " + number(drain_conductance(p)) +
+           " mm³/s per N/mm²: F1 − N and F2 − N must have the logarithmic mean A2²·h/(g·t) = " + number(drive(p, s)) +
+           " N, h = " + number(in_mm(s.plunger.stroke)) +
+           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; " + other + " taken as " +
+           number(other_n) + " N";
+}
+
+std::string where_seated(const P& p, const BudgetSetting& s) {
+    return where_drained(p, s, "F2 (the middle of what else is left to it)", s.full_travel_middle_n);
+}
+
+std::string where_full_travel(const P& p, const BudgetSetting& s) {
+    return where_drained(p, s, "F1 (its least)", s.seated_least_n);
+}
+
+// ---------------------------------------------------------------------------------------------- when they apply
+
 bool has_leak(const Plunger& p) { return p.pressures.leak || p.pressures.leakage; }
 bool has_side_load(const Plunger& p) { return p.side_load && p.side_load->parked.high > 0.0 * newton; }
 bool has_both(const Plunger& p) { return has_leak(p) && has_side_load(p) && p.side_load->acts_with_leak_pressure; }
@@ -229,23 +279,23 @@ constexpr Bound kMost = Bound::at_most;
 
 const std::vector<BudgetRule> kRules{
     {"holds_leak", "stays shut against leak pressure", "to stay shut against leak pressure", kF1, kLeast, false,
-     has_leak, joined({kLeak, kHold}), holds_leak, kStatics},
+     has_leak, joined({kLeak, kHold}), holds_leak, nothing, kStatics},
     {"holds_side_load", "stays in against the side load", "to stay in against the side load", kF1, kLeast, false,
-     has_side_load, joined({kParked, kHold}), holds_side_load, kRamp},
+     has_side_load, joined({kParked, kHold}), holds_side_load, where_flank, kRamp},
     {"holds_both", "stays in against leak pressure and side load at once",
      "to stay in against leak pressure and side load at once", kF1, kLeast, false, has_both,
-     joined({kLeak, kParked, kHold}), holds_both, kRamp},
+     joined({kLeak, kParked, kHold}), holds_both, where_flank, kRamp},
     {"comes_home", "comes home onto its seat", "to come home onto its seat", kF1, kLeast, false, always,
-     joined({kHome, kHold}), comes_home, kStatics},
+     joined({kHome, kHold}), comes_home, nothing, kStatics},
     {"seated_in_time", "comes home in time with cold oil", "to come home in time with cold oil", kF1, kLeast, true,
-     has_drain, joined({kHome, kHold, kDrain}), seated_in_time, kDrainFlow},
+     has_drain, joined({kHome, kHold, kDrain}), seated_in_time, where_seated, kDrainFlow},
     {"lets_go", "lets go at the lowest release pressure", "to let go at the lowest release pressure", kF1, kMost, false,
-     always, joined({{&P::release_mpa, &P::seat_area_mm2}, kHold, kReleased}), lets_go, kStatics},
+     always, joined({{&P::release_mpa, &P::seat_area_mm2}, kHold, kReleased}), lets_go, where_released, kStatics},
     {"lets_go_first", "lets go before the mechanism itself moves", "to let go before the mechanism itself moves", kF1,
      kMost, false, has_mechanism, joined({{&P::mechanism_mpa, &P::seat_area_mm2}, kHold, kReleased}), lets_go_first,
-     kStatics},
+     where_released, kStatics},
     {"starts_home", "starts back from full travel", "to start back from full travel", kF2, kLeast, false, always,
-     joined({kHome, kHold}), comes_home, kStatics},
+     joined({kHome, kHold}), comes_home, nothing, kStatics},
     {"above_seated",
      "pushes no less than at its seat",
      "to push no less than at its seat",
@@ -255,16 +305,17 @@ const std::vector<BudgetRule> kRules{
      always,
      {},
      above_seated,
+     nothing,
      kSpring},
     {"full_travel_in_time", "comes home in time with cold oil", "to come home in time with cold oil", kF2, kLeast, true,
-     has_drain, joined({kHome, kHold, kDrain}), full_travel_in_time, kDrainFlow},
+     has_drain, joined({kHome, kHold, kDrain}), full_travel_in_time, where_full_travel, kDrainFlow},
     {"opens_fully", "opens fully at the lowest release pressure", "to open fully at the lowest release pressure", kF2,
-     kMost, false, always, joined({{&P::release_mpa}, kOpen, kHold, kReleased}), opens_fully, kStatics},
+     kMost, false, always, joined({{&P::release_mpa}, kOpen, kHold, kReleased}), opens_fully, where_opening, kStatics},
     {"stays_open", "stays open at the lowest holding pressure", "to stay open at the lowest holding pressure", kF2,
-     kMost, false, always, joined({{&P::hold_open_mpa, &P::full_area_mm2}, kHold}), stays_open, kStatics},
+     kMost, false, always, joined({{&P::hold_open_mpa, &P::full_area_mm2}, kHold}), stays_open, nothing, kStatics},
     {"opens_first", "is fully open before the mechanism itself moves",
      "to be fully open before the mechanism itself moves", kF2, kMost, false, has_mechanism,
-     joined({{&P::mechanism_mpa}, kOpen, kHold, kReleased}), opens_first, kStatics},
+     joined({{&P::mechanism_mpa}, kOpen, kHold, kReleased}), opens_first, where_opening, kStatics},
 };
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <seatload/demand/limits.hpp>
 #include <seatload/demand/load_band.hpp>
 #include <seatload/demand/revision.hpp>
+#include <seatload/demand/plunger.hpp>
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
 #include <seatload/wire/grade.hpp>
@@ -111,8 +112,9 @@ struct Requirement {
     Identity identity;
     std::vector<Revision> revisions;  ///< of the part, the earliest first; the last is the identity's
     Space space;
-    LoadBand seated_load;       ///< at L1
-    LoadBand full_travel_load;  ///< at L2
+    LoadBand seated_load;            ///< at L1
+    LoadBand full_travel_load;       ///< at L2
+    std::optional<Plunger> plunger;  ///< from which the loads were worked out
     Duty duty;
     Surroundings surroundings;
     std::vector<int> quantities;  ///< batches to quote

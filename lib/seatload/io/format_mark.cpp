@@ -12,6 +12,7 @@ std::string_view commands_for(std::string_view format) {
     if (format == kSpringFormat) return "`seatload check`";
     if (format == kSpecFormat) return "`seatload check` and `seatload sheet`";
     if (format == kReadingsFormat) return "`seatload bench`";
+    if (format == kPlungerFormat) return "`seatload budget`";
     if (format == kReplyFormat) return "`seatload reply`";
     if (format == kWordingFormat) return "--wording of `seatload size` and `seatload sheet`";
     return {};

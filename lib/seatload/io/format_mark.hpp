@@ -13,6 +13,7 @@ inline constexpr std::string_view kRequirementFormat = "seatload requirement 1";
 inline constexpr std::string_view kSpringFormat = "seatload spring 1";
 inline constexpr std::string_view kSpecFormat = "seatload spec 1";
 inline constexpr std::string_view kReadingsFormat = "seatload readings 1";
+inline constexpr std::string_view kPlungerFormat = "seatload plunger 1";
 inline constexpr std::string_view kReplyFormat = "seatload reply 1";
 inline constexpr std::string_view kWordingFormat = "seatload wording 1";
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <seatload/core/text.hpp>
+#include <seatload/io/space_check.hpp>
 #include <seatload/io/wire_choice_check.hpp>
 #include <seatload/units/format.hpp>
 
@@ -12,36 +13,6 @@ namespace {
 
 constexpr Celsius kGuidanceEnds{
     200.0};  // the load-loss guidance in lib/data has no rows that hold above it for all wire
-
-bool is_read(Length length) { return length > 0.0 * mm; }
-
-void check_heights(Document& document, const demand::Space& space) {
-    if (!is_read(space.seated_height) || !is_read(space.full_travel_height)) return;
-    if (space.seated_height > space.full_travel_height) return;
-    document.contradiction(document.at("space.seated_height"), "the seated height is not above the full-travel height",
-                           "a compression spring gets shorter on its travel; are the two exchanged?",
-                           document.at("space.full_travel_height"), "the full-travel height");
-}
-
-void check_rod(Document& document, const demand::Space& space) {
-    if (!space.bore || !space.rod || space.rod->largest < space.bore->smallest) return;
-    document.contradiction(document.at("space.rod"), "the rod does not pass through the bore",
-                           "the spring needs room between the two", document.at("space.bore"), "the bore");
-}
-
-void check_free_length(Document& document, const demand::Requirement& requirement) {
-    const Length seated = requirement.space.seated_height;
-    if (!is_read(seated)) return;
-    const auto check = [&](std::string_view path, const std::optional<demand::LengthRange>& range) {
-        if (!range || range->largest > seated) return;
-        document.contradiction(document.at(path),
-                               "a free length not above the seated height leaves no load at the seat",
-                               "the free spring must be longer than " + units::exact(seated),
-                               document.at("space.seated_height"), "the seated height");
-    };
-    check("space.free_length", requirement.space.free_length);
-    check("grid.free_length", requirement.grid.free_length);
-}
 
 void check_loads(Document& document, const demand::Requirement& requirement) {
     const auto& least = requirement.seated_load.at_least;
@@ -102,10 +73,9 @@ void check_ends(Document& document, const demand::Requirement& requirement) {
 }  // namespace
 
 void check_requirement(Document& document, const demand::Requirement& requirement, const wire::Catalogue& catalogue) {
-    check_heights(document, requirement.space);
-    check_rod(document, requirement.space);
-    check_free_length(document, requirement);
-    check_loads(document, requirement);
+    check_space(document, requirement.space);
+    check_free_length(document, requirement.space, "grid.free_length", requirement.grid.free_length);
+    if (!requirement.plunger) check_loads(document, requirement);
     check_duty(document, requirement.duty);
     check_temperature(document, requirement);
     check_limits(document, requirement.limits);

@@ -7,8 +7,10 @@
 #include <seatload/io/own_wire.hpp>
 #include <seatload/io/requirement_check.hpp>
 #include <seatload/io/revision_tables.hpp>
+#include <seatload/io/plunger_table.hpp>
 
 namespace seatload::io {
+#include <seatload/io/space_check.hpp>
 namespace {
 
 constexpr Span kAlternatives{1.0, 26.0, false, "1 to 26, one for each letter of the alphabet"};
@@ -68,6 +70,29 @@ void spell_as_catalogue(std::vector<std::string>& ids, const wire::Catalogue& ca
 
 demand::Requirement read_tables(Reader& root) {
     demand::Requirement requirement;
+/// The loads as they are given, or as the budget of a plunger makes them.
+void read_loads(Reader& root, demand::Requirement& requirement) {
+    auto plunger = root.table("plunger");
+    if (plunger && root.has("load"))
+        root.document().contradiction(root.at("load"), "the loads are given, and to be worked out as well",
+                                      "keep [load] for loads that are known, [plunger] to have them worked out",
+                                      plunger->at(), "the plunger");
+    auto load = plunger ? root.table("load") : root.need_table("load", "seated = \"4.8 N .. 6.5 N\"");
+    if (load) {
+        FieldReader fields(*load);
+        visit_loads(fields, requirement);
+    }
+    if (plunger) requirement.plunger = read_plunger_table(*plunger, travel_of(requirement.space));
+}
+
+/// What the plunger of a requirement asks of its spring.
+void work_out_loads(demand::Requirement& requirement) {
+    if (!requirement.plunger) return;
+    const demand::Budget budget = demand::plunger_budget(*requirement.plunger);
+    requirement.seated_load = budget.seated_rounded;
+    requirement.full_travel_load = budget.full_travel_rounded;
+}
+
     const auto visit = [](std::optional<Reader> table, const auto& visitor) {
         if (!table) return;
         FieldReader fields(*table);
@@ -76,7 +101,7 @@ demand::Requirement read_tables(Reader& root) {
     if (auto table = root.table("identity")) requirement.identity = read_identity(*table);
     requirement.revisions = read_revisions(root, requirement.identity);
     visit(root.need_table("space", "seated_height = \"15 mm\""), [&](auto& f) { visit_space(f, requirement.space); });
-    visit(root.need_table("load", "seated = \"4.8 N .. 6.5 N\""), [&](auto& f) { visit_loads(f, requirement); });
+    read_loads(root, requirement);
     visit(root.table("duty"), [&](auto& f) { visit_duty(f, requirement.duty); });
     visit(root.table("surroundings"), [&](auto& f) { visit_surroundings(f, requirement.surroundings); });
     visit(root.table("wire"), [&](auto& f) { visit_wire(f, requirement.wire); });
@@ -108,3 +133,4 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
 }
 
 }  // namespace seatload::io
+    work_out_loads(requirement);

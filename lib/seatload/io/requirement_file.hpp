@@ -10,7 +10,7 @@
 
 namespace seatload::io {
 
-/// The requirement a TOML text states. Tables: identity, space, load, duty, surroundings, wire, own_wire, coil, grid,
+/// The requirement a TOML text states. Tables: identity, space, load or plunger, duty, surroundings, wire, own_wire, coil, grid,
 /// limits, order; `templates/` shows every key. Wire grades are looked up in the catalogue and in the requirement's
 /// own. Errors: everything wrong in the text, by position; contradictions show both places.
 Result<demand::Requirement> read_requirement(std::string_view text, const std::string& file_name,
