@@ -7,8 +7,8 @@
 
 #include <seatload/demand/limits.hpp>
 #include <seatload/demand/load_band.hpp>
-#include <seatload/demand/revision.hpp>
 #include <seatload/demand/plunger.hpp>
+#include <seatload/demand/revision.hpp>
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
 #include <seatload/wire/grade.hpp>
@@ -125,8 +125,8 @@ struct Requirement {
     Limits limits;
     int load_grade = 2;  ///< EN 15800 grade the tolerance room is counted in
     int alternatives = 5;
-    std::vector<std::string> notes;  ///< printed on the sheet
-    std::string finish;              ///< surface protection, as ordered
+    std::vector<std::string> notes;          ///< printed on the sheet
+    std::string finish;                      ///< surface protection, as ordered
     std::optional<Certificate> certificate;  ///< of the wire; absent: the usual kind
 };
 

@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/requirement_file.hpp>
 
+#include <seatload/demand/budget.hpp>
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
 #include <seatload/io/identity_table.hpp>
 #include <seatload/io/own_wire.hpp>
+#include <seatload/io/plunger_table.hpp>
 #include <seatload/io/requirement_check.hpp>
 #include <seatload/io/revision_tables.hpp>
-#include <seatload/io/plunger_table.hpp>
+#include <seatload/io/space_check.hpp>
 
 namespace seatload::io {
-#include <seatload/io/space_check.hpp>
 namespace {
 
 constexpr Span kAlternatives{1.0, 26.0, false, "1 to 26, one for each letter of the alphabet"};
@@ -68,8 +69,6 @@ void spell_as_catalogue(std::vector<std::string>& ids, const wire::Catalogue& ca
         if (const wire::Grade* grade = catalogue.find(id)) id = grade->id;
 }
 
-demand::Requirement read_tables(Reader& root) {
-    demand::Requirement requirement;
 /// The loads as they are given, or as the budget of a plunger makes them.
 void read_loads(Reader& root, demand::Requirement& requirement) {
     auto plunger = root.table("plunger");
@@ -93,6 +92,8 @@ void work_out_loads(demand::Requirement& requirement) {
     requirement.full_travel_load = budget.full_travel_rounded;
 }
 
+demand::Requirement read_tables(Reader& root) {
+    demand::Requirement requirement;
     const auto visit = [](std::optional<Reader> table, const auto& visitor) {
         if (!table) return;
         FieldReader fields(*table);
@@ -128,9 +129,9 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
     }
     check_requirement(document, requirement, catalogue);
     if (document.has_error()) return document.diagnostics();
+    work_out_loads(requirement);
     spell_as_catalogue(requirement.wire.grades, catalogue);
     return {std::move(requirement), document.diagnostics()};
 }
 
 }  // namespace seatload::io
-    work_out_loads(requirement);
