@@ -80,13 +80,14 @@ void add_size(CLI::App& app, SizeOptions& o) {
     add_look(c, o.look);
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
+    c.add_flag("--overwrite", o.overwrite, "write over specs that were edited by hand, too");
     c.add_flag("--json", o.json, "write JSON");
 }
 
 void add_sheet(CLI::App& app, SheetOptions& o) {
     CLI::App& c = add_command(app, "sheet", "draw the sheets of specs, or take specs out again");
     c.add_option("FILE", o.files, "spec files; with --extract, PDFs")->required();
-    c.add_flag("--extract", o.extract, "take the specs out of PDFs of sheets or enquiries");
+    c.add_flag("--extract", o.extract, "take the specs, nothing else, out of PDFs");
     c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
     add_look(c, o.look);

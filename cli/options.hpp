@@ -28,6 +28,7 @@ struct SizeOptions {
     int alternatives = 0;  ///< 0: as many as the requirement says
     unsigned threads = 0;
     bool papers = true;
+    bool overwrite = false;  ///< specs in the folder that were edited by hand too
     bool json = false;
     int width = 80;
     bool progress = false;  ///< a progress bar on the error stream

@@ -10,25 +10,23 @@
 namespace seatload::cli {
 
 int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err) {
-    std::vector<record::Reply> replies;
     Diagnostics said;
-    for (const std::string& path : options.replies) {
-        auto reply = read_file(path, io::read_reply);
-        said.insert(said.end(), reply.error().begin(), reply.error().end());
-        if (reply) replies.push_back(std::move(reply).value());
-    }
-    err << render(sorted(said));
-    if (has_error(said)) return kBadInput;
+    std::string texts;
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
-    for (std::size_t i = 0; i < replies.size(); ++i) {
-        const ReplyView view{options.replies[i], replies[i]};
+    for (const std::string& path : options.replies) {
+        const auto reply = read_file(path, io::read_reply);
+        said.insert(said.end(), reply.error().begin(), reply.error().end());
+        if (!reply) continue;
+        const ReplyView view{path, *reply};
         if (options.json)
             array.push_back(reply_json(view));
         else
-            out << (i == 0 ? "" : "\n") << reply_text(view, options.width);
+            texts += (texts.empty() ? "" : "\n") + reply_text(view, options.width);
     }
-    if (options.json) out << array.dump(2) << '\n';
-    return kDone;
+    // A wrong reply hides no sound one.
+    out << (options.json ? array.dump(2) + '\n' : texts) << std::flush;
+    complain(said, err);
+    return has_error(said) ? kBadInput : kDone;
 }
 
 }  // namespace seatload::cli

@@ -7,14 +7,15 @@
 
 namespace seatload::cli {
 
-std::string reply_form(std::span<const sheet::EnquiryAlternative> alternatives) {
+std::string reply_form(std::span<const sheet::EnquiryAlternative> alternatives,
+                       const demand::Correspondence& correspondence) {
     std::vector<std::string> letters;
     std::string specs;
     for (const sheet::EnquiryAlternative& alternative : alternatives) {
         letters.push_back(alternative.spec.alternative);
         specs += alternative.spec_text;
     }
-    record::Reply reply = record::blank_reply(alternatives.front().spec, letters);
+    record::Reply reply = record::blank_reply(alternatives.front().spec, letters, correspondence);
     reply.enquiry.mark = sha256_hex(specs);
     return io::write_reply(reply);
 }

@@ -19,6 +19,7 @@
 #include <cli/reply_paper.hpp>
 #include <cli/session.hpp>
 #include <cli/size_view.hpp>
+#include <cli/spec_seal.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -58,16 +59,18 @@ std::string stem(const demand::Requirement& requirement) {
     return file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
 }
 
+void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
+
 /// Specs, sheets, the enquiry and the calculation report, all in memory; what is said of them is added to `said`.
 std::vector<Paper> make_papers(const demand::Requirement& requirement, const sizing::Space& space,
                                const sizing::Census& census, const std::vector<Offer>& offers, const References& refs,
-                               const std::filesystem::path& folder, Diagnostics& said) {
+                               const SizeOptions& options, Diagnostics& said) {
+    const std::filesystem::path folder = options.output;
     std::vector<Paper> papers;
     std::vector<sheet::EnquiryAlternative> offered;
     std::vector<sheet::ReportAlternative> reckoned;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
-        const Diagnostics each = placed(bytes.error(), (folder / name).string());
-        said.insert(said.end(), each.begin(), each.end());
+        add(said, placed(bytes.error(), (folder / name).string()));
         if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
     };
     for (const Offer& offer : offers) {
@@ -76,17 +79,19 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
         const std::string copy = io::write_spec(record::makers_copy(offer.spec));
         offered.push_back({offer.spec, grade, copy});
         reckoned.push_back({offer.spec, grade});
-        keep(name + ".toml", io::write_spec(offer.spec));
+        if (!options.overwrite) add(said, edits_in_the_way(folder / (name + ".toml")));
+        keep(name + ".toml", sealed(io::write_spec(offer.spec)));
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
-    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper));
+    const std::string form = stem(requirement) + "-reply.toml";
+    const sheet::EnquiryLetter letter{requirement.correspondence, form,
+                                      reply_form(offered, requirement.correspondence)};
+    keep(stem(requirement) + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper, letter));
     keep(stem(requirement) + "-calculation.pdf",
          sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, refs.english,
                                         sheet::ReportSizing{space, census}, refs.paper.size}));
-    const std::filesystem::path form = folder / (stem(requirement) + "-reply.toml");
-    const Diagnostics in_the_way = answers_in_the_way(form);
-    said.insert(said.end(), in_the_way.begin(), in_the_way.end());
-    papers.push_back({form, reply_form(offered)});
+    add(said, answers_in_the_way(folder / form));
+    papers.push_back({folder / form, letter.form});
     return papers;
 }
 
@@ -108,7 +113,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     std::vector<Paper> papers;
     Diagnostics said = requirement.error();
     if (options.papers && !offers.empty())
-        papers = make_papers(*requirement, space, found.census, offers, *references, options.output, said);
+        papers = make_papers(*requirement, space, found.census, offers, *references, options, said);
     complain(said, err);
     if (has_error(said)) return kBadInput;
     if (!papers.empty())

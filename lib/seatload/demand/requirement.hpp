@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <seatload/demand/correspondence.hpp>
 #include <seatload/demand/limits.hpp>
 #include <seatload/demand/load_band.hpp>
 #include <seatload/demand/plunger.hpp>
@@ -118,6 +119,7 @@ struct Requirement {
     Duty duty;
     Surroundings surroundings;
     std::vector<int> quantities;  ///< batches to quote
+    Correspondence correspondence;
     WireChoice wire;
     std::vector<spring::Ends> ends{spring::Ends::closed_ground};
     spring::Hand hand = spring::Hand::right;

@@ -7,6 +7,7 @@
 #include <type_traits>
 
 #include <seatload/core/text.hpp>
+#include <seatload/io/correspondence_fields.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/fields.hpp>
 #include <seatload/io/reply_forms.hpp>
@@ -60,6 +61,7 @@ void visit_enquired(Fields& f, Enquired& enquiry) {
     f.field("title", enquiry.title, kAny, "");
     f.field("alternatives", enquiry.alternatives, kAny, "");
     f.field("quantities", enquiry.quantities, kAtLeastOne, "pieces");
+    visit_correspondence(f, enquiry.correspondence);
     f.field("mark", enquiry.mark, kAny, "of what was enquired for");
 }
 

@@ -2,6 +2,7 @@
 #include <seatload/io/requirement_file.hpp>
 
 #include <seatload/demand/budget.hpp>
+#include <seatload/io/correspondence_fields.hpp>
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
 #include <seatload/io/identity_table.hpp>
@@ -112,7 +113,16 @@ demand::Requirement read_tables(Reader& root) {
     requirement.limits = demand::school_defaults(spring::School::en_13906);
     if (auto table = root.table("limits")) requirement.limits = read_limits(*table);
     visit(root.table("order"), [&](auto& f) { visit_order(f, requirement); });
+    visit(root.table("enquiry"), [&](auto& f) { visit_correspondence(f, requirement.correspondence); });
     return requirement;
+}
+
+void expect_time_to_reply(Document& document, const demand::Requirement& requirement) {
+    const std::string& issued = requirement.identity.date;
+    const std::string& wanted = requirement.correspondence.reply_by;
+    if (issued.empty() || wanted.empty() || issued <= wanted) return;
+    document.contradiction(document.at("enquiry.reply_by"), "the reply is wanted before the date of issue", "",
+                           document.at("identity.date"), "the date of issue");
 }
 
 }  // namespace
@@ -128,6 +138,7 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
         requirement = read_tables(root);
     }
     check_requirement(document, requirement, catalogue);
+    expect_time_to_reply(document, requirement);
     if (document.has_error()) return document.diagnostics();
     work_out_loads(requirement);
     spell_as_catalogue(requirement.wire.grades, catalogue);

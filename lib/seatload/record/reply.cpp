@@ -29,9 +29,12 @@ bool Reply::is_quoted() const {
     return std::any_of(offers.begin(), offers.end(), [](const Offer& offer) { return offer.is_quoted(); });
 }
 
-Reply blank_reply(const Spec& first, const std::vector<std::string>& alternatives) {
+Reply blank_reply(const Spec& first, const std::vector<std::string>& alternatives,
+                  const demand::Correspondence& correspondence) {
     Reply reply;
-    reply.enquiry = {first.identity.number, first.identity.revision, first.title, alternatives, first.quantities, {}};
+    const demand::Identity& identity = first.identity;
+    reply.enquiry = {identity.number,  identity.revision, first.title, alternatives,
+                     first.quantities, correspondence,    {}};
     for (const std::string& letter : alternatives) {
         Offer offer;
         offer.alternative = letter;

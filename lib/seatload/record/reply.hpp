@@ -41,6 +41,7 @@ struct Enquired {
     std::string title;
     std::vector<std::string> alternatives;  ///< the letters asked for
     std::vector<int> quantities;            ///< the lots asked for
+    demand::Correspondence correspondence;  ///< with whom asked
     std::string mark;                       ///< SHA-256 of the specs that were enquired for; may be empty
 };
 
@@ -118,6 +119,7 @@ struct Reply {
 
 /// The reply before the maker has filled it in: an offer for each alternative, a price for each quantity, all without
 /// answers. Number, revision, title and quantities are those of `first`; nothing else of it is taken over.
-Reply blank_reply(const Spec& first, const std::vector<std::string>& alternatives);
+Reply blank_reply(const Spec& first, const std::vector<std::string>& alternatives,
+                  const demand::Correspondence& correspondence = {});
 
 }  // namespace seatload::record

@@ -5,6 +5,7 @@
 #include <string>
 
 #include <seatload/demand/requirement.hpp>
+#include <seatload/record/measured.hpp>
 #include <seatload/spring/spring.hpp>
 #include <seatload/units/quantities.hpp>
 #include <seatload/wire/grade.hpp>
@@ -20,6 +21,7 @@ struct SpringFile {
     std::optional<Length> seated_height;       ///< L1
     std::optional<Length> full_travel_height;  ///< L2
     demand::Surroundings surroundings;
+    std::optional<Measured> measured;  ///< what the bench found of it
     std::optional<demand::Requirement>
         requirement;  ///< what a spec file says the spring is for; a spring file has none
 };

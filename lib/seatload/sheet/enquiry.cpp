@@ -10,6 +10,7 @@
 #include <seatload/sheet/enquiry_tables.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/printable.hpp>
@@ -40,7 +41,39 @@ std::string letters(std::span<const Facts> alternatives) {
                                     {{"first", first}, {"last", letter(alternatives, alternatives.size() - 1)}});
 }
 
-void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
+/// The letter with every text fit for printing; complaints are added to `diagnostics`.
+EnquiryLetter printable(EnquiryLetter letter, Diagnostics& diagnostics) {
+    demand::Correspondence& words = letter.correspondence;
+    words.address = readable(words.address, "enquiry.address", diagnostics);
+    words.contact = readable(words.contact, "enquiry.contact", diagnostics);
+    words.deliver_to = readable(words.deliver_to, "enquiry.deliver_to", diagnostics);
+    return letter;
+}
+
+/// Who asks, and where: the pieces that are known.
+std::string asker(const record::Spec& spec, const demand::Correspondence& known, const std::string& between) {
+    std::string out;
+    for (const std::string& piece : {spec.identity.owner, known.address, known.contact})
+        if (!piece.empty()) out += (out.empty() ? "" : between) + piece;
+    return out;
+}
+
+/// By when and where to the maker answers, and where he delivers; a day or an address that is not known is left open
+/// for a hand to fill in.
+void add_correspondence(PageFlow& flow, const Facts& facts, const demand::Correspondence& known) {
+    constexpr double kForAHand = 14.0;
+    const bool is_complete = !known.reply_by.empty() && !known.address.empty();
+    const std::string delivery = !known.deliver_to.empty() ? known.deliver_to
+                                 : known.address.empty()   ? std::string{}
+                                                           : facts.say("enquiry.same_address");
+    RuledTable table{{28.0, (flow.width() - 28.0) / 2.0, (flow.width() - 28.0) / 2.0},
+                     {{facts.say("enquiry.reply_by"), facts.say("enquiry.reply_to"), facts.say("enquiry.deliver_to")},
+                      {known.reply_by, asker(facts.spec, known, "\n"), delivery}}};
+    if (!is_complete) table.least_row_height = kForAHand;
+    flow.table(table);
+}
+
+void add_request(PageFlow& flow, std::span<const Facts> alternatives, const EnquiryLetter& letter) {
     const Facts& facts = alternatives.front();
     const record::Spec& spec = facts.spec;
     flow.heading(facts.say("enquiry.heading", {{"title", title(spec, facts.paper.words)}}));
@@ -49,7 +82,10 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives) {
     if (!spec.quantities.empty()) words += " " + facts.say("order.lots", {{"lots", quantities(spec)}});
     flow.paragraph(words);
     if (alternatives.size() > 1) flow.paragraph(facts.say("enquiry.any_will_do", {{"letters", letters(alternatives)}}));
-    flow.paragraph(facts.say("enquiry.sheets_follow"));
+    words = facts.say("enquiry.sheets_follow");
+    if (!letter.form_name.empty()) words += " " + facts.say("enquiry.form_attached", {{"file", letter.form_name}});
+    flow.paragraph(words);
+    add_correspondence(flow, facts, letter.correspondence);
 }
 
 void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
@@ -98,22 +134,21 @@ void add_caution(PageFlow& flow, const Wording& words) {
     flow.paragraph(words.say("caution.words"));
 }
 
-void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const WritingRoom& room) {
+void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const EnquiryLetter& letter,
+               const WritingRoom& room) {
     const Facts& facts = alternatives.front();
     const double width = flow.width();
-    flow.heading(facts.say("reply.heading"));
+    const demand::Correspondence& known = letter.correspondence;
+    flow.heading(known.reply_by.empty() ? facts.say("reply.heading")
+                                        : facts.say("reply.heading_by", {{"date", known.reply_by}}));
+    if (!known.address.empty()) flow.paragraph(facts.say("reply.to", {{"asker", asker(facts.spec, known, ", ")}}));
     flow.paragraph(facts.say("reply.how"));
     flow.table({{width - 104.0, 30.0, 30.0, 44.0},
                 {{facts.say("reply.firm"), facts.say("reply.currency"), facts.say("reply.valid_until"),
                   facts.say("reply.delivery_terms")},
                  {"", "", "", ""}},
                 room.box});
-    const std::vector<int>& lots = facts.spec.quantities;
-    const auto prices = [&](const std::string& heading) {
-        flow.table(price_table(alternatives, width, heading, room.number));
-    };
-    if (lots.empty()) prices(facts.say("reply.prices"));
-    for (const int lot : lots) prices(facts.say("reply.lot", {{"count", std::to_string(lot)}}));
+    for (const RuledTable& table : price_tables(alternatives, width, room.number)) flow.table(table);
     flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, width, room.sentence));
     flow.headed_table(facts.say("reply.offered_by"),
                       {{width - 104.0, 30.0, 74.0},
@@ -122,11 +157,11 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Writin
 }
 
 /// The reply form on as few pages as can be, the last of them as full as rows of other heights make it.
-PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives) {
+PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives, const EnquiryLetter& letter) {
     std::optional<PageFlow> best;
     for (const WritingRoom& room : kWritingRooms) {
         PageFlow flow = before;
-        add_reply(flow, alternatives, room);
+        add_reply(flow, alternatives, letter, room);
         const bool has_fewer = !best || flow.pages().size() < best->pages().size();
         const bool has_as_many = best && flow.pages().size() == best->pages().size();
         if (has_fewer || (has_as_many && flow.fullness() > best->fullness())) best = std::move(flow);
@@ -155,10 +190,10 @@ TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheet
 }
 
 /// The pages before the sheets, without their title blocks: how many there are is known only now.
-std::vector<Drawing> cover(std::span<const Facts> alternatives) {
+std::vector<Drawing> cover(std::span<const Facts> alternatives, const EnquiryLetter& letter) {
     const Paper& paper = alternatives.front().paper;
     PageFlow flow(paper.size);
-    add_request(flow, alternatives);
+    add_request(flow, alternatives, letter);
     add_comparison(flow, alternatives);
     add_freedom(flow, alternatives);
     add_acceptance(flow, alternatives);
@@ -167,14 +202,14 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives) {
     if (early) add_caution(flow, paper.words);
     if (flow.fullness() >= kFullEnough) flow.new_page();
     if (!early) add_caution(flow, paper.words);
-    return std::move(with_reply(flow, alternatives).pages());
+    return std::move(with_reply(flow, alternatives, letter).pages());
 }
 
-std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alternatives) {
+std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alternatives, const Wording& words) {
     std::vector<Attachment> attached;
     for (const EnquiryAlternative& alternative : alternatives)
         if (!alternative.spec_text.empty())
-            attached.push_back(spec_attachment(alternative.spec, alternative.spec_text));
+            attached.push_back(spec_attachment(alternative.spec, alternative.spec_text, words));
     make_names_differ(attached);
     return attached;
 }
@@ -182,7 +217,8 @@ std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alt
 }  // namespace
 
 Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
-                                     const tolerance::Tables& tolerances, const Paper& paper) {
+                                     const tolerance::Tables& tolerances, const Paper& paper,
+                                     const EnquiryLetter& letter) {
     if (alternatives.empty()) return error("an enquiry needs at least one alternative");
     std::vector<Facts> known;
     Diagnostics diagnostics;
@@ -191,9 +227,10 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
         diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
         if (one) known.push_back(std::move(one).value());
     }
+    const EnquiryLetter clean = printable(letter, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
 
-    std::vector<Drawing> pages = cover(known);
+    std::vector<Drawing> pages = cover(known, clean);
     const int sheets = static_cast<int>(pages.size() + alternatives.size());
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Box space = drawing_space(pages[i].width(), pages[i].height());
@@ -210,15 +247,16 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
 }
 
 Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances,
-                                const Paper& paper, std::span<const Attachment> more) {
-    const auto pages = enquiry(alternatives, tolerances, paper);
+                                const Paper& paper, const EnquiryLetter& letter) {
+    const auto pages = enquiry(alternatives, tolerances, paper, letter);
     if (!pages) return pages.error();
     Diagnostics ignored;  // the same texts were complained of by enquiry()
     const record::Spec spec = printable(alternatives.front().spec, ignored);
-    std::vector<Attachment> attached = spec_attachments(alternatives);
-    const std::string marks = marks_of(attached);
-    attached.insert(attached.end(), more.begin(), more.end());
     const Wording& words = paper.words;
+    std::vector<Attachment> attached = spec_attachments(alternatives, words);
+    const std::string marks = marks_of(attached);
+    if (!letter.form_name.empty())
+        attached.push_back({letter.form_name, letter.form, words.say("reply.attached_form"), "application/toml"});
     const std::string heading = words.say("enquiry.heading", {{"title", title(spec, words)}});
     auto bytes =
         write_pdf(*pages, {heading, spec.identity.owner, words.say("document.enquiry_subject"), marks}, attached);

@@ -6,8 +6,8 @@
 #include <vector>
 
 #include <seatload/core/result.hpp>
+#include <seatload/demand/correspondence.hpp>
 #include <seatload/record/spec.hpp>
-#include <seatload/sheet/attachment.hpp>
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sheet/paper.hpp>
 #include <seatload/tolerance/tables.hpp>
@@ -22,14 +22,22 @@ struct EnquiryAlternative {
     std::string spec_text = {};  ///< as in SheetInput
 };
 
-/// The enquiry to a maker: what is asked, the alternatives compared, what he may change, how the lot is accepted, a
-/// reply form for each quantity, then one sheet an alternative. Identity and quantities are those of the first
-/// alternative. Errors: no alternative, and those of spring_sheet() for each of them.
-Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
-                                     const tolerance::Tables& tolerances, const Paper& paper);
+/// What an enquiry says beside the springs.
+struct EnquiryLetter {
+    demand::Correspondence correspondence;
+    std::string form_name = {};  ///< a plain file name; empty: no form is attached
+    std::string form = {};       ///< the form to reply on, as a text
+};
 
-/// The same as the bytes of a PDF, with the specs' texts attached, and `more` beside them.
+/// The enquiry to a maker: what is asked, by when and where to he answers, the alternatives compared, what he may
+/// change, how the lot is accepted, a form for his reply, then one sheet an alternative. Identity and quantities are
+/// those of the first alternative. Errors: no alternative, and those of spring_sheet() for each of them.
+Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
+                                     const tolerance::Tables& tolerances, const Paper& paper,
+                                     const EnquiryLetter& letter = {});
+
+/// The same as the bytes of a PDF, with the specs' texts and the form attached.
 Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives, const tolerance::Tables& tolerances,
-                                const Paper& paper, std::span<const Attachment> more = {});
+                                const Paper& paper, const EnquiryLetter& letter = {});
 
 }  // namespace seatload::sheet

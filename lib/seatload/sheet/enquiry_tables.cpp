@@ -194,13 +194,36 @@ std::string common_words(std::span<const Facts> alternatives) {
     return words;
 }
 
-RuledTable price_table(std::span<const Facts> alternatives, double width, const std::string& heading,
-                       double row_height) {
-    const Wording& words = alternatives.front().paper.words;
-    return form(alternatives, width,
-                {heading, words.say("reply.price"), words.say("reply.tooling"), words.say("reply.lead_time"),
-                 words.say("reply.remarks")},
-                {30.0, 33.0, 33.0, 33.0}, row_height);
+std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height) {
+    constexpr std::size_t kLots = 3;  ///< side by side on upright A4
+    constexpr double kLetter = 12.0;
+    constexpr double kTooling = 26.0;
+    const Facts& facts = alternatives.front();
+    const std::vector<int>& lots = facts.spec.quantities;
+    const std::size_t lines = std::max<std::size_t>(lots.size(), 1);
+    const std::size_t parts = (lines + kLots - 1) / kLots;
+    std::vector<RuledTable> tables;
+    std::size_t first = 0;
+    for (std::size_t part = 0; part < parts; ++part) {
+        const std::size_t count = (lines - first + parts - part - 1) / (parts - part);
+        std::vector<std::string> heads{facts.say("reply.letter")};
+        std::vector<double> widths{kLetter};
+        if (part == 0) {
+            heads.push_back(facts.say("reply.tooling"));
+            widths.push_back(kTooling);
+        }
+        const double column = (width - kLetter - (part == 0 ? kTooling : 0.0)) / (2.0 * static_cast<double>(count));
+        for (std::size_t i = first; i < first + count; ++i) {
+            heads.push_back(lots.empty() ? facts.say("reply.price")
+                                         : facts.say("reply.lot_price", {{"count", std::to_string(lots[i])}}));
+            heads.push_back(facts.say("reply.lead_time"));
+            widths.insert(widths.end(), 2, column);
+        }
+        widths.pop_back();  // form() gives the last column the rest
+        tables.push_back(form(alternatives, width, std::move(heads), std::move(widths), row_height));
+        first += count;
+    }
+    return tables;
 }
 
 RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height) {

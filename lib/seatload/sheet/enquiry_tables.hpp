@@ -30,10 +30,9 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
 /// "hand of coiling right; ends closed and ground": what is alike in all alternatives; empty when there is but one.
 std::string common_words(std::span<const Facts> alternatives);
 
-/// A form to be filled in by the maker for one quantity, which its heading names; the height is that of a row for a
-/// number written by hand [mm].
-RuledTable price_table(std::span<const Facts> alternatives, double width, const std::string& heading,
-                       double row_height);
+/// Forms to be filled in by the maker, a row an alternative and a price and a lead time for each quantity, at most
+/// three quantities side by side; the height is that of a row for a number written by hand [mm].
+std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height);
 
 /// A form for the wire he holds and the changes he asks for, alike for all quantities.
 RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height);

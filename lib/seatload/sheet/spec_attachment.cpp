@@ -28,8 +28,8 @@ std::string mark_line(const Attachment& attachment) {
 
 }  // namespace
 
-Attachment spec_attachment(const record::Spec& spec, std::string spec_text) {
-    return {stem(spec) + std::string(kEnding), std::move(spec_text), "The spec its sheet was drawn from",
+Attachment spec_attachment(const record::Spec& spec, std::string spec_text, const Wording& words) {
+    return {stem(spec) + std::string(kEnding), std::move(spec_text), words.say("mark.attached_spec"),
             "application/toml"};
 }
 

@@ -8,12 +8,13 @@
 
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/attachment.hpp>
+#include <seatload/sheet/wording.hpp>
 
 namespace seatload::sheet {
 
-/// The spec's text as an attachment of its sheet, named after the drawing number: "ot-14-0312-a.toml", or "spec-a.toml"
-/// when there is no number.
-Attachment spec_attachment(const record::Spec& spec, std::string spec_text);
+/// The spec's text, described in the language of `words`, as an attachment of its sheet, named after the drawing
+/// number: "ot-14-0312-a.toml", or "spec-a.toml" when there is no number.
+Attachment spec_attachment(const record::Spec& spec, std::string spec_text, const Wording& words);
 
 /// Gives the second and later of equally named attachments a number: "a.toml", "a-2.toml".
 void make_names_differ(std::vector<Attachment>& attachments);

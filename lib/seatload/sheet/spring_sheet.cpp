@@ -93,7 +93,7 @@ struct Parts {
     CautionPanel panel;
 };
 
-Parts parts(const Facts& facts, const SheetInput& input) {
+Parts parts(const Facts& facts, const SheetInput& input, bool is_tight) {
     const Paper& paper = facts.paper;
     Drawing page = empty_page(paper.size, paper.upright);
     const Box space = drawing_space(page.width(), page.height());
@@ -105,7 +105,7 @@ Parts parts(const Facts& facts, const SheetInput& input) {
             sheet_figure(facts),
             sheet_entries(facts),
             Legend(paper.words, facts.figures().has_inches(), space.width()),
-            CautionPanel(paper.words, mark, panel_width(space, paper.upright))};
+            CautionPanel(paper.words, mark, panel_width(space, paper.upright), is_tight)};
 }
 
 /// A plan with the revisions it was made for.
@@ -156,8 +156,10 @@ Drawing drawn(Parts parts, const Planned& planned) {
 Result<Drawing> spring_sheet(const SheetInput& input) {
     const auto known = facts(input.spec, input.grade, input.tolerances, input.paper);
     if (!known) return known.error();
-    Parts all = parts(*known, input);
-    if (const auto best = best_plan(all)) return {drawn(std::move(all), *best), known.error()};
+    for (const bool is_tight : {false, true}) {
+        Parts all = parts(*known, input, is_tight);
+        if (const auto best = best_plan(all)) return {drawn(std::move(all), *best), known.error()};
+    }
     return error("the sheet has no room for all it must say",
                  "shorten the notes, or choose the other way up, A4 paper or metric units");
 }
@@ -169,7 +171,7 @@ Result<std::string> spring_sheet_pdf(const SheetInput& input) {
     const record::Spec spec = printable(input.spec, ignored);
     const Wording& words = input.paper.words;
     std::vector<Attachment> attached;
-    if (!input.spec_text.empty()) attached.push_back(spec_attachment(input.spec, input.spec_text));
+    if (!input.spec_text.empty()) attached.push_back(spec_attachment(input.spec, input.spec_text, words));
     auto bytes = write_pdf(
         {&*drawing, 1},
         {title(spec, words), spec.identity.owner, words.say("document.sheet_subject"), marks_of(attached)}, attached);

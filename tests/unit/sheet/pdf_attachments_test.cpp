@@ -110,8 +110,8 @@ TEST_CASE("an enquiry carries every spec, under names that differ", "[sheet]") {
     std::vector<sheet::EnquiryAlternative> alternatives;
     for (const record::Spec* spec : {&first, &second, &third})
         alternatives.push_back({*spec, grade_of(*spec), copy_of(*spec)});
-    const std::vector<sheet::Attachment> more{{"reply.toml", "format = \"a form\"\n", "Form", "application/toml"}};
-    const std::string pdf = sheet::enquiry_pdf(alternatives, tolerances(), paper(), more).value();
+    const sheet::EnquiryLetter letter{{}, "reply.toml", "format = \"a form\"\n"};
+    const std::string pdf = sheet::enquiry_pdf(alternatives, tolerances(), paper(), letter).value();
     const auto carried = sheet::pdf_attachments(pdf);
     REQUIRE(carried.has_value());
     CHECK(carried->files.size() == 4);
@@ -128,7 +128,7 @@ TEST_CASE("an enquiry carries every spec, under names that differ", "[sheet]") {
 
 TEST_CASE("an attachment is named after the drawing number, whatever it is made of", "[sheet]") {
     record::Spec spec = specimen(latch());
-    const auto name = [&] { return sheet::spec_attachment(spec, "").name; };
+    const auto name = [&] { return sheet::spec_attachment(spec, "", paper().words).name; };
     CHECK(name() == "ot-14-0312-a.toml");
     spec.identity.number.clear();
     CHECK(name() == "spec-a.toml");
