@@ -7,9 +7,9 @@
 #include <seatload/check/rule.hpp>
 #include <seatload/core/text.hpp>
 #include <support/check.hpp>
+#include <support/scratch_folder.hpp>
 
 #include "process.hpp"
-#include "scratch_folder.hpp"
 #include "script.hpp"
 
 using namespace seatload;

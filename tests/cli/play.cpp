@@ -6,11 +6,12 @@
 #include <utility>
 
 #include <seatload/core/text.hpp>
+#include <support/scratch_folder.hpp>
 
 #include "json_place.hpp"
 #include "process.hpp"
 #include "props.hpp"
-#include "scratch_folder.hpp"
+#include "traces.hpp"
 
 namespace seatload::test {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <unistd.h>
 
-#include "scratch_folder.hpp"
+#include <support/scratch_folder.hpp>
 
 namespace seatload::test {
 namespace {

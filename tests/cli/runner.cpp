@@ -3,10 +3,11 @@
 #include <filesystem>
 #include <iostream>
 
+#include <support/scratch_folder.hpp>
+
 #include "line_diff.hpp"
 #include "play.hpp"
 #include "props.hpp"
-#include "scratch_folder.hpp"
 
 namespace {
 

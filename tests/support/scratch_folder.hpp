@@ -5,7 +5,7 @@
 
 #include <filesystem>
 #include <fstream>
-#include <sstream>
+#include <iterator>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -39,15 +39,19 @@ class ScratchFolder {
     std::filesystem::path path_;
 };
 
+/// Writes a file, and the folders it stands in.
 inline void write_bytes(const std::filesystem::path& path, std::string_view bytes) {
-    std::ofstream(path, std::ios::binary) << bytes;
+    if (path.has_parent_path()) std::filesystem::create_directories(path.parent_path());
+    std::ofstream stream(path, std::ios::binary);
+    stream.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    if (!stream.flush()) throw std::runtime_error("cannot write " + path.string());
 }
 
+/// All that stands in a file; throws when it cannot be read.
 inline std::string bytes_of(const std::filesystem::path& path) {
     std::ifstream stream(path, std::ios::binary);
-    std::ostringstream bytes;
-    bytes << stream.rdbuf();
-    return bytes.str();
+    if (!stream) throw std::runtime_error("cannot read " + path.string());
+    return {std::istreambuf_iterator<char>(stream), {}};
 }
 
 }  // namespace seatload::test
