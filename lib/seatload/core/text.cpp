@@ -144,8 +144,15 @@ std::string fixed(double value, int decimals) {
 
 std::string significant(double value, int digits) {
     if (value == 0.0 || !std::isfinite(value)) return fixed(value, 0);
-    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
-    std::string text = fixed(value, std::clamp(digits - 1 - magnitude, 0, 12));
+    // Rounded in scientific form first: the digits before the point count as well.
+    std::array<char, 40> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::scientific,
+                                   std::clamp(digits - 1, 0, 17))
+                         .ptr;
+    double rounded = value;
+    std::from_chars(buffer.data(), end, rounded);
+    const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(rounded))));
+    std::string text = fixed(rounded, std::clamp(digits - 1 - magnitude, 0, 12));
     if (text.find('.') == std::string::npos) return text;
     text.erase(text.find_last_not_of('0') + 1);
     if (text.back() == '.') text.pop_back();

@@ -42,6 +42,35 @@ Path half_plane(const Path& polygon, double x, double side) {
     return out;
 }
 
+/// What of a segment lies inside.
+struct Piece {
+    Point from;
+    Point to;
+    bool enters;  ///< the segment begins outside
+    bool leaves;  ///< the segment ends outside
+};
+
+/// The parts of a line inside; `piece_of` gives that of a segment, nothing when it stays outside.
+template <class PieceOf>
+std::vector<Path> runs_inside(const Path& line, PieceOf piece_of) {
+    std::vector<Path> out;
+    Path run;
+    const auto end_run = [&] {
+        if (run.size() > 1) out.push_back(run);
+        run.clear();
+    };
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+        const std::optional<Piece> piece = piece_of(line[i], line[i + 1]);
+        if (!piece || piece->enters) end_run();
+        if (!piece) continue;
+        if (run.empty()) run.push_back(piece->from);
+        run.push_back(piece->to);
+        if (piece->leaves) end_run();
+    }
+    end_run();
+    return out;
+}
+
 }  // namespace
 
 Path clip_polygon(const Path& polygon, double left, double right) {
@@ -49,30 +78,12 @@ Path clip_polygon(const Path& polygon, double left, double right) {
 }
 
 std::vector<Path> clip_line(const Path& line, double left, double right) {
-    std::vector<Path> out;
-    Path run;
-    const auto end_run = [&] {
-        if (run.size() > 1) out.push_back(run);
-        run.clear();
-    };
     const auto inside = [&](Point p) { return p.x >= left && p.x <= right; };
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-        Point a = line[i];
-        Point b = line[i + 1];
-        if (std::max(a.x, b.x) < left || std::min(a.x, b.x) > right) {
-            end_run();
-            continue;
-        }
-        const Point whole_a = a;
-        const Point whole_b = b;
-        if (!inside(a)) a = crossing(whole_a, whole_b, a.x < left ? left : right);
-        if (!inside(b)) b = crossing(whole_a, whole_b, b.x < left ? left : right);
-        if (run.empty()) run.push_back(a);
-        run.push_back(b);
-        if (!inside(whole_b)) end_run();
-    }
-    end_run();
-    return out;
+    return runs_inside(line, [&](Point a, Point b) -> std::optional<Piece> {
+        if (std::max(a.x, b.x) < left || std::min(a.x, b.x) > right) return std::nullopt;
+        const auto edge = [&](Point end) { return crossing(a, b, end.x < left ? left : right); };
+        return Piece{inside(a) ? a : edge(a), inside(b) ? b : edge(b), !inside(a), !inside(b)};
+    });
 }
 
 Path clip_polygon(const Path& polygon, Point centre, double radius) {
@@ -90,23 +101,12 @@ Path clip_polygon(const Path& polygon, Point centre, double radius) {
 }
 
 std::vector<Path> clip_line(const Path& line, Point centre, double radius) {
-    std::vector<Path> out;
-    Path run;
-    const auto end_run = [&] {
-        if (run.size() > 1) out.push_back(run);
-        run.clear();
-    };
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-        const auto inside = inside_circle(line[i], line[i + 1], centre, radius);
-        if (!inside || inside->from > 0.0) end_run();
-        if (!inside) continue;
-        const Point way = line[i + 1] - line[i];
-        if (run.empty()) run.push_back(line[i] + inside->from * way);
-        run.push_back(line[i] + inside->to * way);
-        if (inside->to < 1.0) end_run();
-    }
-    end_run();
-    return out;
+    return runs_inside(line, [&](Point a, Point b) -> std::optional<Piece> {
+        const auto inside = inside_circle(a, b, centre, radius);
+        if (!inside) return std::nullopt;
+        const Point way = b - a;
+        return Piece{a + inside->from * way, a + inside->to * way, inside->from > 0.0, inside->to < 1.0};
+    });
 }
 
 }  // namespace seatload::sheet

@@ -25,13 +25,15 @@ constexpr double kLetterPitch = 4.4;  ///< between letters at the right, as far 
 constexpr double kWidestColumn = 18.0;
 constexpr int kTicks = 10;
 
+/// True when a spring of the row fits.
+bool holds_something(const sizing::MapRow& row) {
+    return std::any_of(row.cells.begin(), row.cells.end(), [](const sizing::MapCell& cell) { return cell.fit > 0; });
+}
+
 /// The part of the map that holds something, with one column before and after.
 std::span<const sizing::MapRow> columns_of(std::span<const sizing::MapRow> map) {
-    const auto fits = [](const sizing::MapRow& row) {
-        return std::any_of(row.cells.begin(), row.cells.end(), [](const auto& c) { return c.fit > 0; });
-    };
-    const auto first = std::find_if(map.begin(), map.end(), fits) - map.begin();
-    const auto last = std::find_if(map.rbegin(), map.rend(), fits).base() - map.begin();
+    const auto first = std::find_if(map.begin(), map.end(), holds_something) - map.begin();
+    const auto last = std::find_if(map.rbegin(), map.rend(), holds_something).base() - map.begin();
     const auto from = std::max<std::ptrdiff_t>(0, first - 1);
     const auto to = std::min<std::ptrdiff_t>(std::ssize(map), last + 1);
     return map.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(to - from));
@@ -165,11 +167,7 @@ void draw_marks(Drawing& drawing, const Plot& plot, std::span<const sizing::MapR
 
 }  // namespace
 
-bool has_fit(std::span<const sizing::MapRow> map) {
-    return std::any_of(map.begin(), map.end(), [](const sizing::MapRow& row) {
-        return std::any_of(row.cells.begin(), row.cells.end(), [](const auto& c) { return c.fit > 0; });
-    });
-}
+bool has_fit(std::span<const sizing::MapRow> map) { return std::any_of(map.begin(), map.end(), holds_something); }
 
 void draw_fit_map(Drawing& drawing, const Box& box, std::span<const sizing::MapRow> map,
                   std::span<const MapMark> marks) {

@@ -155,6 +155,15 @@ TEST_CASE("significant rounds to digits and drops trailing zeros after the point
     CHECK(significant(-0.0, 6) == "0");
 }
 
+TEST_CASE("significant rounds digits before the point as well") {
+    // Rounding half to even does not arise: none of these is a tie.
+    CHECK(significant(1234.0, 3) == "1230");
+    CHECK(significant(123456.7, 4) == "123500");
+    CHECK(significant(99960.0, 3) == "100000");
+    CHECK(significant(-98765.0, 2) == "-99000");
+    CHECK(significant(2000000.0, 1) == "2000000");
+}
+
 TEST_CASE("grouped puts a blank between groups of three") {
     CHECK(grouped(0) == "0");
     CHECK(grouped(999) == "999");
