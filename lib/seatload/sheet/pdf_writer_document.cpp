@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/pdf_writer_document.hpp>
+
+#include <fmt/format.h>
+
+namespace seatload::sheet::detail {
+
+namespace {
+
+void keep_first(HPDF_STATUS code, HPDF_STATUS detail, void* user) noexcept {
+    auto* complaint = static_cast<Complaint*>(user);
+    if (complaint->code == 0) *complaint = {code, detail};
+}
+
+}  // namespace
+
+Document::Document() : handle_(HPDF_New(&keep_first, &complaint_)) {
+    if (!handle_) throw PdfFailure{"libharu could not start a document"};
+}
+
+Document::~Document() { HPDF_Free(handle_); }
+
+void Document::check(std::string_view step) const {
+    if (complaint_.code == 0) return;
+    throw PdfFailure{fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
+}
+
+void write(HPDF_Stream stream, std::string_view bytes) {
+    HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(bytes.data()), static_cast<HPDF_UINT>(bytes.size()));
+}
+
+}  // namespace seatload::sheet::detail
