@@ -66,6 +66,13 @@ void add_check(CLI::App& app, CheckOptions& o) {
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
+void add_budget(CLI::App& app, BudgetOptions& o) {
+    CLI::App& c = add_command(app, "budget", "work out the loads a plunger leaves its spring");
+    c.add_option("PLUNGER", o.plunger, "plunger file, or a requirement with a [plunger]")->required();
+    c.add_option("--output,-o", o.output, "write the requirement into this folder")->option_text("FOLDER");
+    c.add_flag("--json", o.json, "write JSON");
+}
+
 void add_size(CLI::App& app, SizeOptions& o) {
     CLI::App& c = add_command(app, "size", "find every spring that fits, and write the papers");
     c.add_option("REQUIREMENT", o.requirement, "requirement file")->required();
@@ -170,13 +177,15 @@ std::string help_hint(const CLI::App& app) {
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
-                      ReplyOptions reply, ReportOptions report, const Terminal& terminal) {
-    wire.width = check.width = size.width = reply.width = terminal.width;
+                      ReplyOptions reply, ReportOptions report, BudgetOptions budget,
+                      const Terminal& terminal) {
+    wire.width = check.width = size.width = reply.width = budget.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
     if (name == "check") return check;
     if (name == "size") return size;
+    if (name == "budget") return budget;
     if (name == "report") return report;
     if (name == "reply") return reply;
     return sheet;
@@ -202,6 +211,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     SheetOptions sheet;
     ReportOptions report;
     ReplyOptions reply;
+    BudgetOptions budget;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
@@ -213,6 +223,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     app.set_version_flag("--version", kVersion, "show the version");
     app.footer(kExitCodes);
     app.require_subcommand(1);
+    add_budget(app, budget);
     add_size(app, size);
     add_check(app, check);
     add_wire(app, wire);
@@ -231,7 +242,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
             << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, reply, report, terminal), 0};
+    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, terminal), 0};
 }
 
 }  // namespace seatload::cli

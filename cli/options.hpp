@@ -34,6 +34,14 @@ struct SizeOptions {
     bool progress = false;  ///< a progress bar on the error stream
 };
 
+/// What `seatload budget` was asked for.
+struct BudgetOptions {
+    std::string plunger;  ///< plunger file, or a requirement that holds a plunger
+    std::string output;   ///< folder for the requirement; empty: none is written
+    bool json = false;
+    int width = 80;
+};
+
 /// What `seatload reply` was asked for.
 struct ReplyOptions {
     std::vector<std::string> replies;
@@ -57,6 +65,7 @@ struct ReportOptions {
     std::string wire_file;
 };
 
-using Options = std::variant<WireOptions, CheckOptions, SizeOptions, SheetOptions, ReplyOptions, ReportOptions>;
+using Options = std::variant<BudgetOptions, WireOptions, CheckOptions, SizeOptions, SheetOptions,
+                             ReplyOptions, ReportOptions>;
 
 }  // namespace seatload::cli

@@ -12,7 +12,8 @@ namespace seatload {
 namespace {
 
 constexpr int kNarrowest = 40;
-constexpr std::array<std::string_view, 10> kUnits{"mm", "N", "N/mm", "MPa", "°C", "%", "s", "g", "Hz", "kg/m3"};
+constexpr std::array<std::string_view, 13> kUnits{"mm", "N",  "N/mm",  "MPa", "°C",  "%",    "s",
+                                                  "g",  "Hz", "kg/m3", "bar", "mm²", "N/mm²"};
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 

@@ -130,6 +130,23 @@ std::optional<Interval<Angle>> self_holding(const Plunger& plunger) {
 
 }  // namespace
 
+std::string trust_words(wire::Evidence weakest) {
+    const std::string what = "the weakest number put in is ";
+    switch (weakest) {
+        case wire::Evidence::given:
+            return {};
+        case wire::Evidence::standard:
+            return what + "out of a standard or handbook";
+        case wire::Evidence::fit:
+            return what + "a fit";
+        case wire::Evidence::memory:
+            return what + "from memory";
+        case wire::Evidence::estimate:
+            return what + "an estimate";
+    }
+    return {};
+}
+
 Budget plunger_budget(const Plunger& plunger, const std::optional<SpringLoads>& spring) {
     const PlungerBox box = box_of(plunger);
     const SolvedRules solved = solve_rules(plunger, box);

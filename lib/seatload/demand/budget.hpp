@@ -92,6 +92,9 @@ struct Budget {
 /// and how the plunger then moves. Statics of the plunger, orifice and annular flow (textbook); inertia is left out.
 Budget plunger_budget(const Plunger& plunger, const std::optional<SpringLoads>& spring = {});
 
+/// A remark on the weakest number that was put in: "the weakest number put in is an estimate"; empty for numbers given.
+std::string trust_words(wire::Evidence weakest);
+
 /// Pressure that holds the plunger at a lift as it opens (friction against opening) [MPa], over all corners; lift 0 is
 /// the seat, on which the oil sees A1, anything above sees A2 by the annulus share.
 Interval<Stress> opening_pressure(const Plunger& plunger, const SpringLoads& loads, Length lift);

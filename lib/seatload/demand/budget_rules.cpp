@@ -18,7 +18,8 @@ using Terms = std::vector<SumTerm>;
 constexpr std::string_view kStatics = "statics of the plunger (textbook)";
 constexpr std::string_view kRamp = "statics of a flank with dry friction (textbook)";
 constexpr std::string_view kDrainFlow = "statics and laminar flow in an annular gap (textbook); inertia left out";
-constexpr std::string_view kSpring = "a compression spring pushes harder the further it is compressed";
+constexpr std::string_view kSpring =
+    "the nature of a compression spring, which pushes harder the further it is compressed";
 
 constexpr std::string_view kNewton = " N";
 constexpr std::string_view kPressure = " N/mm²";

@@ -27,7 +27,9 @@ demand::SpringLoads read_spring_loads(Reader& table) {
 
 record::PlungerFile read_tables(Reader& root) {
     record::PlungerFile file;
-    if (!read_format(root, {kPlungerFormat})) return file;
+    const auto format = read_format(root, {kPlungerFormat, kRequirementFormat});
+    if (!format) return file;
+    if (*format == kRequirementFormat) root.allow_all();
     if (auto table = root.table("identity")) file.identity = read_identity(*table);
     if (auto table = root.table("space")) {
         FieldReader fields(*table);
@@ -35,6 +37,7 @@ record::PlungerFile read_tables(Reader& root) {
     }
     if (auto table = root.need_table("plunger", "seat_diameter = \"7.9 mm\""))
         file.plunger = read_plunger_table(*table, file.space ? travel_of(*file.space) : std::nullopt);
+    if (*format == kRequirementFormat) return file;
     if (auto table = root.table("spring")) file.spring = read_spring_loads(*table);
     return file;
 }

@@ -10,8 +10,8 @@
 namespace seatload::io {
 
 /// The plunger a TOML text states. Tables: identity, space (as in a requirement), plunger, spring (the loads of a
-/// spring to be looked at); `templates/` shows the keys. Errors: everything wrong in the text, by position;
-/// contradictions show both places.
+/// spring to be looked at); `templates/` shows the keys. A requirement that holds a plunger is taken too, of which the
+/// other tables are passed over. Errors: everything wrong in the text, by position; contradictions show both places.
 Result<record::PlungerFile> read_plunger(std::string_view text, const std::string& file_name);
 
 }  // namespace seatload::io

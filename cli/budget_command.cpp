@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#include <cli/budget_command.hpp>
+
+#include <filesystem>
+
+#include <nlohmann/json.hpp>
+#include <seatload/core/file.hpp>
+#include <seatload/core/file_name.hpp>
+#include <seatload/io/plunger_file.hpp>
+#include <seatload/io/plunger_requirement.hpp>
+
+#include <cli/budget_view.hpp>
+#include <cli/papers.hpp>
+#include <cli/session.hpp>
+
+namespace seatload::cli {
+namespace {
+
+/// A requirement is completed by hand: one that stands there and says something else is not written over.
+Diagnostics in_the_way(const std::filesystem::path& path, const std::string& text) {
+    std::error_code unreadable;
+    if (!std::filesystem::exists(path, unreadable)) return {};
+    const auto there = read_text_file(path.string());
+    if (there && *there == text) return {};
+    return {error_in(path.string(), "there is a requirement of this name, and it is another",
+                     "move it away, or name another folder: it is not written over")};
+}
+
+}  // namespace
+
+int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& err) {
+    const auto file = read_file(options.plunger, io::read_plunger);
+    complain(file.error(), err);
+    if (!file) return kBadInput;
+    const demand::Budget budget = demand::plunger_budget(file->plunger, file->spring);
+    const BudgetView view{options.plunger, *file, budget};
+    std::vector<Paper> papers;
+    if (!options.output.empty() && budget.is_possible()) {
+        const std::string name = file_stem(file->identity.engine + ' ' + file->identity.position);
+        const std::filesystem::path path = std::filesystem::path(options.output) / (name + "-requirement.toml");
+        const std::string source = std::filesystem::path(options.plunger).filename().string();
+        papers.push_back({path, io::write_budget_requirement(*file, budget, source)});
+        if (const Diagnostics wrong = in_the_way(path, papers.front().bytes); !wrong.empty()) return refuse(wrong, err);
+        if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
+    }
+    if (options.json)
+        out << budget_json(view).dump(2) << '\n';
+    else
+        out << budget_text(view, options.width);
+    if (!options.json && !papers.empty()) out << "\nRequirement written:\n  " << papers.front().path.string() << '\n';
+    const bool spring_holds = !file->spring || broken_limits(budget, *file->spring).empty();
+    return budget.is_possible() && spring_holds ? kDone : kNothingFits;
+}
+
+}  // namespace seatload::cli
