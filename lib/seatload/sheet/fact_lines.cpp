@@ -7,9 +7,9 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 3.9;
+constexpr double kPitch = 3.8;
 constexpr double kFirstLine = 3.2;  ///< base line under the upper edge
-constexpr double kAfter = 0.9;      ///< each fact
+constexpr double kAfter = 0.7;      ///< each fact
 constexpr double kGap = 2.0;        ///< between the columns
 
 std::vector<std::string> lines_of(const Fact& fact, const FactLines& all) {

@@ -6,7 +6,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 3.9;
+constexpr double kPitch = 3.8;
 constexpr double kBetween = 1.0;
 constexpr double kSample = 8.0;
 constexpr double kIndent = kSample + 1.6;
