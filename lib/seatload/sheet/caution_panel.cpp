@@ -10,21 +10,24 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kPitch = 4.1;
+constexpr double kTightPitch = 3.8;
 constexpr double kPad = 2.0;
 constexpr double kTopPad = 0.8;
 constexpr double kBottomPad = 1.2;
 constexpr double kSqueeze = 0.95;
+constexpr double kTightSqueeze = 0.75;
 constexpr double kWide = 120.0;  ///< from this width on, headings stand beside their lines
 constexpr double kHeadingGap = 4.0;
 
 }  // namespace
 
-CautionPanel::CautionPanel(const Wording& words, const std::string& mark, double width) : width_(width) {
+CautionPanel::CautionPanel(const Wording& words, const std::string& mark, double width, bool is_tight)
+    : width_(width), pitch_(is_tight ? kTightPitch : kPitch), squeeze_(is_tight ? kTightSqueeze : kSqueeze) {
     sections_.push_back({words.say("caution.heading"), {}});
     if (!mark.empty()) sections_.push_back({words.say("mark.heading"), {}});
     const double room = width_ - lines_from() - kPad;
-    sections_[0].lines = wrapped(words.say("caution.words"), room, kLettering, Face::regular, kSqueeze);
-    if (!mark.empty()) sections_[1].lines = wrapped(mark, room, kLettering, Face::regular, kSqueeze);
+    sections_[0].lines = wrapped(words.say("caution.words"), room, kLettering, Face::regular, squeeze_);
+    if (!mark.empty()) sections_[1].lines = wrapped(mark, room, kLettering, Face::regular, squeeze_);
 }
 
 bool CautionPanel::is_wide() const { return width_ >= kWide; }
@@ -43,7 +46,7 @@ std::size_t CautionPanel::line_count(const Section& section) const {
 double CautionPanel::height() const {
     std::size_t count = 0;
     for (const Section& section : sections_) count += line_count(section);
-    return kTopPad + kPitch * static_cast<double>(count) + kBottomPad;
+    return kTopPad + pitch_ * static_cast<double>(count) + kBottomPad;
 }
 
 void CautionPanel::draw(Drawing& drawing, const Box& box) const {
@@ -53,12 +56,12 @@ void CautionPanel::draw(Drawing& drawing, const Box& box) const {
         const double base = y - 3.4;
         Text heading{.at = {box.left + kPad, base}, .words = section.heading, .face = Face::bold};
         drawing.add(fitted(heading, width_ - 2.0 * kPad));
-        double line = is_wide() ? base : base - kPitch;
+        double line = is_wide() ? base : base - pitch_;
         for (const std::string& words : section.lines) {
-            drawing.add(Text{.at = {box.left + lines_from(), line}, .words = words, .squeeze = kSqueeze});
-            line -= kPitch;
+            drawing.add(Text{.at = {box.left + lines_from(), line}, .words = words, .squeeze = squeeze_});
+            line -= pitch_;
         }
-        y -= kPitch * static_cast<double>(line_count(section));
+        y -= pitch_ * static_cast<double>(line_count(section));
     }
 }
 

@@ -13,7 +13,8 @@ namespace seatload::sheet {
 class CautionPanel {
   public:
     /// `mark` as tamper_mark() writes it; empty: no spec is attached, and none is spoken of.
-    CautionPanel(const Wording& words, const std::string& mark, double width);
+    /// A tight one, for a sheet that is full, takes less height.
+    CautionPanel(const Wording& words, const std::string& mark, double width, bool is_tight = false);
 
     double height() const;
     /// Fills the box from the top; its border is drawn too.
@@ -29,6 +30,8 @@ class CautionPanel {
     std::size_t line_count(const Section& section) const;
 
     double width_;
+    double pitch_;
+    double squeeze_;
     std::vector<Section> sections_;
 };
 

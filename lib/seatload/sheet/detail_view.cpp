@@ -17,7 +17,7 @@ constexpr double kWholeEndMargin = 1.12;  ///< radius over De/2
 constexpr double kWholeEndInside = 0.55;  ///< how far the centre lies inside the end, over the radius
 constexpr double kEdgeRadius = 3.0;       ///< over d, when only the upper edge is shown
 
-constexpr double kLeaderDegrees = 15.0;  ///< clear of the title above
+constexpr double kLeaderDegrees = -5.0;  ///< clear of the title above
 constexpr double kWellInside = 0.85;     ///< of the radius
 
 Detail whole_end(const spring::Spring& spring) {

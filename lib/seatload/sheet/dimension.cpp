@@ -74,8 +74,8 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
     const bool extended_from_right = dimension.from.x > x;
     const double clear = extended_from_right ? -kExtensionOvershoot - kLift : kExtensionOvershoot + kLift + kLettering;
-    drawing.add(
-        Text{.at = {x + clear, 0.5 * (low + high)}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
+    const double y = std::min(0.5 * (low + high), dimension.words_most_y - 0.5 * width);
+    drawing.add(Text{.at = {x + clear, y}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
 }
 
 void draw(Drawing& drawing, const Leader& leader) {

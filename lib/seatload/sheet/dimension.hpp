@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <limits>
 #include <string>
 
 #include <seatload/sheet/drawing.hpp>
@@ -32,6 +33,7 @@ struct VerticalDimension {
     Point to;
     double line_x = 0.0;
     std::string words;
+    double words_most_y = std::numeric_limits<double>::infinity();  ///< of words that do not fit between the arrows
 };
 void draw(Drawing& drawing, const VerticalDimension& dimension);
 

@@ -51,7 +51,9 @@ struct Paragraph {
 struct Grid {
     struct Row {
         std::string name;
-        std::vector<std::string> values;  ///< as many as heads, or fewer
+        std::vector<std::string> values;       ///< as many as heads, or fewer
+        std::string metric_name = {};          ///< on a paper in inches; else empty
+        std::vector<std::string> metric = {};  ///< the same values, for a line of their own or beside the first
     };
     std::vector<std::string> heads;
     std::vector<Row> rows;

@@ -201,8 +201,9 @@ Amount Figures::length(Length length, Decimals decimals, Rounding rounding) cons
 Amount Figures::stress(Stress stress) const { return amount(Unit::mpa, in_mpa(stress), {0}); }
 
 Amount Figures::significant(Unit unit, double value, int digits, Rounding rounding) const {
-    return amount(unit, value, {decimals_in(seatload::significant(value, digits))}, rounding,
-                  {further_decimals(unit, rounding), 0});
+    const int metric = decimals_in(seatload::significant(value, digits));
+    const int further = further_decimals(unit, rounding);
+    return amount(unit, value, {metric}, rounding, {further, std::max(0, metric + further)});
 }
 
 Amount Figures::wire(Length diameter, int least_decimals) const {

@@ -19,6 +19,7 @@ constexpr std::size_t kWithHeading = 2;  ///< entries that stay with their headi
 constexpr double kGridName = 16.0;       ///< width of a grid's row names
 constexpr double kGridGap = 1.0;         ///< between its columns
 constexpr double kNarrowestInGrid = 0.6;
+constexpr double kFullSheet = 0.84;  ///< letters as narrow as this or narrower save lines
 constexpr double kHeadingGap = 0.9;  ///< above a heading that is not at the top
 constexpr double kRuleGap = 0.4;     ///< below a heading's rule
 
@@ -56,16 +57,44 @@ class SetEntries::Setter {
     }
     std::vector<Line> operator()(const Grid& grid) const {
         std::vector<Line> lines{grid_line(grid, "", grid.heads, Face::bold)};
-        for (const Grid::Row& row : grid.rows) lines.push_back(grid_line(grid, row.name, row.values, Face::regular));
+        for (const Grid::Row& row : grid.rows) {
+            if (const auto both = squeeze_ <= kFullSheet ? both_in_one(grid, row) : std::nullopt) {
+                lines.push_back(*both);
+                continue;
+            }
+            lines.push_back(grid_line(grid, row.name, row.values, Face::regular));
+            if (!row.metric.empty()) lines.push_back(grid_line(grid, row.metric_name, row.metric, Face::regular));
+        }
         return lines;
     }
 
   private:
+    double grid_pitch(const Grid& grid) const {
+        return (width_ - kPad - kSignWidth - kGridName - kPad) / static_cast<double>(grid.heads.size());
+    }
+    /// A row with its metric values in the same line, all letters as wide; nothing when they would get too narrow.
+    std::optional<Line> both_in_one(const Grid& grid, const Grid::Row& row) const {
+        if (row.metric.empty()) return std::nullopt;
+        std::vector<std::string> values;
+        double squeeze = squeeze_;
+        for (std::size_t i = 0; i < row.values.size(); ++i) {
+            values.push_back(row.values[i].empty() ? "" : row.values[i] + " " + row.metric[i]);
+            if (!values.back().empty())
+                squeeze = std::min(squeeze, (grid_pitch(grid) - kGridGap) / text_width(values.back(), kLettering));
+        }
+        if (squeeze < kNarrowestInGrid) return std::nullopt;
+        Line out = grid_line(grid, row.name + " " + row.metric_name, values, Face::regular);
+        for (std::size_t i = 1; i < out.size(); ++i) out[i].text.squeeze = squeeze;
+        return out;
+    }
     Line grid_line(const Grid& grid, const std::string& name, const std::vector<std::string>& values, Face face) const {
         const double start = kPad + kSignWidth;
-        const double pitch = (width_ - start - kGridName - kPad) / static_cast<double>(grid.heads.size());
+        const double pitch = grid_pitch(grid);
         Line out;
-        if (!name.empty()) out.push_back(piece(start, name));
+        if (!name.empty()) {
+            const Text text{.at = {}, .words = name, .squeeze = squeeze_};
+            out.push_back({start, fitted(text, kGridName - kGridGap, kNarrowestInGrid)});
+        }
         for (std::size_t i = 0; i < values.size(); ++i) {
             if (values[i].empty()) continue;
             const Text text{.at = {}, .words = values[i], .face = face, .squeeze = squeeze_};

@@ -22,7 +22,8 @@ constexpr double kTallestLying = 76.0;
 constexpr std::array kTightLying{
     Sharing{56.0, 0.648, 0.0, 0.84}, Sharing{56.0, 0.648, 0.0, 0.8},  Sharing{58.0, 0.648, 0.0, 0.75},
     Sharing{56.0, 0.648, 0.0, 0.75}, Sharing{56.0, 0.648, 0.0, 0.72}, Sharing{52.0, 0.648, 0.0, 0.75},
-    Sharing{50.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.66}};
+    Sharing{50.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.66},
+    Sharing{40.0, 0.648, 0.0, 0.66}, Sharing{38.0, 0.648, 0.0, 0.62}};
 
 constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
 constexpr double kTallestUpright = 96.0;
@@ -32,7 +33,8 @@ constexpr std::array kTightUpright{Sharing{56.0, 1.0, 50.0, 0.84},          Shar
                                    Sharing{56.0, kUprightShare, 0.0, 0.82}, Sharing{60.0, kUprightShare, 0.0, 0.78},
                                    Sharing{56.0, kUprightShare, 0.0, 0.78}, Sharing{56.0, kUprightShare, 0.0, 0.75},
                                    Sharing{52.0, kUprightShare, 0.0, 0.75}, Sharing{48.0, kUprightShare, 0.0, 0.75},
-                                   Sharing{46.0, kUprightShare, 0.0, 0.72}, Sharing{44.0, kUprightShare, 0.0, 0.66}};
+                                   Sharing{46.0, kUprightShare, 0.0, 0.72}, Sharing{44.0, kUprightShare, 0.0, 0.66},
+                                   Sharing{40.0, kUprightShare, 0.0, 0.66}, Sharing{38.0, kUprightShare, 0.0, 0.62}};
 
 /// Adds a sharing in all heights of the figure, the tallest first.
 void add_heights(std::vector<Sharing>& out, Sharing sharing) {

@@ -79,18 +79,17 @@ Entries end_entries(const Facts& facts) {
     return out;
 }
 
-/// A row of the grid; on a paper in inches with a second row for the metric values, in square brackets.
+/// A row of the grid; on a paper in inches with the metric values, in square brackets.
 void add_row(Grid& grid, const Facts& facts, const std::string& name, Unit unit,
-             const std::vector<std::optional<Amount>>& amounts) {
+             const std::vector<std::optional<Amount>>& amounts, bool is_unit_told = true) {
     const Figures figures = facts.figures();
-    Grid::Row row{name + " [" + figures.first_unit(unit) + "]", {}};
-    Grid::Row metric{std::string("[") + metric_name(unit) + "]", {}};
+    Grid::Row row{is_unit_told || figures.has_inches() ? name + " [" + figures.first_unit(unit) + "]" : name, {}};
+    if (figures.has_inches()) row.metric_name = std::string("[") + metric_name(unit) + "]";
     for (const auto& amount : amounts) {
         row.values.push_back(amount ? first(*amount) : "");
-        metric.values.push_back(amount ? "[" + amount->metric + "]" : "");
+        if (figures.has_inches()) row.metric.push_back(amount ? "[" + amount->metric + "]" : "");
     }
     grid.rows.push_back(std::move(row));
-    if (figures.has_inches()) grid.rows.push_back(std::move(metric));
 }
 
 /// The amount with both its forms in brackets.
@@ -120,9 +119,9 @@ Grid points(const Facts& facts) {
     add_row(grid, facts, "L", Unit::mm,
             {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
              at_most(figures.length(e.solid_length, {2}))});
-    add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most});
+    add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most}, false);
     add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
-    add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least});
+    add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least}, false);
     const auto stresses = [&](const std::string& name, Stress check::AtLength::*stress) {
         std::vector<std::optional<Amount>> row;
         for (const auto* at : {e.seated ? &*e.seated : nullptr, e.full_travel ? &*e.full_travel : nullptr,

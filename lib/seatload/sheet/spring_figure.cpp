@@ -33,9 +33,11 @@ constexpr double kNearEnd = 15.0;       ///< words of lengths so near to L0 stan
 constexpr double kLeaderWordsTop = 7.0;
 constexpr double kHeading = 4.5;  ///< of the upper left corner of the box, where the caller may put a heading
 constexpr double kDetailLetterRise = 5.5;
-constexpr double kDetailMargin = 1.5;  ///< round a detail's circle
-constexpr double kPlateTop = 2.0;      ///< of a plate over the view
-constexpr double kPlateBack = 1.8;     ///< how far its edges are followed
+constexpr double kDetailMargin = 1.5;      ///< round a detail's circle
+constexpr double kDetailTitleReach = 9.0;  ///< of its title on either side of the middle
+constexpr double kHighLeader = 4.0;        ///< how much higher words for the wire stand that must clear those of e1
+constexpr double kPlateTop = 2.0;          ///< of a plate over the view
+constexpr double kPlateBack = 1.8;         ///< how far its edges are followed
 
 /// Whether no words stand yet where these would.
 bool is_clear_of_words(const Drawing& drawing, const Text& text) {
@@ -177,7 +179,8 @@ void place_detail(Placed& placed, double spare_y) {
     // Below, it stands under the end that it shows; elsewhere in the middle of its room.
     const bool is_under_end = best.box.left < placed.left_face.x;
     const double x = is_under_end ? placed.left_face.x + std::max(radius, 0.25 * placed.length()) : best.box.centre().x;
-    placed.detail_centre = {std::clamp(x, best.box.left + reach, best.box.right - reach),
+    const double least = best.box.left + std::max(reach, kDetailTitleReach);
+    placed.detail_centre = {std::clamp(x, least, std::max(least, best.box.right - reach)),
                             best.box.centre().y - 0.5 * kDetailTitle};
 }
 
@@ -186,6 +189,7 @@ struct WireLeader {
     Point feature;
     Point knee;
     bool is_left;
+    bool is_high;  ///< over e1, for want of room on the left
 };
 
 WireLeader wire_leader(const Placed& placed) {
@@ -193,15 +197,17 @@ WireLeader wire_leader(const Placed& placed) {
     const double y = placed.top() + kLeaderRise;
     const double aside = 0.5 * (y - feature.y) + 1.5;
     const double reach = aside + text_width(placed.figure.words.wire_diameter, kLettering) + 2.0;
-    const bool is_left =
-        has_deviation(placed.figure) && feature.x + reach > placed.right_face() && feature.x - reach > placed.box.left;
-    return {feature, {feature.x + (is_left ? -aside : aside), y}, is_left};
+    const bool meets_e1 = has_deviation(placed.figure) && feature.x + reach > placed.right_face();
+    const bool is_left = meets_e1 && feature.x - reach > placed.box.left;
+    const bool is_high = meets_e1 && !is_left;
+    return {feature, {feature.x + (is_left ? -aside : aside), y + (is_high ? kHighLeader : 0.0)}, is_left, is_high};
 }
 
 Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
     Placed placed{figure, box, scale, {}, {}, {}, {}};
     const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure, scale.factor());
     place_views(placed, 0.5 * spare_y);
+    if (wire_leader(placed).is_high) place_views(placed, std::max(0.5 * spare_y, std::min(kHighLeader, spare_y)));
     // Words on the left keep clear of the heading: under it, or right of it where there is no height for that.
     constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kAbove;
     if (wire_leader(placed).is_left && 0.5 * spare_y < kUnderHeading)
@@ -303,7 +309,12 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
     if (placed.figure.inside_diameter) line_x = x - placed.outside_radius() - 5.0;
     if (is_diameter_right(placed.figure)) line_x = x + placed.outside_radius() + kDiameterLine;
     const double y = placed.left_face.y;
-    draw(drawing, VerticalDimension{{x, y - radius}, {x, y + radius}, line_x, placed.figure.words.coil_diameter});
+    VerticalDimension dimension{{x, y - radius}, {x, y + radius}, line_x, placed.figure.words.coil_diameter};
+    // Words on the left of the wire may reach over those of the diameter.
+    dimension.words_most_y = placed.box.top - kHeading;
+    if (const WireLeader leader = wire_leader(placed); leader.is_left)
+        dimension.words_most_y = std::min(dimension.words_most_y, leader.knee.y - 1.0);
+    draw(drawing, dimension);
 }
 
 void draw_wire_leader(Drawing& drawing, const Placed& placed) {
@@ -320,18 +331,25 @@ void draw_deviation(Drawing& drawing, const Placed& placed) {
                                placed.figure.words.parallelism});
 }
 
+void draw_both_of_detail(Drawing& drawing, const Placed& placed) {
+    const FigureWords& words = placed.figure.words;
+    mark_detail(drawing, *placed.detail, placed.left_face, placed.at_scale, words.detail, !wire_leader(placed).is_left);
+    draw_detail(drawing, placed.figure.spring, *placed.detail, placed.detail_centre, {words.detail, words.detail_wire});
+}
+
 }  // namespace
 
 Scale figure_scale(const SpringFigure& figure, const Box& box) {
     const double outside = in_mm(figure.spring.outside_diameter());
     const double free = box.width() - kLeft - between_views(figure) - right_of_views(figure);
     const double across = free / (in_mm(figure.spring.free_length) + outside);
-    const auto largest = [&](double below) {
-        return largest_scale(std::min(across, (box.height() - kAbove - below) / outside));
+    const auto largest = [&](double above, double below) {
+        return largest_scale(std::min(across, (box.height() - above - below) / outside));
     };
-    const Scale scale = largest(kBelow);
+    Scale scale = largest(kAbove, kBelow);
     const double below = below_views(figure, scale.factor());
-    return below > kBelow ? largest(below) : scale;
+    if (below > kBelow) scale = largest(kAbove, below);
+    return wire_leader(place(figure, box, scale)).is_high ? largest(kAbove + kHighLeader, below) : scale;
 }
 
 void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, Scale scale) {
@@ -342,11 +360,8 @@ void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, S
     draw_lengths(drawing, placed);
     draw_diameter(drawing, placed);
     draw_wire_leader(drawing, placed);
+    if (placed.detail) draw_both_of_detail(drawing, placed);
     draw_plate_names(drawing, placed);
-    if (!placed.detail) return;
-    mark_detail(drawing, *placed.detail, placed.left_face, scale, figure.words.detail, !wire_leader(placed).is_left);
-    draw_detail(drawing, figure.spring, *placed.detail, placed.detail_centre,
-                {figure.words.detail, figure.words.detail_wire});
 }
 
 }  // namespace seatload::sheet

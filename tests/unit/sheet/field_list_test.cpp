@@ -84,7 +84,7 @@ TEST_CASE("A sheet under cycles states every field a compression spring is order
             // Material: ISO 2162-2, EN 15800 annex B, MIL-STD-29A 5.2.1 and 5.2.2.
             {"standard and grade", "■ EN 10270-1:2011+A1:2017, DH"},
             {"wire surface", "surface; presetting (maker's choice"},
-            {"certificate", "■ mill certificate with the lot: d, Rm"},
+            {"certificate", "■ certificate EN 10204 type 3.1: d, Rm"},
             {"wire diameter, the maker's to adjust", "◊ diameter d, uncoiled (2.500 ± 0.025 mm)"},
             {"its tolerance class", "tolerance class of d (by the wire standard)"},
             // Rm least of DH at 2.5 mm by EN 10270-1, and G of its table of properties.
@@ -135,7 +135,9 @@ TEST_CASE("A sheet under cycles states every field a compression spring is order
             {"temperature of test", "at 20 ± 5 °C"},
             {"sampling plan, loads", "■ Loads: every piece, at both lengths."},
             {"sampling plan, dimensions", "De and ends: 5 pieces, all inside."},
-            {"decision rule", "inside its limits by the uncertainty of measuring (k = 2)"},
+            {"decision rule", "inside its limits by the uncertainty U of measuring (k = 2)"},
+            // A tenth of 21.4 N and of 36.8 N (common practice, no source), rounded down to two digits.
+            {"uncertainty allowed", "a tenth of its tolerance: 2.1 N at L1, 3.6 N at L2."},
             // What the maker may adjust: EN 15800 (compensation rule, from memory).
             {"quantities he may alter", "To bring both loads in: free length L0, and coils nt and wire diameter d."},
             // Marking: IS 7906-3; the rest common practice, no source.

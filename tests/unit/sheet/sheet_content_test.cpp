@@ -18,8 +18,11 @@ TEST_CASE("the sheet carries the fields a compression spring is ordered by", "[s
                               "Alternative A",
                               "ASTM A313/A313M",
                               "diameter d, uncoiled",
-                              "Rm expected; G",
-                              "mill certificate",
+                              "Rm aged expected; G",
+                              "condition C: cold drawn, not aged",
+                              "d without asking",
+                              "EN\u00a010204 type\u00a03.1: d, Rm",
+                              "certificate",
                               "tolerance class of d",
                               "surface; presetting",
                               "deburred",
@@ -111,7 +114,7 @@ TEST_CASE("a strength from memory is to be confirmed, one that was seen is not",
     auto& table = std::get<wire::StrengthTable>(grade.strength);
     for (wire::StrengthRow& row : table.rows) row.evidence = wire::Evidence::standard;
     CHECK_THAT(sheet_words(spec, grade), ContainsSubstring("Rm at least; G"));
-    CHECK_THAT(sheet_words(spec, grade), ContainsSubstring("mill certificate\nwith the lot: d, Rm"));
+    CHECK_THAT(sheet_words(spec, grade), ContainsSubstring("certificate\nEN\u00a010204 type\u00a03.1: d, Rm"));
     for (const wire::Evidence weak : {wire::Evidence::memory, wire::Evidence::estimate, wire::Evidence::fit}) {
         for (wire::StrengthRow& row : table.rows) row.evidence = weak;
         CHECK_THAT(sheet_words(spec, grade), ContainsSubstring("Rm expected; G"));
@@ -136,9 +139,11 @@ TEST_CASE("a load corresponds to the grade that its tolerance holds, whatever th
     CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("corresponding to (EN 15800 grade 2)"));
     spec.seated.plus = spec.seated.minus = 0.05 * newton;
     CHECK_THAT(joined(sheet_words(spec)),
-               ContainsSubstring("corresponding to (EN 15800: F1 finer than grade 1, F2 grade 2; to be agreed)"));
+               ContainsSubstring(
+                   "corresponding to (EN 15800: F1 finer than grade 1, F2 grade 2; to be agreed with the maker)"));
     spec.full_travel.plus = spec.full_travel.minus = 0.05 * newton;
-    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("(finer than EN 15800 grade 1; to be agreed)"));
+    CHECK_THAT(joined(sheet_words(spec)),
+               ContainsSubstring("(finer than EN 15800 grade 1; to be agreed with the maker)"));
 }
 
 TEST_CASE("a coil tolerance from memory corresponds to a grade instead of having it", "[sheet]") {
