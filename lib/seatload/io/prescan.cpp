@@ -34,7 +34,10 @@ class Walker {
         const auto unquoted = find_unquoted(text_.substr(at_, line_end() - at_));
         if (!unquoted) return false;
         const std::size_t from = at_ + unquoted->offset;
-        complain(from, unquoted->has_digit ? "a value with a unit belongs in quotes" : "a word belongs in quotes",
+        complain(from,
+                 unquoted->is_curly    ? "typographic quotes, and plain ones are wanted"
+                 : unquoted->has_digit ? "a value with a unit belongs in quotes"
+                                       : "a word belongs in quotes",
                  "write " + unquoted->assignment);
         found_.mended += text_.substr(copied_, from - copied_);
         found_.mended += unquoted->quoted;
@@ -95,8 +98,13 @@ class Walker {
     void skip_foreign() {
         const std::size_t from = at_;
         while (at_ < text_.size() && static_cast<unsigned char>(text_[at_]) >= 0x80) ++at_;
-        complain(from, "\"" + std::string(text_.substr(from, at_ - from)) + "\" stands outside quotes",
-                 "keys are plain letters; units and texts belong in quotes: temperature = \"120 °C\"");
+        const std::string_view foreign = text_.substr(from, at_ - from);
+        if (with_plain_quotes(foreign) != foreign)
+            complain(from, "typographic quotes, and plain ones are wanted",
+                     "write \" with the key for it, in a plain text editor: firm = \"Spring works\"");
+        else
+            complain(from, "\"" + std::string(foreign) + "\" stands outside quotes",
+                     "keys are plain letters; units and texts belong in quotes: temperature = \"120 °C\"");
         has_foreign_ = true;
     }
 

@@ -2,6 +2,7 @@
 #include <seatload/io/reader.hpp>
 
 #include <algorithm>
+#include <array>
 
 #include <seatload/core/assert.hpp>
 #include <seatload/core/text.hpp>
@@ -22,6 +23,19 @@ void complain_of_span(Document& document, const Node& node, std::string_view whe
 
 }  // namespace detail
 
+namespace {
+
+/// "first", "second", up to "tenth", then "11th".
+std::string ordinal(std::size_t number) {
+    constexpr std::array<std::string_view, 10> kWords{"first", "second",  "third",  "fourth", "fifth",
+                                                      "sixth", "seventh", "eighth", "ninth",  "tenth"};
+    if (number <= kWords.size()) return std::string(kWords[number - 1]);
+    const std::size_t last = number / 10 % 10 == 1 ? 0 : number % 10;
+    return std::to_string(number) + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
+}
+
+}  // namespace
+
 void RowReader::expect_at_most(std::size_t count) {
     if (list_.size() > count)
         document_.error(list_[count].at, path_ + ": a row has at most " + std::to_string(count) + " members");
@@ -39,6 +53,8 @@ Reader::Reader(Reader&& other) noexcept
       table_(other.table_),
       at_(other.at_),
       path_(std::move(other.path_)),
+      member_(std::move(other.member_)),
+      inside_(std::move(other.inside_)),
       asked_(std::move(other.asked_)),
       allows_all_(other.allows_all_) {
     other.allows_all_ = true;  // what is moved away reports nothing
@@ -69,16 +85,24 @@ std::string Reader::path(std::string_view key) const {
     return path_.empty() ? std::string(key) : path_ + '.' + std::string(key);
 }
 
+std::string Reader::called(std::string_view key) const {
+    if (member_.empty()) return path(key);
+    return (inside_.empty() ? "" : inside_ + '.') + std::string(key) + " of " + member_;
+}
+
 std::optional<Reader> Reader::table(std::string_view key) {
     const Node* value = node(key);
     if (value == nullptr) return std::nullopt;
     if (!std::holds_alternative<Table>(value->value)) {
-        detail::complain(*document_, *value, path(key),
+        detail::complain(*document_, *value, called(key),
                          {"a table is wanted, this is " + std::string(kind_of(*value)),
                           "begin it with a line [" + path(key) + "]", 0});
         return std::nullopt;
     }
-    return std::optional<Reader>(std::in_place, *document_, *value, path(key));
+    std::optional<Reader> found(std::in_place, *document_, *value, path(key));
+    found->member_ = member_;
+    if (!member_.empty()) found->inside_ = (inside_.empty() ? "" : inside_ + '.') + std::string(key);
+    return found;
 }
 
 std::optional<Reader> Reader::need_table(std::string_view key, std::string_view example) {
@@ -99,13 +123,16 @@ std::vector<Reader> Reader::tables(std::string_view key) {
                                 return std::holds_alternative<Table>(member.value);
                             });
     if (!all_tables) {
-        detail::complain(*document_, *value, path(key),
+        detail::complain(*document_, *value, called(key),
                          {"tables in a list are wanted, this is " + std::string(kind_of(*value)),
                           "begin each with a line [[" + path(key) + "]]", 0});
         return readers;
     }
-    for (std::size_t i = 0; i < list->size(); ++i)
-        readers.emplace_back(*document_, (*list)[i], path(key) + '[' + std::to_string(i) + ']');
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        readers.emplace_back(*document_, (*list)[i], path(key));
+        readers.back().call("the " + ordinal(i + 1) + ' ' + std::string(key) +
+                            (member_.empty() ? "" : " of " + member_));
+    }
     return readers;
 }
 
@@ -115,26 +142,26 @@ std::vector<RowReader> Reader::rows(std::string_view key) {
     if (value == nullptr) return readers;
     const List* list = std::get_if<List>(&value->value);
     if (list == nullptr) {
-        detail::complain(*document_, *value, path(key),
+        detail::complain(*document_, *value, called(key),
                          {"a list of lists is wanted, this is " + std::string(kind_of(*value)), "", 0});
         return readers;
     }
     for (const Node& member : *list) {
         if (const List* row = std::get_if<List>(&member.value))
-            readers.emplace_back(*document_, *row, member.at, path(key));
+            readers.emplace_back(*document_, *row, member.at, called(key));
         else
-            detail::complain(*document_, member, path(key),
+            detail::complain(*document_, member, called(key),
                              {"a list is wanted, this is " + std::string(kind_of(member)), "", 0});
     }
     return readers;
 }
 
 void Reader::error(std::string_view key, std::string message, std::string hint) {
-    document_->error(at(key), path(key) + ": " + std::move(message), std::move(hint));
+    document_->error(at(key), called(key) + ": " + std::move(message), std::move(hint));
 }
 
 void Reader::missing(std::string_view key, std::string_view example) {
-    document_->error(at_, path(key) + " is missing",
+    document_->error(at_, called(key) + " is missing",
                      "add for example: " + std::string(key) + " = " + std::string(example));
 }
 
@@ -148,7 +175,7 @@ void Reader::report_unknown_keys() {
             known.erase(std::unique(known.begin(), known.end()), known.end());
             hint = "known here: " + join(known, ", ");
         }
-        document_->error(entry.at, "unknown key " + path(entry.key), std::move(hint));
+        document_->error(entry.at, "unknown key " + called(entry.key), std::move(hint));
     }
 }
 

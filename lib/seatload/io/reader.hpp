@@ -46,7 +46,7 @@ class Reader {
   public:
     /// The whole document.
     explicit Reader(Document& document);
-    /// A table inside it; `path` ("space", "wire.own[0]") leads the messages.
+    /// A table inside it; `path` ("space", "offer.wire") leads the messages.
     Reader(Document& document, const Node& table, std::string path);
     Reader(Reader&& other) noexcept;
     Reader(const Reader&) = delete;
@@ -94,16 +94,22 @@ class Reader {
     /// Marks keys as known without reading them.
     void allow(std::string_view key) { asked_.emplace_back(key); }
     void allow_all() { allows_all_ = true; }
+    /// Lets messages on this table and those inside it speak of "offer B" instead of "the second offer".
+    void call(std::string name) { member_ = std::move(name); }
 
   private:
     const Node* node(std::string_view key);
     std::string path(std::string_view key) const;
+    /// The key as messages name it: "space.bore", "wire.diameter of the first offer".
+    std::string called(std::string_view key) const;
     void report_unknown_keys();
 
     Document* document_;
     const Table* table_;
     Position at_;
-    std::string path_;
+    std::string path_;    ///< as a header names the table
+    std::string member_;  ///< the member of a list that holds the table: "the first offer"; empty: none does
+    std::string inside_;  ///< the path from that member to the table
     std::vector<std::string> asked_;
     bool allows_all_ = false;
 };
@@ -150,7 +156,7 @@ template <class T>
 std::optional<T> Reader::find(std::string_view key, const Span& span) {
     const Node* value = node(key);
     if (value == nullptr) return std::nullopt;
-    return detail::read_value<T>(*document_, *value, path(key), span);
+    return detail::read_value<T>(*document_, *value, called(key), span);
 }
 
 template <class T>
@@ -180,13 +186,14 @@ std::vector<T> Reader::list(std::string_view key, const Span& span) {
     if (value == nullptr) return members;
     const List* list = std::get_if<List>(&value->value);
     if (list == nullptr) {
-        detail::complain(*document_, *value, path(key),
+        detail::complain(*document_, *value, called(key),
                          {"a list is wanted, this is " + std::string(kind_of(*value)),
                           "put it in brackets: " + std::string(key) + " = [ ... ]", 0});
         return members;
     }
     for (const Node& member : *list)
-        if (auto read = detail::read_value<T>(*document_, member, path(key), span)) members.push_back(std::move(*read));
+        if (auto read = detail::read_value<T>(*document_, member, called(key), span))
+            members.push_back(std::move(*read));
     return members;
 }
 

@@ -107,6 +107,7 @@ record::Offer read_offer(Reader& table, const record::Enquired& enquiry,
     AnswerReader fields(table);
     fields.words("alternative", offer.alternative, "");
     expect_letter(table, offer.alternative, enquiry.alternatives);
+    if (!offer.alternative.empty()) table.call("offer " + offer.alternative);
     if (!offer.alternative.empty())
         expect_first(table, "alternative", offer.alternative, letters, "alternative " + offer.alternative);
     fields.answer("tooling", offer.tooling, kAny, "");

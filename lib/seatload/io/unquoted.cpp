@@ -2,6 +2,7 @@
 #include <seatload/io/unquoted.hpp>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 
 #include <seatload/core/text.hpp>
@@ -61,6 +62,25 @@ std::optional<std::string> list_in_quotes(std::string_view list) {
     return '[' + mended + ']';
 }
 
+/// The value with plain quotes in place of typographic ones; nothing when it has none, or they stand inside plain ones.
+std::optional<std::string> with_quotes_mended(std::string_view value) {
+    const std::string plain = with_plain_quotes(value);
+    if (plain == value || plain.size() < 2) return std::nullopt;
+    if (plain.front() == '[' && plain.back() == ']') {
+        std::string list;
+        for (const std::string_view piece : split(value.substr(1, value.size() - 2), ',')) {
+            const auto member = with_quotes_mended(trim(piece));
+            if (!member) return std::nullopt;
+            list += (list.empty() ? "" : ", ") + *member;
+        }
+        return '[' + list + ']';
+    }
+    const bool is_whole =
+        plain.front() == '"' && plain.back() == '"' &&
+        std::string_view(plain).substr(1, plain.size() - 2).find_first_of("\"\\") == std::string::npos;
+    return is_whole ? std::optional(plain) : std::nullopt;
+}
+
 std::optional<std::string> mended_value(std::string_view value) {
     if (value.empty() || value.find_first_of("\"'{}\\") != std::string_view::npos) return std::nullopt;
     if (value.front() == '[' && value.back() == ']' && value.rfind('[') == 0) return list_in_quotes(value);
@@ -70,17 +90,27 @@ std::optional<std::string> mended_value(std::string_view value) {
 
 }  // namespace
 
+std::string with_plain_quotes(std::string_view text) {
+    constexpr std::array<std::string_view, 10> kTypographic{"“", "”", "„", "‟", "«", "»", "‘", "’", "‚", "‛"};
+    std::string plain;
+    for (const std::string& letter : code_points(text))
+        plain += std::find(kTypographic.begin(), kTypographic.end(), letter) != kTypographic.end() ? "\"" : letter;
+    return plain;
+}
+
 std::optional<Unquoted> find_unquoted(std::string_view line) {
     const std::size_t equals = line.find('=');
     if (equals == std::string_view::npos || !is_key(trim(line.substr(0, equals)))) return std::nullopt;
     const std::string_view value = trim(line.substr(equals + 1, line.find('#', equals) - equals - 1));
-    const auto mended = mended_value(value);
+    const auto with_quotes = with_quotes_mended(value);
+    const auto mended = with_quotes ? with_quotes : mended_value(value);
     if (!mended) return std::nullopt;
     Unquoted found;
     found.offset = static_cast<std::size_t>(value.data() - line.data());
     found.value = value;
     found.quoted = *mended;
     found.assignment = std::string(trim(line.substr(0, equals))) + " = " + *mended;
+    found.is_curly = with_quotes.has_value();
     found.has_digit = std::any_of(value.begin(), value.end(), is_digit);
     return found;
 }

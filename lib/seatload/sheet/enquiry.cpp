@@ -29,8 +29,8 @@ struct WritingRoom {
     double box;  ///< for words alone in a small table
 };
 constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 15.0, 11.0},
-                                   WritingRoom{8.0, 13.0, 10.0}, WritingRoom{7.0, 11.0, 9.0},
-                                   WritingRoom{6.4, 10.0, 8.0}};
+                                   WritingRoom{8.0, 13.0, 10.0},  WritingRoom{7.0, 11.0, 9.0},
+                                   WritingRoom{6.4, 10.0, 8.0},   WritingRoom{6.4, 8.0, 8.0}};
 constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".
@@ -66,7 +66,9 @@ void add_correspondence(PageFlow& flow, const Facts& facts, const demand::Corres
     const std::string delivery = !known.deliver_to.empty() ? known.deliver_to
                                  : known.address.empty()   ? std::string{}
                                                            : facts.say("enquiry.same_address");
-    RuledTable table{{28.0, (flow.width() - 28.0) / 2.0, (flow.width() - 28.0) / 2.0},
+    const double day = 28.0;
+    const double delivered = 62.0;
+    RuledTable table{{day, flow.width() - day - delivered, delivered},
                      {{facts.say("enquiry.reply_by"), facts.say("enquiry.reply_to"), facts.say("enquiry.deliver_to")},
                       {known.reply_by, asker(facts.spec, known, "\n"), delivery}}};
     if (!is_complete) table.least_row_height = kForAHand;
@@ -80,8 +82,8 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives, const Enqu
     std::string words = facts.say("enquiry.please_quote");
     if (!spec.identity.number.empty()) words += " " + facts.say("enquiry.number", {{"number", spec.identity.number}});
     if (!spec.quantities.empty()) words += " " + facts.say("order.lots", {{"lots", quantities(spec)}});
+    if (alternatives.size() > 1) words += " " + facts.say("enquiry.any_will_do", {{"letters", letters(alternatives)}});
     flow.paragraph(words);
-    if (alternatives.size() > 1) flow.paragraph(facts.say("enquiry.any_will_do", {{"letters", letters(alternatives)}}));
     words = facts.say("enquiry.sheets_follow");
     if (!letter.form_name.empty()) words += " " + facts.say("enquiry.form_attached", {{"file", letter.form_name}});
     flow.paragraph(words);
@@ -95,9 +97,10 @@ void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
                       tables.front());
     for (std::size_t i = 1; i < tables.size(); ++i) flow.table(tables[i]);
     const std::string common = common_words(alternatives);
-    if (!common.empty()) flow.paragraph(facts.say("compare.alike", {{"values", common}}));
-    flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
-    if (facts.figures().has_inches()) flow.paragraph(facts.say("legend.inches"));
+    std::string words = common.empty() ? "" : facts.say("compare.alike", {{"values", common}}) + " ";
+    words += facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}});
+    if (facts.figures().has_inches()) words += " " + facts.say("compare.inches");
+    flow.paragraph(words);
 }
 
 void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
@@ -150,10 +153,9 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Enquir
                 room.box});
     for (const RuledTable& table : price_tables(alternatives, width, room.number)) flow.table(table);
     flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, width, room.sentence));
-    flow.headed_table(facts.say("reply.offered_by"),
-                      {{width - 104.0, 30.0, 74.0},
-                       {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
-                       room.box});
+    flow.table({{width - 104.0, 30.0, 74.0},
+                {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
+                room.box});
 }
 
 /// The reply form on as few pages as can be, the last of them as full as rows of other heights make it.

@@ -2,6 +2,7 @@
 #include <seatload/sheet/enquiry_tables.hpp>
 
 #include <algorithm>
+#include <array>
 
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
@@ -10,7 +11,7 @@ namespace seatload::sheet {
 namespace {
 
 constexpr std::size_t kColumns = 5;  ///< alternatives side by side on upright A4
-constexpr double kNameWidth = 42.0;
+constexpr std::array kNameWidths{42.0, 30.0, 34.0, 38.0, 46.0, 50.0, 54.0, 58.0};  ///< the usual one first
 
 /// Whether the same coil diameter, De or Di, rules in all.
 bool rule_alike(std::span<const Facts> alternatives) {
@@ -123,6 +124,39 @@ std::string with_head(const Comparison& comparison) {
                                                           : comparison.name + ", " + comparison.unit;
 }
 
+/// Tables of what differs whose rows are named in a column so wide.
+std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, const std::vector<Comparison>& all,
+                                          double width, double name_width) {
+    std::vector<RuledTable> tables;
+    const std::size_t parts = (alternatives.size() + kColumns - 1) / kColumns;
+    const std::size_t longest = (alternatives.size() + parts - 1) / parts;
+    const double column = (width - name_width) / static_cast<double>(std::max<std::size_t>(longest, 3));
+    std::size_t first = 0;
+    for (std::size_t part = 0; part < parts; ++part) {
+        // As many in each as can be, so that none stands alone on the last.
+        const std::size_t count = (alternatives.size() - first + parts - part - 1) / (parts - part);
+        RuledTable table;
+        table.widths.assign(count + 1, column);
+        table.widths[0] = name_width;
+        table.rows.push_back({alternatives.front().say("compare.alternative")});
+        for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
+        for (const Comparison& comparison : all) {
+            if (alternatives.size() > 1 && comparison.is_common()) continue;
+            table.rows.push_back({with_head(comparison)});
+            for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
+        }
+        first += count;
+        tables.push_back(std::move(table));
+    }
+    return tables;
+}
+
+double total_height(const std::vector<RuledTable>& tables) {
+    double sum = 0.0;
+    for (const RuledTable& table : tables) sum += height(table);
+    return sum;
+}
+
 RuledTable form(std::span<const Facts> alternatives, double width, std::vector<std::string> heads,
                 std::vector<double> widths, double row_height) {
     RuledTable table;
@@ -161,28 +195,12 @@ std::string letter(std::span<const Facts> alternatives, std::size_t index) {
 
 std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, double width) {
     const std::vector<Comparison> all = comparisons(alternatives);
-    std::vector<RuledTable> tables;
-    const std::size_t parts = (alternatives.size() + kColumns - 1) / kColumns;
-    const std::size_t longest = (alternatives.size() + parts - 1) / parts;
-    const double column = (width - kNameWidth) / static_cast<double>(std::max<std::size_t>(longest, 3));
-    std::size_t first = 0;
-    for (std::size_t part = 0; part < parts; ++part) {
-        // As many in each as can be, so that none stands alone on the last.
-        const std::size_t count = (alternatives.size() - first + parts - part - 1) / (parts - part);
-        RuledTable table;
-        table.widths.assign(count + 1, column);
-        table.widths[0] = kNameWidth;
-        table.rows.push_back({alternatives.front().say("compare.alternative")});
-        for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
-        for (const Comparison& comparison : all) {
-            if (alternatives.size() > 1 && comparison.is_common()) continue;
-            table.rows.push_back({with_head(comparison)});
-            for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
-        }
-        first += count;
-        tables.push_back(std::move(table));
+    std::vector<RuledTable> best = comparison_tables(alternatives, all, width, kNameWidths.front());
+    for (const double name_width : kNameWidths) {
+        std::vector<RuledTable> tables = comparison_tables(alternatives, all, width, name_width);
+        if (total_height(tables) < total_height(best)) best = std::move(tables);
     }
-    return tables;
+    return best;
 }
 
 std::string common_words(std::span<const Facts> alternatives) {
@@ -197,7 +215,7 @@ std::string common_words(std::span<const Facts> alternatives) {
 std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height) {
     constexpr std::size_t kLots = 3;  ///< side by side on upright A4
     constexpr double kLetter = 12.0;
-    constexpr double kTooling = 26.0;
+    constexpr double kTooling = 32.0;
     const Facts& facts = alternatives.front();
     const std::vector<int>& lots = facts.spec.quantities;
     const std::size_t lines = std::max<std::size_t>(lots.size(), 1);

@@ -10,8 +10,9 @@
 namespace seatload::sheet {
 
 /// The lines of a text broken at blanks so that none is wider than `width` [mm] when drawn at a height and squeeze.
-/// A line also ends at each '\n'. A
-/// single word that is wider still is broken between characters. At least one line comes back.
+/// A line also ends at each '\n'. A number stays in one line with its unit, and "±" with the deviation behind it; what
+/// is wider still is broken before a sign, and only a single number or word that is too wide between characters. At
+/// least one line comes back.
 std::vector<std::string> wrapped(std::string_view words, double width, double height = kLettering,
                                  Face face = Face::regular, double squeeze = 1.0);
 
