@@ -201,7 +201,8 @@ Amount Figures::length(Length length, Decimals decimals, Rounding rounding) cons
 Amount Figures::stress(Stress stress) const { return amount(Unit::mpa, in_mpa(stress), {0}); }
 
 Amount Figures::significant(Unit unit, double value, int digits, Rounding rounding) const {
-    const int metric = decimals_in(seatload::significant(value, digits));
+    const int before = value == 0.0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
+    const int metric = std::max(0, digits - before);
     const int further = further_decimals(unit, rounding);
     return amount(unit, value, {metric}, rounding, {further, std::max(0, metric + further)});
 }

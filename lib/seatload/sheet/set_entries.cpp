@@ -19,7 +19,7 @@ constexpr std::size_t kWithHeading = 2;  ///< entries that stay with their headi
 constexpr double kGridName = 16.0;       ///< width of a grid's row names
 constexpr double kGridGap = 1.0;         ///< between its columns
 constexpr double kNarrowestInGrid = 0.6;
-constexpr double kFullSheet = 0.84;  ///< letters as narrow as this or narrower save lines
+constexpr double kFullSheet = 0.78;  ///< letters as narrow as this or narrower save lines
 constexpr double kHeadingGap = 0.9;  ///< above a heading that is not at the top
 constexpr double kRuleGap = 0.4;     ///< below a heading's rule
 

@@ -190,8 +190,16 @@ std::string wire_range_words(const Facts& facts) {
 }
 
 std::string strength_name(const Facts& facts, bool firm) {
-    if (facts.is_aged()) return facts.say(firm ? "wire.aged_strength_at_least" : "wire.aged_strength_expected");
-    return facts.say(firm ? "wire.strength_at_least" : "wire.strength_expected");
+    if (facts.is_aged())
+        return firm ? facts.say("wire.aged_strength_at_least") : facts.say("wire.aged_strength_expected");
+    return firm ? facts.say("wire.strength_at_least") : facts.say("wire.strength_expected");
+}
+
+/// R_m of wire that is aged later is not that of our data, so that there is nothing to compare on the certificate.
+std::string certificate_words(const Facts& facts, bool firm) {
+    const std::string type = certificate_type(facts.spec);
+    return firm || facts.is_aged() ? facts.say("wire.certificate_says", {{"type", type}})
+                                   : facts.say("wire.certificate_asks", {{"type", type}});
 }
 
 /// What the spring may lose in warm service; nothing when it stays cool.
@@ -228,9 +236,7 @@ Entries wire_entries(const Facts& facts) {
     out.push_back(
         Named{Status::reference, strength_name(facts, firm),
               references_with_unit(figures.stress(strength.minimum), figures.stress(facts.values.moduli.shear))});
-    out.push_back(Named{Status::required, facts.say("wire.certificate"),
-                        facts.say(firm || facts.is_aged() ? "wire.certificate_says" : "wire.certificate_asks",
-                                  {{"type", certificate_type(facts.spec)}})});
+    out.push_back(Named{Status::required, facts.say("wire.certificate"), certificate_words(facts, firm)});
     if (facts.is_aged()) out.push_back(Paragraph{facts.say("wire.certificate_of_aged")});
     return out;
 }

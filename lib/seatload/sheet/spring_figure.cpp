@@ -47,14 +47,15 @@ bool is_clear_of_words(const Drawing& drawing, const Text& text) {
     });
 }
 
-/// Whether no line, each taken for the box round it, runs where the words would stand.
+/// Whether no line, each piece taken for the box round it, runs where the words would stand.
 bool is_clear_of_lines(const Drawing& drawing, const Text& text) {
     return std::none_of(drawing.items().begin(), drawing.items().end(), [&](const Item& item) {
         const auto* line = std::get_if<Line>(&item);
-        if (line == nullptr) return false;
-        Box box = empty_box();
-        for (const Point p : line->points) box = include(box, p);
-        return box.overlaps(text_box(text));
+        for (std::size_t i = 1; line != nullptr && i < line->points.size(); ++i) {
+            const Box box = include(include(empty_box(), line->points[i - 1]), line->points[i]);
+            if (box.overlaps(text_box(text))) return true;
+        }
+        return false;
     });
 }
 
@@ -311,7 +312,7 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
     const double y = placed.left_face.y;
     VerticalDimension dimension{{x, y - radius}, {x, y + radius}, line_x, placed.figure.words.coil_diameter};
     // Words on the left of the wire may reach over those of the diameter.
-    dimension.words_most_y = placed.box.top - kHeading;
+    if (!is_diameter_right(placed.figure)) dimension.words_most_y = placed.box.top - kHeading;
     if (const WireLeader leader = wire_leader(placed); leader.is_left)
         dimension.words_most_y = std::min(dimension.words_most_y, leader.knee.y - 1.0);
     draw(drawing, dimension);

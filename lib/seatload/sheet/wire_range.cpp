@@ -3,7 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
+#include <map>
 #include <string_view>
 
 #include <seatload/check/evaluation.hpp>
@@ -32,7 +32,7 @@ double half_turn_coils(double wanted, double slack) {
     return std::clamp(wanted, half - slack, half + slack);
 }
 
-bool keeps(const record::LoadAtLength& load, Force given) {
+bool gives(const record::LoadAtLength& load, Force given) {
     const Force off = given - load.nominal;
     return off <= kShareOfTolerance * load.plus && -off <= kShareOfTolerance * load.minus;
 }
@@ -48,8 +48,8 @@ class WireRange {
           keeps_half_turn_(keeps_half_turn),
           rate_(spring::rate(shear(spec.spring.wire_diameter), spec.spring.wire_diameter, spec.spring.mean_diameter,
                              spring::active_coils(spec.spring.ends, spec.spring.total_coils))) {
-        // What the maker cannot mend is not held against another wire.
-        broken_ = broken_rules(spec.spring).value_or(std::set<std::string_view>{});
+        if (const auto own = check::evaluate(spec.spring, grade_, requirement_, tables_))
+            for (const check::Verdict& verdict : own->verdicts) own_margins_[verdict.rule->id] = verdict.margin;
     }
 
     /// The last diameter that still serves, walking so many steps at a time from the spec's own.
@@ -81,25 +81,24 @@ class WireRange {
         const Length middle = 0.5 * (spec_.seated.length + spec_.full_travel.length);
         s.free_length = middle + rate_ / rate * (spec_.spring.free_length - middle);
         for (const record::LoadAtLength* load : {&spec_.seated, &spec_.full_travel})
-            if (n != wanted && !keeps(*load, rate * (s.free_length - load->length))) return std::nullopt;
+            if (n != wanted && !gives(*load, rate * (s.free_length - load->length))) return std::nullopt;
         return s;
     }
 
-    /// Nothing: the grade has no strength there.
-    std::optional<std::set<std::string_view>> broken_rules(const spring::Spring& s) const {
-        const auto evaluation = check::evaluate(s, grade_, requirement_, tables_);
-        if (!evaluation) return std::nullopt;
-        std::set<std::string_view> out;
-        for (const check::Verdict& verdict : evaluation->verdicts)
-            if (!verdict.passed) out.insert(verdict.rule->id);
-        return out;
+    /// A limit that the spec's own spring does not keep must not be passed further.
+    bool keeps(const check::Verdict& verdict) const {
+        if (verdict.passed) return true;
+        const auto own = own_margins_.find(verdict.rule->id);
+        return own != own_margins_.end() && own->second < 0.0 && verdict.margin >= own->second;
     }
 
     bool serves(Length d) const {
         const auto spring = rewound(d);
         if (!spring) return false;
-        const auto broken = broken_rules(*spring);
-        return broken && std::includes(broken_.begin(), broken_.end(), broken->begin(), broken->end());
+        const auto evaluation = check::evaluate(*spring, grade_, requirement_, tables_);
+        if (!evaluation) return false;  // the grade has no strength there
+        return std::all_of(evaluation->verdicts.begin(), evaluation->verdicts.end(),
+                           [&](const check::Verdict& verdict) { return keeps(verdict); });
     }
 
     const record::Spec& spec_;
@@ -108,7 +107,7 @@ class WireRange {
     const tolerance::Tables& tables_;
     bool keeps_half_turn_;
     Rate rate_;
-    std::set<std::string_view> broken_;
+    std::map<std::string_view, double> own_margins_;  ///< by rule
 };
 
 }  // namespace

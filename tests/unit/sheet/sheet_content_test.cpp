@@ -19,7 +19,7 @@ TEST_CASE("the sheet carries the fields a compression spring is ordered by", "[s
                               "ASTM A313/A313M",
                               "diameter d, uncoiled",
                               "Rm aged expected; G",
-                              "condition C: cold drawn, not aged",
+                              "wire as bought",
                               "d without asking",
                               "EN\u00a010204 type\u00a03.1: d, Rm",
                               "certificate",
