@@ -14,12 +14,14 @@
 #include <seatload/sheet/report.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
+#include <cli/budget_view.hpp>
 #include <cli/papers.hpp>
 #include <cli/progress_bar.hpp>
 #include <cli/reply_paper.hpp>
 #include <cli/session.hpp>
 #include <cli/size_view.hpp>
 #include <cli/spec_seal.hpp>
+#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -95,6 +97,23 @@ std::vector<Paper> make_papers(const demand::Requirement& requirement, const siz
     return papers;
 }
 
+/// The budget of a requirement's plunger when no spring can keep it.
+std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& requirement) {
+    if (!requirement.plunger) return std::nullopt;
+    demand::Budget budget = demand::plunger_budget(*requirement.plunger);
+    if (budget.is_possible()) return std::nullopt;
+    return budget;
+}
+
+/// Says why no spring was looked for.
+void tell_contradiction(const demand::Budget& budget, const SizeOptions& options, std::ostream& out) {
+    if (options.json)
+        out << contradicted_json(options.requirement, budget).dump(2) << '\n';
+    else
+        out << wrapped("", options.requirement + ": no spring can do what its plunger asks.", options.width, 2)
+            << contradictions_text(budget, options.width);
+}
+
 }  // namespace
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
@@ -105,6 +124,11 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     });
     if (!requirement) return refuse(requirement.error(), err);
 
+    if (const auto contradicted = contradicted_plunger(*requirement)) {
+        complain(requirement.error(), err);
+        tell_contradiction(*contradicted, options, out);
+        return kNothingFits;
+    }
     const sizing::Space space = sizing::search_space(*requirement, references->wires);
     const Timed found = timed_search(space, *references, options, err);
     const auto count =
@@ -119,7 +143,8 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
 
-    const SizeView view{options.requirement, *requirement, space, found.census, offers};
+    SizeView view{options.requirement, *requirement, space, found.census, offers, {}};
+    if (offers.empty()) view.held_seat = sizing::held_seat(*requirement, references->wires, references->tolerances);
     if (options.json) {
         out << size_json(view).dump(2) << '\n';
     } else {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <nlohmann/json.hpp>
 
+#include <cli/budget_view.hpp>
 #include <cli/evaluation_view.hpp>
 #include <cli/size_view.hpp>
 
@@ -45,9 +46,18 @@ Json size_json(const SizeView& v) {
     json["left_out"] = Json::array();
     for (const auto& grade : v.space.left_out)
         json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});
+    json["fit_if_seat_held"] = v.held_seat ? Json(v.held_seat->fit) : Json(nullptr);
     json["alternatives"] = Json::array();
     for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
     return json;
+}
+
+Json contradicted_json(const std::string& file, const demand::Budget& budget) {
+    return {{"requirement", file},
+            {"looked_at", 0},
+            {"fit", 0},
+            {"contradictions", contradictions_json(budget)},
+            {"alternatives", Json::array()}};
 }
 
 }  // namespace seatload::cli

@@ -64,6 +64,8 @@ std::string asked(const SizeView& v, int width) {
     return wrapped("", title(v), width, 2) + line("Space: " + space_words(r.space)) +
            line("Seated load: " + band_words(r.seated_load, r.surroundings)) +
            line("Full-travel load: " + band_words(r.full_travel_load, r.surroundings)) +
+           (r.plunger ? line("Both loads are worked out from the plunger: \"seatload budget " + v.file + "\" tells how")
+                      : "") +
            line("Limits: school " + std::string(spring::word(r.limits.school)));
 }
 
@@ -157,6 +159,20 @@ std::string nothing_fits(const SizeView& v, int width) {
                    width, 2);
 }
 
+/// What a seat that cannot slide would let in: the right loads may well be at hand, in springs that buckle.
+std::string held_seat(const SizeView& v, int width) {
+    if (!v.held_seat) return {};
+    const std::string buckle = v.held_seat->all_buckle
+                                   ? "A softer, longer spring has the right loads, but buckles on a seat that slides: "
+                                   : "A spring that has the right loads buckles or leans on a seat that slides: ";
+    const unsigned long long fit = v.held_seat->fit;
+    return wrapped("",
+                   buckle + "with the far seat held from sliding (seats = \"fixed\") " + grouped(fit) +
+                       (fit == 1 ? " spring" : " springs") +
+                       " would fit. Hold the seat, guide the spring along its length, or give it less height to fill.",
+                   width, 2);
+}
+
 /// In whole tenths, as rooms are compared.
 std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(sizing::room_in_tenths(room) / 10.0, 1); }
 
@@ -209,7 +225,7 @@ std::string offers(const SizeView& v, int width) {
 std::string size_text(const SizeView& v, double seconds, int width) {
     std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) +
                       left_out(v, width);
-    if (v.offers.empty()) return out + '\n' + nothing_fits(v, width);
+    if (v.offers.empty()) return out + '\n' + nothing_fits(v, width) + held_seat(v, width);
     return out + '\n' + offers(v, width);
 }
 

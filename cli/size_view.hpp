@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include <nlohmann/json_fwd.hpp>
 #include <seatload/check/evaluation.hpp>
+#include <seatload/demand/budget.hpp>
 #include <seatload/record/spec.hpp>
+#include <seatload/sizing/held_seat.hpp>
 #include <seatload/sizing/spread.hpp>
 
 namespace seatload::cli {
@@ -25,6 +28,7 @@ struct SizeView {
     const sizing::Space& space;
     const sizing::Census& census;
     const std::vector<Offer>& offers;
+    std::optional<sizing::HeldSeat> held_seat;  ///< when nothing fits, and would if the seat could not slide
 };
 
 /// For people, in lines of at most `width` columns; `seconds` is the time the search took.
@@ -32,5 +36,8 @@ std::string size_text(const SizeView& view, double seconds, int width);
 
 /// For programs; holds no time, so that equal inputs give equal bytes.
 nlohmann::ordered_json size_json(const SizeView& view);
+
+/// The same for a requirement whose plunger no spring can serve: nothing was looked at.
+nlohmann::ordered_json contradicted_json(const std::string& file, const demand::Budget& budget);
 
 }  // namespace seatload::cli

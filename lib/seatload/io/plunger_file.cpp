@@ -35,6 +35,10 @@ record::PlungerFile read_tables(Reader& root) {
         FieldReader fields(*table);
         visit_space(fields, file.space.emplace());
     }
+    if (auto table = root.table("surroundings")) {
+        FieldReader fields(*table);
+        visit_surroundings(fields, file.surroundings.emplace());
+    }
     if (auto table = root.need_table("plunger", "seat_diameter = \"7.9 mm\""))
         file.plunger = read_plunger_table(*table, file.space ? travel_of(*file.space) : std::nullopt);
     if (*format == kRequirementFormat) return file;

@@ -55,18 +55,31 @@ void write_load(TomlWriter& writer, const demand::Budget& budget) {
     fields.field("full_travel", budget.full_travel_rounded, kNotNegative, "");
 }
 
+void write_surroundings(TomlWriter& writer, const std::optional<demand::Surroundings>& surroundings) {
+    if (surroundings) {
+        writer.table("surroundings");
+        FieldWriter fields(writer);
+        visit_surroundings(fields, *surroundings);
+        return;
+    }
+    writer.comment("");
+    writer.comment("[surroundings]  to be filled in: where it gets hot, the spring loses load");
+    writer.comment("temperature = \"120 °C\"");
+}
+
 }  // namespace
 
 std::string write_budget_requirement(const record::PlungerFile& plunger, const demand::Budget& budget,
                                      const std::string& source) {
     TomlWriter writer;
     writer.comment("Requirement, its loads worked out by `seatload budget` from " + source + ".");
-    writer.comment("Add what else is known: surroundings, limits, order (templates/ahead_latch.toml shows all keys).");
+    writer.comment("Add what else is known: wire, coil, limits, order (templates/ahead_latch.toml shows the keys).");
     writer.comment("");
     writer.entry("format", quoted_text(kRequirementFormat));
     write_identity(writer, plunger.identity);
     write_space(writer, plunger);
     write_load(writer, budget);
+    write_surroundings(writer, plunger.surroundings);
     return std::move(writer).text();
 }
 

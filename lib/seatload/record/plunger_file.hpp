@@ -12,6 +12,7 @@ namespace seatload::record {
 struct PlungerFile {
     demand::Identity identity;
     std::optional<demand::Space> space;  ///< the room of its spring, when it is known
+    std::optional<demand::Surroundings> surroundings;
     demand::Plunger plunger;
     std::optional<demand::SpringLoads> spring;  ///< of a spring to be looked at
 };
