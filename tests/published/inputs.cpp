@@ -12,8 +12,9 @@ constexpr int kDeepest = 40;  // two quantities that ask for each other would ne
 
 Quantities all_quantities() {
     Quantities all;
-    for (const Quantities& part : {geometry_quantities(), load_quantities(), design_quantities(), fatigue_quantities(),
-                                   stability_quantities(), tolerance_quantities()})
+    for (const Quantities& part :
+         {geometry_quantities(), load_quantities(), design_quantities(), fatigue_quantities(), stability_quantities(),
+          tolerance_quantities(), plunger_quantities()})
         for (const auto& [name, entry] : part)
             if (!all.emplace(name, entry).second) throw std::runtime_error("two quantities are called " + name);
     return all;

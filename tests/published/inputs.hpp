@@ -70,5 +70,6 @@ Quantities design_quantities();
 Quantities fatigue_quantities();
 Quantities stability_quantities();
 Quantities tolerance_quantities();
+Quantities plunger_quantities();
 
 }  // namespace seatload::published

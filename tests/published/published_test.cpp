@@ -52,6 +52,7 @@ const std::set<std::string> kFiles{"bhandari.toml",
                                    "lateral.toml",
                                    "measured.toml",
                                    "mott_norton.toml",
+                                   "plunger.toml",
                                    "rate.toml",
                                    "sadhu_singh.toml",
                                    "shigley_checks.toml",
@@ -81,6 +82,7 @@ TEST_CASE("surge frequency and impact match published values") { check_subject("
 TEST_CASE("moduli at temperature match published values") { check_subject("temperature.toml"); }
 TEST_CASE("fatigue factors match published values") { check_subject("fatigue.toml"); }
 TEST_CASE("tolerances match published values") { check_subject("tolerance.toml"); }
+TEST_CASE("plungers released by oil match published values") { check_subject("plunger.toml"); }
 TEST_CASE("unit factors match published values") { check_subject("units.toml"); }
 TEST_CASE("Shigley's examples of springs to be judged come out") { check_subject("shigley_checks.toml"); }
 TEST_CASE("Shigley's examples of springs to be designed come out") { check_subject("shigley_designs.toml"); }
