@@ -49,6 +49,18 @@ void add_look(CLI::App& command, PaperOptions& o) {
     command.add_flag("--portrait", o.portrait, "sheets stand on their short side");
 }
 
+void add_bench(CLI::App& app, BenchOptions& o) {
+    CLI::App& c = add_command(app, "bench", "tell what springs carry, from readings of scale and height");
+    c.add_option("READINGS", o.readings, "files of readings")->required();
+    c.add_option("--output,-o", o.output, "folder for spring files and the bench sheet (default: output)")
+        ->option_text("FOLDER");
+    add_wire_file(c, o.wire_file);
+    c.add_flag_callback(
+        "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
+    c.add_flag("--overwrite", o.overwrite, "write over spring files that were edited by hand, too");
+    c.add_flag("--json", o.json, "write JSON: an array, one object a file");
+}
+
 void add_wire(CLI::App& app, WireOptions& o) {
     CLI::App& c = add_command(app, "wire", "list the wire grades, or show one");
     c.add_option("GRADE", o.grade, "grade to show, such as ASTM-A401; else all are listed");
@@ -94,7 +106,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
 void add_sheet(CLI::App& app, SheetOptions& o) {
     CLI::App& c = add_command(app, "sheet", "draw the sheets of specs, or take specs out again");
     c.add_option("FILE", o.files, "spec files; with --extract, PDFs")->required();
-    c.add_flag("--extract", o.extract, "take the specs, nothing else, out of PDFs");
+    c.add_flag("--extract", o.extract, "take specs out of PDFs, not other files in them");
     c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
     add_look(c, o.look);
@@ -177,14 +189,15 @@ std::string help_hint(const CLI::App& app) {
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
-                      ReplyOptions reply, ReportOptions report, BudgetOptions budget,
+                      ReplyOptions reply, ReportOptions report, BudgetOptions budget, BenchOptions bench,
                       const Terminal& terminal) {
-    wire.width = check.width = size.width = reply.width = budget.width = terminal.width;
+    wire.width = check.width = size.width = reply.width = budget.width = bench.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
     if (name == "check") return check;
     if (name == "size") return size;
+    if (name == "bench") return bench;
     if (name == "budget") return budget;
     if (name == "report") return report;
     if (name == "reply") return reply;
@@ -212,6 +225,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     ReportOptions report;
     ReplyOptions reply;
     BudgetOptions budget;
+    BenchOptions bench;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
@@ -223,6 +237,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     app.set_version_flag("--version", kVersion, "show the version");
     app.footer(kExitCodes);
     app.require_subcommand(1);
+    add_bench(app, bench);
     add_budget(app, budget);
     add_size(app, size);
     add_check(app, check);
@@ -242,7 +257,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
             << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, terminal), 0};
+    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, terminal), 0};
 }
 
 }  // namespace seatload::cli

@@ -77,7 +77,8 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
         const Judge judge = requirement          ? Judge::requirement
                             : c.file.requirement ? Judge::own_spec
                                                  : Judge::usual_limits;
-        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, judge};
+        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, judge,
+                                  c.file.measured ? &*c.file.measured : nullptr};
         all_fit = all_fit && c.evaluation.fits();
         if (options.json)
             array.push_back(evaluation_json(view));

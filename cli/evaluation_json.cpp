@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include <cli/evaluation_view.hpp>
+#include <cli/measured_view.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -89,6 +90,7 @@ Json evaluation_json(const EvaluationView& v) {
     json["at_smallest_length"] = at_length(e.at_smallest_length);
     json["at_solid_theoretical"] = at_length(e.at_solid);
     json["sideways"] = e.sideways ? sideways(*e.sideways) : Json(nullptr);
+    json["measured"] = v.measured != nullptr ? measured_json(*v.measured, e) : Json(nullptr);
     json["verdicts"] = Json::array();
     for (const check::Verdict& each : e.verdicts) json["verdicts"].push_back(verdict(each));
     return json;

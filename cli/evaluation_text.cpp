@@ -7,6 +7,7 @@
 #include <seatload/units/format.hpp>
 
 #include <cli/evaluation_view.hpp>
+#include <cli/measured_view.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -129,6 +130,7 @@ std::string evaluation_text(const EvaluationView& v, int width) {
     service += loss > 0.0 ? "load loss taken as " + fixed(100.0 * loss, 1) + " %" : "no load loss counted";
     if (!limits.load_loss && loss > 0.0) service += " (guidance, an estimate)";
     out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + '\n';
+    if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     return out + limit_lines(v, width);
 }

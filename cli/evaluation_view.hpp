@@ -5,6 +5,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 #include <seatload/check/evaluation.hpp>
+#include <seatload/record/measured.hpp>
 #include <seatload/wire/grade.hpp>
 
 namespace seatload::cli {
@@ -20,6 +21,7 @@ struct EvaluationView {
     const demand::Requirement& requirement;
     const check::Evaluation& evaluation;
     Judge judge = Judge::usual_limits;
+    const record::Measured* measured = nullptr;  ///< what the bench found of it; null when it was not measured
 };
 
 /// For people, in lines of at most `width` columns.

@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include <cli/arguments.hpp>
+#include <cli/bench_command.hpp>
 #include <cli/budget_command.hpp>
 #include <cli/check_command.hpp>
 #include <cli/reply_command.hpp>
@@ -48,6 +49,7 @@ int run(const cli::Options& options) {
             using O = std::decay_t<decltype(o)>;
             if constexpr (std::is_same_v<O, cli::WireOptions>) return cli::run_wire(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::CheckOptions>) return cli::run_check(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::BenchOptions>) return cli::run_bench(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::BudgetOptions>) return cli::run_budget(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SizeOptions>) return cli::run_size(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SheetOptions>) return cli::run_sheet(o, std::cout, std::cerr);

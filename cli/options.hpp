@@ -65,7 +65,18 @@ struct ReportOptions {
     std::string wire_file;
 };
 
-using Options = std::variant<BudgetOptions, WireOptions, CheckOptions, SizeOptions, SheetOptions,
+/// What `seatload bench` was asked for.
+struct BenchOptions {
+    std::vector<std::string> readings;
+    std::string output = "output";  ///< folder for the spring files and the bench sheet
+    std::string wire_file;
+    bool papers = true;
+    bool overwrite = false;  ///< spring files in the folder that were edited by hand too
+    bool json = false;
+    int width = 80;
+};
+
+using Options = std::variant<BenchOptions, BudgetOptions, WireOptions, CheckOptions, SizeOptions, SheetOptions,
                              ReplyOptions, ReportOptions>;
 
 }  // namespace seatload::cli

@@ -11,7 +11,7 @@
 using namespace seatload;
 namespace fs = std::filesystem;
 
-TEST_CASE("every template is read without a word and has springs that fit") {
+TEST_CASE("every template of a requirement is read without a word and has springs that fit") {
     const auto catalogue = io::builtin_catalogue();
     const auto tolerances = io::builtin_tolerances();
     REQUIRE((catalogue.has_value() && tolerances.has_value()));
@@ -21,6 +21,7 @@ TEST_CASE("every template is read without a word and has springs that fit") {
         INFO(entry.path().filename().string());
         const auto text = read_text_file(entry.path());
         REQUIRE(text.has_value());
+        if (text->find("format = \"seatload requirement 1\"") == std::string::npos) continue;
         const auto requirement = io::read_requirement(*text, entry.path().filename().string(), *catalogue);
         INFO(render(requirement.error()));
         REQUIRE(requirement.has_value());

@@ -58,6 +58,7 @@ inline void visit_dimensions(FieldReader& f, bench::Dimensions& dimensions) {
     f.field("outside_diameter", dimensions.outside_diameter, kSize, "");
     f.field("total_coils", dimensions.total_coils, kCoilsCounted, "");
     f.field("free_length", dimensions.free_length, kSize, "");
+    f.field("free_length_new", dimensions.free_length_new, kSize, "");
     f.field("ends", dimensions.ends, kAny, "");
 }
 

@@ -85,19 +85,6 @@ Node without_sign(const Node& node) {
     return bare;
 }
 
-units::Parsed<bench::Stated<double>> stated_numbers(const units::BandNumbers& band, const units::Dimension& dimension) {
-    if (!band.nominal && !band.single)
-        return {std::nullopt,
-                {"a value is wanted, with what it may be off by",
-                 "write for example \"" + std::string(dimension.example) + " ±1 %\", or without the ± part", 0}};
-    const double value = *band.nominal;
-    const double below = value - band.at_least.value_or(value);
-    const double above = band.at_most.value_or(value) - value;
-    if (std::abs(below - above) > 1e-9 * std::max(std::abs(value), std::max(below, above)))
-        return {std::nullopt, {"what a value may be off by is the same both ways", "write it with ±", 0}};
-    return {bench::Stated<double>{value, above}, {}};
-}
-
 units::Parsed<bench::Stated<double>> Form<bench::Stated<double>>::read(const Node& node) {
     const auto* text = std::get_if<std::string>(&node.value);
     if (text == nullptr) {

@@ -3,6 +3,7 @@
 
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
+#include <seatload/io/measured_table.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/spring_table.hpp>
 #include <seatload/record/specify.hpp>
@@ -53,7 +54,14 @@ record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue, b
         visit_surroundings(fields, file.surroundings);
     }
     if (is_spec) root.allow_all();
+    if (auto reader = is_spec ? std::nullopt : root.table("measured")) file.measured = read_measured(*reader);
     return file;
+}
+
+template <class Fields, class File>
+void visit_heights(Fields& f, File& file) {
+    f.field("seated", file.seated_height, kSize, "L1");
+    f.field("full_travel", file.full_travel_height, kSize, "L2");
 }
 
 }  // namespace
@@ -75,6 +83,23 @@ Result<record::SpringFile> read_spring(std::string_view text, const std::string&
         file.requirement = record::requirement_of(*spec);
     }
     return {std::move(file), document.diagnostics()};
+}
+
+std::string write_spring(const record::SpringFile& file, const std::vector<std::string>& remarks) {
+    TomlWriter writer;
+    for (const std::string& remark : remarks) writer.comment(remark);
+    writer.entry("format", quoted_text(kSpringFormat));
+    FieldWriter fields(writer);
+    fields.field("name", file.name, kAny, "");
+    write_spring_table(writer, {file.wire_grade, file.own_grade, file.spring});
+    if (file.seated_height || file.full_travel_height) {
+        writer.table("heights");
+        visit_heights(fields, file);
+    }
+    writer.table("surroundings");
+    visit_surroundings(fields, file.surroundings);
+    if (file.measured) write_measured(writer, *file.measured);
+    return std::move(writer).text();
 }
 
 }  // namespace seatload::io

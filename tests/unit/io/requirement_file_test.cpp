@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/io/plunger_file.hpp>
+#include <seatload/io/readings_file.hpp>
 #include <seatload/io/requirement_file.hpp>
 
 #include <filesystem>
@@ -299,9 +301,13 @@ TEST_CASE("Every template loads without a diagnostic") {
         if (entry.path().extension() != ".toml") continue;
         INFO(entry.path().filename().string());
         const std::string text = read_text_file(entry.path()).value();
-        const bool is_spring = text.find("format = \"seatload spring 1\"") != std::string::npos;
-        const Diagnostics found = is_spring ? read_spring(text, "x.toml", catalogue()).error()
-                                            : read_requirement(text, "x.toml", catalogue()).error();
+        const std::string path = entry.path().string();
+        const auto is = [&](const char* kind) { return text.find(kind) != std::string::npos; };
+        const Diagnostics found =
+            is("format = \"seatload spring 1\"")     ? read_spring(text, path, catalogue()).error()
+            : is("format = \"seatload readings 1\"") ? read_readings(text, path, catalogue()).error()
+            : is("format = \"seatload plunger 1\"")  ? read_plunger(text, path).error()
+                                                     : read_requirement(text, path, catalogue()).error();
         INFO(render(found));
         CHECK(found.empty());
         ++count;

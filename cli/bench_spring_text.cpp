@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+#include <seatload/units/format.hpp>
+
+#include <cli/bench_spring_text.hpp>
+#include <cli/doubt_text.hpp>
+#include <cli/text_table.hpp>
+#include <cli/text_wrap.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using units::shown;
+using enum TextTable::Align;
+
+constexpr double kWorthNaming = 0.01;  // of the variance: smaller contributions are told together
+
+template <class Q>
+std::string with_doubt(const bench::Estimate<Q>& estimate, const std::string& unit) {
+    return doubt_text(in_base_unit(estimate.value), in_base_unit(estimate.expanded)) + ' ' + unit;
+}
+
+std::string named_height(const bench::AskedHeight& asked) {
+    return shown(asked.height.value, 2) + " (" + asked.name + ')';
+}
+
+std::string between(const bench::Bracket& bracket) {
+    return "between " + shown(bracket.above, 2) + " and " + shown(bracket.below, 2);
+}
+
+std::string results_table(const bench::MeasuredSpring& m) {
+    TextTable table({left, right, left});
+    table.add({"rate R", with_doubt(m.rate, "N/mm")});
+    table.add({"free length of the line", with_doubt(m.free_length, "mm"), "where the line meets no load"});
+    for (const bench::LoadAtHeight& load : m.loads)
+        table.add({"load at " + named_height(load.asked), with_doubt(load.force, "N"),
+                   load.outside ? "beyond the readings" : ""});
+    return table.text(2);
+}
+
+std::string doubt_words(const bench::MeasuredSpring& m) {
+    return "± is the expanded uncertainty U: the true value lies within it with some 95 % likelihood (k = " +
+           significant(m.rate.coverage_factor, 3) + " for the rate).";
+}
+
+std::string contact_words(const bench::MeasuredSpring& m) {
+    std::string words = "The plate bears on the whole spring ";
+    words += m.contact ? between(*m.contact) : std::string("from the first reading on");
+    words += "; coils begin to touch ";
+    return words + (m.closing ? between(*m.closing) : std::string("below the last reading, if at all")) + '.';
+}
+
+std::string hysteresis_words(const bench::MeasuredSpring& m) {
+    if (!m.hysteresis) return {};
+    const bench::Hysteresis& h = *m.hysteresis;
+    return "Hysteresis, loading less unloading: at most " + shown(h.largest, 3) + " at " + shown(h.at, 2) + " (" +
+           shown(h.of_largest_load, 1) + " of the largest load), " + shown(h.mean, 3) + " in the mean of " +
+           std::to_string(h.heights) + (h.heights == 1 ? " height." : " heights.");
+}
+
+std::string list_of(const std::vector<std::string>& names, int width) {
+    return wrapped("    ", join(names, ", ") + '.', width, 4);
+}
+
+/// Grades the stiffness fits, then the others with how far off they are; those not drawn so thin are left out.
+std::string grade_lists(const bench::WireInference& wire, int width) {
+    std::vector<std::string> fitting, others;
+    for (const bench::GradeMatch& match : wire.matches) {
+        if (!match.in_range) continue;
+        if (match.consistent)
+            fitting.push_back(match.grade);
+        else
+            others.push_back(match.grade + " (" + significant(std::abs(match.expanded_away), 2) + " times ±)");
+    }
+    std::string text;
+    if (fitting.empty()) text += wrapped("  ", "No grade of the catalogue fits: look at d, De and nt again.", width, 4);
+    if (!fitting.empty())
+        text += wrapped("  ", "Wire in this size that fits, nearest first:", width, 4) + list_of(fitting, width);
+    if (!others.empty()) text += wrapped("  ", "Further off than its ±:", width, 4) + list_of(others, width);
+    return text;
+}
+
+std::string weakening_words(const bench::Weakening& w) {
+    std::string words;
+    if (w.set) {
+        const bool lost = in_mm(w.set->estimate.value) > 0.0;
+        words += "Against " + w.set_against + ", its free length is ";
+        if (!w.set->significant)
+            words += "the same within the uncertainty (" + with_doubt(w.set->estimate, "mm") + " lost). ";
+        else
+            words += with_doubt(w.set->estimate, "mm") +
+                     (lost ? " less: that much it would have lost by set. " : " more, with the sign turned. ");
+    }
+    if (w.worn_wire) {
+        words += "Against " + w.worn_against + ", its rate ";
+        words += w.worn_wire->significant ? "speaks for wire thinner by " : "gives no sign of worn or thinner wire (";
+        words += with_doubt(w.worn_wire->estimate, "mm") + (w.worn_wire->significant ? "." : ").");
+    }
+    return words;
+}
+
+std::string budget_table(const bench::LoadAtHeight& load) {
+    TextTable table({left, right, right});
+    double rest = 0.0;
+    const int decimals = decimals_for(in_newton(load.force.standard)) + 1;
+    for (const bench::Contribution<Force>& c : load.force.budget) {
+        if (c.share < kWorthNaming) {
+            rest += c.share;
+            continue;
+        }
+        table.add({c.name, shown(c.standard, decimals), fixed(100.0 * c.share, 0) + " %"});
+    }
+    if (rest > 0.0) table.add({"all else", "", fixed(100.0 * rest, 1) + " %"});
+    return table.text(4);
+}
+
+}  // namespace
+
+std::string bench_results_text(const BenchedSpring& spring, int width) {
+    const bench::MeasuredSpring& m = spring.measured;
+    std::string text = results_table(m) + wrapped("  ", doubt_words(m), width, 4);
+    text += wrapped("  ", contact_words(m), width, 4);
+    text += wrapped("  ", m.chi_square.text, width, 4);
+    if (const std::string words = hysteresis_words(m); !words.empty()) text += wrapped("  ", words, width, 4);
+    for (const std::string& remark : m.remarks) text += wrapped("  ", remark, width, 4);
+    return text;
+}
+
+std::string bench_wire_text(const BenchedSpring& spring, int width) {
+    std::string text = "\n  What wire it is\n";
+    if (!spring.wire.wire)
+        return text + wrapped("  ", "Not to be told: the readings do not state " + spring.wire.missing + '.', width, 4);
+    const bench::WireInference& wire = *spring.wire.wire;
+    std::string words = "Rate and dimensions give a shear modulus G of " + fixed(in_mpa(wire.shear_modulus.value), 0) +
+                        " ±" + fixed(in_mpa(wire.shear_modulus.expanded), 0) + " MPa";
+    if (!wire.shear_modulus.budget.empty())
+        words += "; most of the ± is from the " + wire.shear_modulus.budget.front().name + " (" +
+                 fixed(100.0 * wire.shear_modulus.budget.front().share, 0) + " %)";
+    text += wrapped("  ", words + '.', width, 4) + grade_lists(wire, width);
+    for (const bench::Weakening& w : spring.weakenings)
+        if (const std::string lost = weakening_words(w); !lost.empty()) text += wrapped("  ", lost, width, 4);
+    return text;
+}
+
+std::string bench_budget_text(const BenchedSpring& spring, int width) {
+    std::string text;
+    for (const bench::LoadAtHeight& load : spring.measured.loads) {
+        text += '\n' + wrapped("  ",
+                               "Where the ±" +
+                                   fixed(in_newton(load.force.expanded), decimals_for(in_newton(load.force.expanded))) +
+                                   " N of the load at " + named_height(load.asked) +
+                                   " comes from: standard uncertainty, share",
+                               width, 4);
+        text += budget_table(load);
+    }
+    return text;
+}
+
+std::string bench_points_text(const BenchedSpring& spring, int width) {
+    TextTable table({left, right, right, right, right, left});
+    table.add({"", "set", "height", "force", "off the line", ""});
+    std::string reasons;
+    for (const bench::Point& point : spring.measured.points) {
+        const std::string number = std::to_string(point.reading + 1);
+        const bool counts = point.use == bench::Use::line || point.use == bench::Use::outlier;
+        table.add({number, shown(point.stated_height, 3), shown(point.height, 3), shown(point.force, 3),
+                   (in_newton(point.residual) < 0.0 ? "" : "+") + shown(point.residual, 3),
+                   counts && point.why.empty() ? "" : std::string(bench::word(point.use))});
+        if (!point.why.empty())
+            reasons +=
+                wrapped("  " + number + ": ", std::string(bench::word(point.use)) + ", " + point.why + '.', width, 6);
+    }
+    return "\n" + wrapped("  ", "Readings, corrected for tare, gravity, plunger and load path:", width, 4) +
+           table.text(2) + reasons;
+}
+
+}  // namespace seatload::cli
