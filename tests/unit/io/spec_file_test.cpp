@@ -71,6 +71,7 @@ record::Spec full_spec() {
     l.heed_service_limit = false;
     s.quantities = {25, 50, 100};
     s.finish = "zinc flake";
+    s.certificate = demand::Certificate::inspection_by_third;
     s.notes = {"Ends deburred.", "Tab\there"};
     return s;
 }
@@ -188,6 +189,7 @@ void check_same(const record::Spec& a, const record::Spec& b) {
     check_same(a.limits, b.limits);
     CHECK(a.quantities == b.quantities);
     CHECK(a.finish == b.finish);
+    CHECK(a.certificate == b.certificate);
     CHECK(a.notes == b.notes);
 }
 
