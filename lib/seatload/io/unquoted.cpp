@@ -40,9 +40,20 @@ bool is_bare_toml(std::string_view value) {
     return is_decimal(value);
 }
 
+bool is_typographic(std::string_view letter) { return with_plain_quotes(letter) != letter; }
+
+/// The text without typographic quotes at its ends: one of the two was forgotten.
+std::string without_typographic_ends(std::string_view text) {
+    std::string out;
+    const std::vector<std::string> letters = code_points(text);
+    for (std::size_t i = 0; i < letters.size(); ++i)
+        if ((i != 0 && i + 1 != letters.size()) || !is_typographic(letters[i])) out += letters[i];
+    return out;
+}
+
 /// The value in quotes, a decimal comma turned into a point.
 std::string in_quotes(std::string_view value) {
-    std::string text(value);
+    std::string text = without_typographic_ends(value);
     for (std::size_t i = 1; i + 1 < text.size(); ++i)
         if (text[i] == ',' && is_digit(text[i - 1]) && is_digit(text[i + 1])) text[i] = '.';
     return '"' + text + '"';
@@ -110,7 +121,7 @@ std::optional<Unquoted> find_unquoted(std::string_view line) {
     found.value = value;
     found.quoted = *mended;
     found.assignment = std::string(trim(line.substr(0, equals))) + " = " + *mended;
-    found.is_curly = with_quotes.has_value();
+    found.is_curly = with_quotes.has_value() || (without_typographic_ends(value) != value);
     found.has_digit = std::any_of(value.begin(), value.end(), is_digit);
     return found;
 }

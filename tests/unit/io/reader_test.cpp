@@ -105,8 +105,8 @@ TEST_CASE("Lists, rows and arrays of tables are read member by member") {
     CHECK(found[0].place.column == 18);
     CHECK(found[1].message == "rows: the row ends before its count");
     CHECK(found[2].message == "rows: a row has at most 2 members");
-    CHECK_THAT(found[3].message, ContainsSubstring("load[1].at"));
-    CHECK(found[4].message == "unknown key load[1].x");
+    CHECK_THAT(found[3].message, ContainsSubstring("at of the second load: "));
+    CHECK(found[4].message == "unknown key x of the second load");
 }
 
 TEST_CASE("Tables and lists of the wrong kind are named as what they are") {
