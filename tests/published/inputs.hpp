@@ -71,5 +71,6 @@ Quantities fatigue_quantities();
 Quantities stability_quantities();
 Quantities tolerance_quantities();
 Quantities plunger_quantities();
+Quantities bench_quantities();
 
 }  // namespace seatload::published

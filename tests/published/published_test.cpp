@@ -42,7 +42,8 @@ void check_subject(const std::string& file) {
     }
 }
 
-const std::set<std::string> kFiles{"bhandari.toml",
+const std::set<std::string> kFiles{"bench.toml",
+                                   "bhandari.toml",
                                    "buckling.toml",
                                    "coils_and_lengths.toml",
                                    "fatigue.toml",
@@ -80,6 +81,7 @@ TEST_CASE("buckling matches published values") { check_subject("buckling.toml");
 TEST_CASE("sideways loading matches published values") { check_subject("lateral.toml"); }
 TEST_CASE("surge frequency and impact match published values") { check_subject("surge.toml"); }
 TEST_CASE("moduli at temperature match published values") { check_subject("temperature.toml"); }
+TEST_CASE("readings of a bench match published values") { check_subject("bench.toml"); }
 TEST_CASE("fatigue factors match published values") { check_subject("fatigue.toml"); }
 TEST_CASE("tolerances match published values") { check_subject("tolerance.toml"); }
 TEST_CASE("plungers released by oil match published values") { check_subject("plunger.toml"); }
