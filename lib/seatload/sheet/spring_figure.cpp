@@ -162,7 +162,7 @@ DetailRoom room_in_corner(const Placed& placed, double spare_y) {
     // The words of Di beside the end view may reach further down than it.
     double under = kUnderEndView;
     if (is_diameter_right(placed.figure))
-        under = std::max(under, 0.5 * text_width(words.coil_diameter, kLettering) - placed.outside_radius() + 1.0);
+        under = std::max(under, 0.5 * text_width(words.coil_diameter, kLettering) - placed.outside_radius() + 2.5);
     const double top = box.bottom + spare_y - above + below_views(placed.figure, placed.scale()) - under;
     return {0.0, {box.left + kLeft + placed.length() + aside, box.bottom, box.right, top}, above, 0.0};
 }
