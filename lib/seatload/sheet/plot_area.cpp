@@ -11,6 +11,9 @@ namespace {
 
 constexpr double kShortest = 0.3;  ///< of a hatching line [mm]: shorter ones print as dots
 
+constexpr double kHatchedStrip = 1.8;  ///< along a limit line [mm]
+constexpr Hatching kStripHatching{1.5, 45.0};
+
 Path on_paper(const Plot& plot, const Path& values) {
     Path out;
     for (const Point& value : values) out.push_back(plot.at(value.x, value.y));
@@ -69,6 +72,15 @@ void draw_upright_line(Drawing& drawing, const Plot& plot, double horizontal, Li
 void draw_level_line(Drawing& drawing, const Plot& plot, double vertical, LineKind kind) {
     const double y = plot.y(vertical);
     if (y >= plot.box.bottom && y <= plot.box.top) drawing.line({plot.box.left, y}, {plot.box.right, y}, kind);
+}
+
+void draw_limit_line(Drawing& drawing, const Plot& plot, double vertical, Side forbidden, double from, double to) {
+    draw_level_line(drawing, plot, vertical, LineKind::narrow);
+    const double line = plot.y(vertical);
+    if (line < plot.box.bottom || line > plot.box.top) return;
+    const double edge = line + (forbidden == Side::above ? kHatchedStrip : -kHatchedStrip);
+    hatch(drawing, {{plot.x(from), line}, {plot.x(to), line}, {plot.x(to), edge}, {plot.x(from), edge}},
+          kStripHatching);
 }
 
 void hatch(Drawing& drawing, const Path& polygon, const Hatching& hatching) {

@@ -22,6 +22,11 @@ void hatch_area(Drawing& drawing, const Plot& plot, const Path& values, const Ha
 void draw_upright_line(Drawing& drawing, const Plot& plot, double horizontal, LineKind kind);
 void draw_level_line(Drawing& drawing, const Plot& plot, double vertical, LineKind kind);
 
+/// Which side of a limit line is forbidden.
+enum class Side { below, above };
+/// A level line across the plot, hatched on its forbidden side between two numbers of the level axis.
+void draw_limit_line(Drawing& drawing, const Plot& plot, double vertical, Side forbidden, double from, double to);
+
 /// Hatches a polygon on the paper; areas hatched alike join without a seam.
 void hatch(Drawing& drawing, const Path& polygon, const Hatching& hatching = {});
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/plot_key.hpp>
 
+#include <seatload/sheet/dimension.hpp>
 #include <seatload/sheet/word_wrap.hpp>
 
 namespace seatload::sheet {
@@ -31,6 +32,10 @@ struct SampleDrawer {
         draw_mark(drawing, box.centre(), sample.mark);
     }
     void operator()(ErrorBarSample) const { draw_error_bar(drawing, box.centre().x, box.bottom - 0.4, box.top + 0.4); }
+    void operator()(ArrowSample) const {
+        drawing.line(left(), right());
+        arrow_head(drawing, right(), 0.0);
+    }
     void operator()(GreySample sample) const {
         drawing.fill(box, sample.grey);
         drawing.box(box);

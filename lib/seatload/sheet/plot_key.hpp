@@ -17,6 +17,7 @@ struct GreySample {
 struct HatchSample {
     Hatching hatching{};
 };
+struct ArrowSample {};
 struct NoSample {};
 /// A mark with an error bar on a line: what a fitted spring looks like.
 struct MarkOnLine {
@@ -25,7 +26,8 @@ struct MarkOnLine {
 };
 
 /// What is drawn before the words of a key's entry.
-using KeySample = std::variant<NoSample, LineKind, Mark, MarkOnLine, ErrorBarSample, GreySample, HatchSample>;
+using KeySample =
+    std::variant<NoSample, LineKind, Mark, MarkOnLine, ErrorBarSample, ArrowSample, GreySample, HatchSample>;
 
 struct PlotKeyEntry {
     KeySample sample;

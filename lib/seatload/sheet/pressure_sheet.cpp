@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/pressure_sheet.hpp>
+
+#include <algorithm>
+#include <numbers>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/pdf_writer.hpp>
+#include <seatload/sheet/pressure_loads.hpp>
+#include <seatload/sheet/pressure_plot.hpp>
+#include <seatload/sheet/pressure_tables.hpp>
+#include <seatload/sheet/pressure_words.hpp>
+#include <seatload/sheet/title_block.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kLeastPlot = 68.0;
+constexpr double kMostPlot = 130.0;
+constexpr double kLeastColumns = 52.0;
+constexpr double kColumnsWidth = 68.0;
+constexpr double kBetween = 4.0;
+constexpr double kHeadingWidth = 24.0;  ///< of facts
+
+demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics) {
+    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
+    clean(identity.engine, "engine");
+    clean(identity.position, "position");
+    clean(identity.number, "number");
+    clean(identity.revision, "revision");
+    clean(identity.date, "date");
+    clean(identity.owner, "owner");
+    clean(identity.creator, "creator");
+    clean(identity.approver, "approver");
+    return identity;
+}
+
+std::string title_of(const demand::Identity& identity) {
+    return identity.position.empty() ? "Pressure diagram of a plunger" : "Pressure diagram, " + identity.position;
+}
+
+std::string height_words(const std::string& words, const std::optional<demand::Space>& space, bool seated,
+                         Length stroke) {
+    if (space) return words + ", " + fixed(in_mm(seated ? space->seated_height : space->full_travel_height), 2) + " mm";
+    return words + ", lift " + (seated ? "0" : fixed(in_mm(stroke), 2) + " mm");
+}
+
+std::string percent(Share share) { return significant(100.0 * share.value, 3) + " %"; }
+
+std::string margin_words(const demand::BudgetMargins& m) {
+    if (m.hold.value <= 0.0 && m.release.value <= 0.0) return {};
+    return "in the loads, not in the diagram: " + percent(m.hold) + " more push off the seat, " + percent(m.release) +
+           " less push of the oil.";
+}
+
+std::string flank_words(const demand::Interval<Angle>& angle) {
+    const auto degrees = [](Angle a) { return in_base_unit(a) * 180.0 / std::numbers::pi; };
+    return "holds by itself up to a half-angle of " + range_words(degrees(angle.low), degrees(angle.high)) +
+           "°, by its friction.";
+}
+
+/// Which limits a spring with these loads breaks, by their numbers.
+std::string spring_words(const demand::Budget& budget, const demand::SpringLoads& spring) {
+    std::vector<std::string> broken;
+    for (std::size_t i = 0; i < budget.limits.size(); ++i) {
+        const demand::BudgetLimit& limit = budget.limits[i];
+        const auto& load = limit.place == demand::LoadPlace::seated ? spring.seated : spring.full_travel;
+        const bool is_kept =
+            limit.bound == demand::Bound::at_least ? load.low >= limit.value : load.high <= limit.value;
+        // That F2 is not below the band of F1 says nothing of this spring.
+        if (!is_kept && limit.id != "above_seated") broken.push_back(std::to_string(i + 1));
+    }
+    const std::string loads = with_sub("F", "1") + " " + range_words(spring.seated) + " N, " + with_sub("F", "2") +
+                              " " + range_words(spring.full_travel) + " N";
+    if (broken.empty()) return loads + ": keeps every limit.";
+    return loads + ": BREAKS " + (broken.size() == 1 ? "limit " : "limits ") + join(broken, ", ") + ".";
+}
+
+/// What stands under the figures: the bands or why there are none, margins, what it all rests on.
+FactLines facts_of(const PressureSheetInput& in, double width) {
+    const demand::Budget& b = in.budget;
+    FactLines out{{}, width, kHeadingWidth};
+    if (b.is_possible())
+        out.facts.push_back({"Loads allowed", "seated " + with_sub("F", "1") + " " + band_words(b.seated_rounded) +
+                                                  "; at full travel " + with_sub("F", "2") + " " +
+                                                  band_words(b.full_travel_rounded) + ", rounded inwards."});
+    for (const demand::Contradiction& c : b.contradictions)
+        out.facts.push_back({"Contradiction", with_symbols(c.words + " " + c.ways_out)});
+    if (in.file.spring) out.facts.push_back({"Spring given", spring_words(b, *in.file.spring)});
+    if (const std::string margins = margin_words(in.file.plunger.margins); !margins.empty())
+        out.facts.push_back({"Margins", margins});
+    if (b.leak_pressure && !in.file.plunger.pressures.leak)
+        out.facts.push_back({"Leak", "worked out from supply and leakage: " + range_words(*b.leak_pressure) + " bar."});
+    if (b.self_holding) out.facts.push_back({"Flank", flank_words(*b.self_holding)});
+    wire::Evidence weakest = wire::Evidence::given;
+    for (const demand::BudgetLimit& limit : b.limits) weakest = wire::weaker(weakest, limit.evidence);
+    const std::string trust = demand::trust_words(weakest);
+    out.facts.push_back({"Trust", "statics of the plunger (textbook), inertia left out" +
+                                      (trust.empty() ? ", by numbers given." : "; " + trust + ".")});
+    out.facts.push_back({"Caution",
+                         "A latch may hold an engine in gear: no diagram replaces a trial, and a competent person must "
+                         "judge it before use. Local codes and licensed practice govern."});
+    return out;
+}
+
+void add_loads(PageFlow& flow, const PressureSheetInput& in, const FactLines& list) {
+    const auto room = flow.room(std::max(kLeastColumns, height(list)));
+    const double right = room.box.left + kColumnsWidth;
+    draw_load_columns(room.drawing, {room.box.left, room.box.bottom, right, room.box.top},
+                      {in.budget, in.file.spring, height_words("seated", in.file.space, true, in.file.plunger.stroke),
+                       height_words("full travel", in.file.space, false, in.file.plunger.stroke)});
+    draw(room.drawing, {right + kBetween, room.box.top}, list);
+}
+
+void add_figures(PageFlow& flow, const PressureSheetInput& in) {
+    const PressurePlot plot{in.file.plunger, in.budget, pressure_cases(in.budget, in.file.spring)};
+    const FactLines list = limit_list(in.budget, flow.width() - kColumnsWidth - kBetween);
+    const RuledTable moves = behaviour_table(in.budget, flow.width());
+    const FactLines facts = facts_of(in, flow.width());
+    const bool has_moves = !in.budget.behaviours.empty();
+    double others = std::max(kLeastColumns, height(list)) + height(facts) + 3.0 * kFlowGap;
+    if (has_moves) others += height(moves) + kFlowGap;
+    const auto room = flow.room(std::clamp(flow.height_left() - others, kLeastPlot, kMostPlot));
+    draw_pressure_plot(room.drawing, room.box, plot);
+    if (has_moves) flow.table(moves);
+    add_loads(flow, in, list);
+    const auto foot = flow.room(height(facts));
+    draw(foot.drawing, {foot.box.left, foot.box.top}, facts);
+}
+
+TitleBlock title_block(const demand::Identity& identity, std::size_t sheet, std::size_t sheets) {
+    TitleBlock block;
+    block.legal_owner = identity.owner;
+    block.title = title_of(identity);
+    block.supplementary_title = identity.engine;
+    block.identification_number = identity.number;
+    block.revision = identity.revision;
+    block.date_of_issue = identity.date;
+    block.creator = identity.creator;
+    block.approver = identity.approver;
+    block.document_type = "pressure diagram";
+    block.document_status = "for our own use";
+    block.sheet = static_cast<int>(sheet);
+    block.sheets = static_cast<int>(sheets);
+    return block;
+}
+
+}  // namespace
+
+Result<std::vector<Drawing>> pressure_sheet(const PressureSheetInput& input) {
+    Diagnostics diagnostics;
+    const demand::Identity identity = printable(input.file.identity, diagnostics);
+    if (has_error(diagnostics)) return diagnostics;
+    PageFlow flow(input.size);
+    flow.heading(input.budget.is_possible() ? "Pressure against lift, and the loads its spring may have"
+                                            : "Pressure against lift: NO SPRING CAN DO IT");
+    add_figures(flow, input);
+    flow.headed_rows("How each limit was found (* makes the end of its band)",
+                     budget_limits_table(input.budget, flow.width()));
+    for (const std::string& source : budget_sources(input.budget)) flow.point(source);
+    std::vector<Drawing> pages = std::move(flow.pages());
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const Box space = drawing_space(pages[i].width(), pages[i].height());
+        draw_title_block(pages[i], {space.right, space.bottom}, title_block(identity, i + 1, pages.size()),
+                         input.words);
+    }
+    return {std::move(pages), diagnostics};
+}
+
+Result<std::string> pressure_sheet_pdf(const PressureSheetInput& input) {
+    const auto pages = pressure_sheet(input);
+    if (!pages) return pages.error();
+    Diagnostics ignored;  // the same texts were complained of by pressure_sheet()
+    const demand::Identity identity = printable(input.file.identity, ignored);
+    auto bytes = write_pdf(*pages, {title_of(identity), identity.owner, "Pressures and loads of a plunger"});
+    if (!bytes) return bytes.error();
+    return {std::move(bytes).value(), pages.error()};
+}
+
+}  // namespace seatload::sheet
