@@ -41,15 +41,6 @@ std::string letters(std::span<const Facts> alternatives) {
                                     {{"first", first}, {"last", letter(alternatives, alternatives.size() - 1)}});
 }
 
-/// The letter with every text fit for printing; complaints are added to `diagnostics`.
-EnquiryLetter printable(EnquiryLetter letter, Diagnostics& diagnostics) {
-    demand::Correspondence& words = letter.correspondence;
-    words.address = readable(words.address, "enquiry.address", diagnostics);
-    words.contact = readable(words.contact, "enquiry.contact", diagnostics);
-    words.deliver_to = readable(words.deliver_to, "enquiry.deliver_to", diagnostics);
-    return letter;
-}
-
 /// Who asks, and where: the pieces that are known.
 std::string asker(const record::Spec& spec, const demand::Correspondence& known, const std::string& between) {
     std::string out;
@@ -229,7 +220,8 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
         diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
         if (one) known.push_back(std::move(one).value());
     }
-    const EnquiryLetter clean = printable(letter, diagnostics);
+    EnquiryLetter clean = letter;
+    clean.correspondence = printable(letter.correspondence, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
 
     std::vector<Drawing> pages = cover(known, clean);
@@ -258,7 +250,7 @@ Result<std::string> enquiry_pdf(std::span<const EnquiryAlternative> alternatives
     std::vector<Attachment> attached = spec_attachments(alternatives, words);
     const std::string marks = marks_of(attached);
     if (!letter.form_name.empty())
-        attached.push_back({letter.form_name, letter.form, words.say("reply.attached_form"), "application/toml"});
+        attached.push_back(toml_attachment(letter.form_name, letter.form, words.say("reply.attached_form")));
     const std::string heading = words.say("enquiry.heading", {{"title", title(spec, words)}});
     auto bytes =
         write_pdf(*pages, {heading, spec.identity.owner, words.say("document.enquiry_subject"), marks}, attached);

@@ -27,6 +27,13 @@ record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
     return spec;
 }
 
+demand::Correspondence printable(demand::Correspondence letter, Diagnostics& diagnostics) {
+    letter.address = readable(letter.address, "address", diagnostics);
+    letter.contact = readable(letter.contact, "contact", diagnostics);
+    letter.deliver_to = readable(letter.deliver_to, "place of delivery", diagnostics);
+    return letter;
+}
+
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics) {
     grade.standard = readable(grade.standard, "wire standard", diagnostics);
     grade.designation = readable(grade.designation, "wire grade", diagnostics);

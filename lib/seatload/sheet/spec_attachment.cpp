@@ -28,9 +28,12 @@ std::string mark_line(const Attachment& attachment) {
 
 }  // namespace
 
+Attachment toml_attachment(std::string name, std::string text, std::string description) {
+    return {std::move(name), std::move(text), std::move(description), "application/toml"};
+}
+
 Attachment spec_attachment(const record::Spec& spec, std::string spec_text, const Wording& words) {
-    return {stem(spec) + std::string(kEnding), std::move(spec_text), words.say("mark.attached_spec"),
-            "application/toml"};
+    return toml_attachment(stem(spec) + std::string(kEnding), std::move(spec_text), words.say("mark.attached_spec"));
 }
 
 void make_names_differ(std::vector<Attachment>& attachments) {

@@ -16,6 +16,9 @@ namespace seatload::sheet {
 /// number: "ot-14-0312-a.toml", or "spec-a.toml" when there is no number.
 Attachment spec_attachment(const record::Spec& spec, std::string spec_text, const Wording& words);
 
+/// A text in TOML as an attachment.
+Attachment toml_attachment(std::string name, std::string text, std::string description);
+
 /// Gives the second and later of equally named attachments a number: "a.toml", "a-2.toml".
 void make_names_differ(std::vector<Attachment>& attachments);
 

@@ -20,10 +20,10 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "wire diameter d",
                              "Alike in all",
                              "hand of coiling right",
-                             "For 20 pieces",
-                             "For 50 pieces",
-                             "For 100 pieces",
-                             "price a piece",
+                             "20 pieces:",
+                             "50 pieces:",
+                             "100 pieces:",
+                             "price each",
                              "tooling",
                              "lead time",
                              "currency",
@@ -56,9 +56,9 @@ TEST_CASE("a reply form stays with its heading", "[sheet]") {
     for (const sheet::Drawing& page : *pages) {
         const std::string words = words_of(page);
         for (const int lot : spec.quantities)
-            if (const auto at = words.find("For " + std::to_string(lot) + " pieces\n"); at != std::string::npos) {
+            if (const auto at = words.find('\n' + std::to_string(lot) + " pieces:\n"); at != std::string::npos) {
                 ++forms;
-                CHECK(words.find("price a piece", at) != std::string::npos);
+                CHECK(words.find("price each", at) != std::string::npos);
             }
     }
     CHECK(forms == static_cast<int>(spec.quantities.size()));
