@@ -44,6 +44,27 @@ TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed b
     }
 }
 
+TEST_CASE("the loads stand together in one column", "[sheet]") {
+    for (const Specimen& specimen : specimens()) {
+        INFO(specimen.name);
+        const auto page =
+            sheet::spring_sheet({specimen.spec, grade_of(specimen.spec), tolerances(), paper(), 1, 1, ""});
+        REQUIRE(page.has_value());
+        const auto left_of = [&](const std::string& start) {
+            for (const sheet::Item& item : page->items())
+                if (const auto* text = std::get_if<sheet::Text>(&item);
+                    text && sheet::plain(text->words).starts_with(start))
+                    return text->at.x;
+            return -1.0;
+        };
+        constexpr double kIndent = 5.0;  // of a name under its heading, less than any column is wide
+        const double heading = left_of("Loads of the new spring");
+        REQUIRE(heading > 0.0);
+        CHECK_THAT(left_of("limit of "), WithinAbs(heading, kIndent));
+        CHECK_THAT(left_of("F least"), WithinAbs(heading, kIndent));
+    }
+}
+
 TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
     const std::vector<Specimen> all = specimens();
     for (const auto& [name, form] : papers()) {
