@@ -6,8 +6,10 @@
 #include <nlohmann/json.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
+#include <seatload/io/builtin.hpp>
 #include <seatload/io/plunger_file.hpp>
 #include <seatload/io/plunger_requirement.hpp>
+#include <seatload/sheet/pressure_sheet.hpp>
 
 #include <cli/budget_view.hpp>
 #include <cli/papers.hpp>
@@ -26,6 +28,31 @@ Diagnostics in_the_way(const std::filesystem::path& path, const std::string& tex
                      "move it away, or name another folder: it is not written over")};
 }
 
+/// The requirement, when some spring can meet it, and the pressure diagram in any case.
+Result<std::vector<Paper>> papers_of(const BudgetOptions& options, const record::PlungerFile& file,
+                                     const demand::Budget& budget) {
+    const std::string name = file_stem(file.identity.engine + ' ' + file.identity.position);
+    const std::filesystem::path folder = options.output;
+    std::vector<Paper> papers;
+    if (budget.is_possible()) {
+        const std::string source = std::filesystem::path(options.plunger).filename().string();
+        papers.push_back({folder / (name + "-requirement.toml"), io::write_budget_requirement(file, budget, source)});
+        if (Diagnostics wrong = in_the_way(papers.back().path, papers.back().bytes); !wrong.empty()) return wrong;
+    }
+    const sheet::Wording english(io::builtin_wording());
+    auto diagram = sheet::pressure_sheet_pdf({file, budget, english});
+    const Diagnostics said = placed(diagram.error(), options.plunger);
+    if (!diagram) return said;
+    papers.push_back({folder / (name + "-pressure.pdf"), std::move(diagram).value()});
+    return {std::move(papers), said};
+}
+
+std::string written_text(const std::vector<Paper>& papers) {
+    std::string text = "\nWritten:\n";
+    for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
+    return text;
+}
+
 }  // namespace
 
 int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& err) {
@@ -35,19 +62,18 @@ int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& er
     const demand::Budget budget = demand::plunger_budget(file->plunger, file->spring);
     const BudgetView view{options.plunger, *file, budget};
     std::vector<Paper> papers;
-    if (!options.output.empty() && budget.is_possible()) {
-        const std::string name = file_stem(file->identity.engine + ' ' + file->identity.position);
-        const std::filesystem::path path = std::filesystem::path(options.output) / (name + "-requirement.toml");
-        const std::string source = std::filesystem::path(options.plunger).filename().string();
-        papers.push_back({path, io::write_budget_requirement(*file, budget, source)});
-        if (const Diagnostics wrong = in_the_way(path, papers.front().bytes); !wrong.empty()) return refuse(wrong, err);
+    if (!options.output.empty()) {
+        auto made = papers_of(options, *file, budget);
+        complain(made.error(), err);
+        if (!made) return kBadInput;
+        papers = std::move(made).value();
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
     }
     if (options.json)
         out << budget_json(view).dump(2) << '\n';
     else
         out << budget_text(view, options.width);
-    if (!options.json && !papers.empty()) out << "\nRequirement written:\n  " << papers.front().path.string() << '\n';
+    if (!options.json && !papers.empty()) out << written_text(papers);
     const bool spring_holds = !file->spring || broken_limits(budget, *file->spring).empty();
     return budget.is_possible() && spring_holds ? kDone : kNothingFits;
 }
