@@ -65,6 +65,28 @@ TEST_CASE("the loads stand together in one column", "[sheet]") {
     }
 }
 
+TEST_CASE("a figure names its plates and dimensions its detail, and in inches keeps the tolerance of De", "[sheet]") {
+    const auto words_of = [](const record::Spec& spec, sheet::Units units) {
+        const sheet::Paper form = paper("en", sheet::PaperSize::a4, false, units);
+        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), form, 1, 1, ""});
+        REQUIRE(page.has_value());
+        std::string out = "\n";
+        for (const sheet::Item& item : page->items())
+            if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + "\n";
+        return out;
+    };
+    const record::Spec spec = specimen(latch());
+    for (const char* plate : {"\nL1\n", "\nL2\n"})
+        CHECK_THAT(words_of(spec, sheet::Units::metric), ContainsSubstring(plate));
+    // (8.2 - 0.3)/25.4 = 0.31102, (8.2 + 0.3)/25.4 = 0.33465: 0.323 +- 0.011 lies inside.
+    const std::string inch = words_of(spec, sheet::Units::inch);
+    CHECK_THAT(inch, ContainsSubstring("\nØ0.323 ± 0.011\n"));
+    CHECK_THAT(inch, ContainsSubstring("F most [lbf]"));
+    CHECK_THAT(inch, ContainsSubstring("F least [lbf]"));
+    const record::Spec fine = specimen({"ASTM-A228", 0.2, 1.6, 40.0, 16.0, spring::Ends::closed, 14.0, 11.0});
+    CHECK_THAT(words_of(fine, sheet::Units::metric), ContainsSubstring("\n(Ø0.20)\n"));
+}
+
 TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
     const std::vector<Specimen> all = specimens();
     for (const auto& [name, form] : papers()) {
