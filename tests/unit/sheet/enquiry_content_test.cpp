@@ -3,6 +3,8 @@
 #include <seatload/sheet/enquiry.hpp>
 #include <support/check.hpp>
 
+#include <algorithm>
+
 #include "sheet_words.hpp"
 #include "specimens.hpp"
 
@@ -13,7 +15,8 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
     record::Spec a = specimen(latch());
     record::Spec b = specimen({"EN10270-1-SH", 0.85, 7.5, 9.5, 19.0, spring::Ends::closed_ground, 15.0, 9.5});
     b.alternative = "B";
-    const std::string words = enquiry_words({a, b});
+    std::string words = enquiry_words({a, b});
+    std::replace(words.begin(), words.end(), '\n', ' ');  // wherever the lines end
     for (const char* part : {"Enquiry: Compression spring",
                              "alternatives A to B",
                              "What differs",
