@@ -46,52 +46,92 @@ double scatter(std::span<const LinePoint> points, const LineFit& fit) {
     return std::max(1.0, *middle / kMedianOfNormal);
 }
 
+std::vector<LinePoint> without(std::span<const LinePoint> points, std::size_t left_out) {
+    std::vector<LinePoint> others(points.begin(), points.end());
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(left_out));
+    return others;
+}
+
+// Chi-square of a run in which one point may be an outlier: such a point costs a fixed amount instead of its square,
+// more than a point left out at an end does, so that it neither breaks the run in two nor tilts the judgement of its
+// ends.
+struct Judgement {
+    double cost = 0.0;
+    std::vector<LinePoint> points;  ///< that the ends are judged by
+    LineFit fit;
+};
+
+Judgement judged(std::span<const LinePoint> inside, const LineFit& fit) {
+    Judgement all{fit.chi_square, {inside.begin(), inside.end()}, fit};
+    constexpr std::size_t kEnoughWithoutOne = kFewest + 2;
+    if (inside.size() < kEnoughWithoutOne) return all;
+    std::size_t worst = 0;
+    double furthest = 0.0;
+    for (std::size_t i = 0; i < inside.size(); ++i)
+        if (const double off = std::abs(sigmas_within(inside[i], fit)); off > furthest) {
+            furthest = off;
+            worst = i;
+        }
+    const double price = 1.5 * square(kClearly);
+    if (square(furthest) <= price) return all;
+    const auto others = without(inside, worst);
+    if (others.front().x == others.back().x) return all;
+    const LineFit cleared = fit_line(others);
+    return {cleared.chi_square + price, others, cleared};
+}
+
 bool no_contact_yet(const LinePoint& p, double largest_load) {
     return p.y <= std::max(kFullContact * largest_load, 3.0 * p.u_y);
 }
 
+struct Candidate {
+    Stretch stretch;
+    double cost = 0.0;
+};
+
 // The stretch first..last, when all points beyond it lie where no contact or closing coils would put them.
-std::optional<Stretch> candidate(std::span<const LinePoint> points, std::size_t first, std::size_t last) {
+std::optional<Candidate> candidate(std::span<const LinePoint> points, std::size_t first, std::size_t last) {
     const auto inside = points.subspan(first, last - first + 1);
     if (inside.front().x == inside.back().x) return std::nullopt;
     Stretch s{first, last, fit_line(inside), {}};
     if (!(-s.fit.slope > kRises * std::sqrt(s.fit.variance_slope))) return std::nullopt;
-    double clearly = 0.0;
-    if (inside.size() < points.size()) clearly = kClearly * scatter(inside, s.fit);
+    const Judgement judgement = judged(inside, s.fit);
+    const double clearly = inside.size() < points.size() ? kClearly * scatter(judgement.points, judgement.fit) : 0.0;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const bool outside = i < first || i > last;
         s.above.push_back(outside ? sigmas_above(points[i], s.fit) : sigmas_within(points[i], s.fit));
-        if (outside && s.above.back() < clearly) return std::nullopt;
+        if (outside && sigmas_above(points[i], judgement.fit) < clearly) return std::nullopt;
         if (i < first && !no_contact_yet(points[i], points[last].y)) return std::nullopt;
     }
-    return s;
+    const double left_out = static_cast<double>(points.size() - inside.size());
+    return Candidate{std::move(s), judgement.cost + square(kClearly) * left_out};
 }
 
 }  // namespace
 
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
-    std::optional<Stretch> best;
-    double least = 0.0;
+    std::optional<Candidate> best;
     for (std::size_t length = points.size(); length >= kFewest; --length)
         for (std::size_t first = 0; first + length <= points.size(); ++first) {
             auto found = candidate(points, first, first + length - 1);
-            if (!found) continue;
-            const double cost = found->fit.chi_square + square(kClearly) * static_cast<double>(points.size() - length);
-            if (best && cost >= least) continue;
-            least = cost;
-            best = std::move(found);
+            if (found && (!best || found->cost < best->cost)) best = std::move(found);
         }
-    return best;
+    if (!best) return std::nullopt;
+    return std::move(best->stretch);
 }
 
 std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stretch& stretch) {
-    const auto n = static_cast<double>(stretch.last - stretch.first + 1);
     const auto inside = points.subspan(stretch.first, stretch.last - stretch.first + 1);
     std::vector<std::size_t> found;
     if (inside.size() <= kFewest) return found;
-    const double stretched = scatter(inside, stretch.fit);
-    for (std::size_t i = stretch.first; i <= stretch.last; ++i)
-        if (n * chance_beyond(stretch.above[i] / stretched) < kSoundRunsAlarmed) found.push_back(i);
+    for (std::size_t i = 0; i < inside.size(); ++i) {
+        const auto others = without(inside, i);
+        if (others.front().x == others.back().x) continue;
+        const LineFit fit = fit_line(others);
+        const double off = sigmas_above(inside[i], fit) / scatter(others, fit);
+        if (static_cast<double>(inside.size()) * chance_beyond(off) < kSoundRunsAlarmed)
+            found.push_back(stretch.first + i);
+    }
     return found;
 }
 

@@ -26,11 +26,13 @@ struct Stretch {
 /// The straight stretch of points ordered by falling height (x) with rising load (y): all points, unless those at an
 /// end lie clearly above the line through the others, as points with no contact yet (load near zero) and points with
 /// coils closing do. Of the stretches that leave out only such points the one is taken with the least chi-square plus
-/// kClearly^2 for each point left out. Three points stay at least. Nothing when no stretch rises clearly.
+/// kClearly^2 for each point left out; one point may be an outlier there, which counts as one and a half left out and
+/// stays. Where points scatter more than stated, "clearly" grows alike. Three points stay at least. Nothing when no
+/// stretch rises clearly.
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points);
 
-/// The indices within the stretch of points too far off for chance: deletion residual beyond that of one sound run in a
-/// hundred.
+/// The indices within the stretch of points too far off for chance: further from the line of the others than in one
+/// sound run in a hundred.
 std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stretch& stretch);
 
 }  // namespace seatload::bench
