@@ -50,14 +50,13 @@ void add_look(CLI::App& command, PaperOptions& o) {
 }
 
 void add_bench(CLI::App& app, BenchOptions& o) {
-    CLI::App& c = add_command(app, "bench", "tell what springs carry, from readings of scale and height");
+    CLI::App& c = add_command(app, "bench", "tell what springs carry, from bench readings");
     c.add_option("READINGS", o.readings, "files of readings")->required();
-    c.add_option("--output,-o", o.output, "folder for spring files and the bench sheet (default: output)")
-        ->option_text("FOLDER");
+    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
-    c.add_flag("--overwrite", o.overwrite, "write over spring files that were edited by hand, too");
+    c.add_flag("--overwrite", o.overwrite, "write over spring files edited by hand, too");
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 

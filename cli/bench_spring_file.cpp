@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <seatload/io/spring_file.hpp>
+#include <seatload/units/format.hpp>
 #include <seatload/wire/strength.hpp>
 
 #include <cli/doubt_text.hpp>
@@ -68,6 +69,16 @@ std::optional<Length> height_named(const bench::Readings& session, std::string_v
     return std::nullopt;
 }
 
+/// What stands at the head of the file.
+std::vector<std::string> remarks_on(const BenchedSpring& spring, const TakenGrade& grade) {
+    std::vector<std::string> remarks{"A spring as the bench found it. `seatload check` shows the loads measured beside",
+                                     "those that its dimensions give.", grade.remark};
+    if (spring.run.dimensions.free_length)
+        remarks.push_back("The free length is that of the loose spring; the line of its loads meets no load at " +
+                          units::exact(rounded(spring.measured.free_length).value) + '.');
+    return remarks;
+}
+
 }  // namespace
 
 std::optional<std::string> bench_spring_file(const bench::Readings& session, const BenchedSpring& spring,
@@ -89,9 +100,7 @@ std::optional<std::string> bench_spring_file(const bench::Readings& session, con
     file.seated_height = height_named(session, "seated", file.spring.free_length);
     file.full_travel_height = height_named(session, "full travel", file.spring.free_length);
     file.measured = measured_of(session, spring.measured, readings);
-    return io::write_spring(file,
-                            {"A spring as the bench found it; `seatload check` shows the loads measured beside those",
-                             "that its dimensions give.", grade.remark});
+    return io::write_spring(file, remarks_on(spring, grade));
 }
 
 }  // namespace seatload::cli

@@ -33,7 +33,7 @@ std::string between(const bench::Bracket& bracket) {
 std::string results_table(const bench::MeasuredSpring& m) {
     TextTable table({left, right, left});
     table.add({"rate R", with_doubt(m.rate, "N/mm")});
-    table.add({"free length of the line", with_doubt(m.free_length, "mm"), "where the line meets no load"});
+    table.add({"free length of the line", with_doubt(m.free_length, "mm")});
     for (const bench::LoadAtHeight& load : m.loads)
         table.add({"load at " + named_height(load.asked), with_doubt(load.force, "N"),
                    load.outside ? "beyond the readings" : ""});
@@ -46,10 +46,11 @@ std::string doubt_words(const bench::MeasuredSpring& m) {
 }
 
 std::string contact_words(const bench::MeasuredSpring& m) {
-    std::string words = "The plate bears on the whole spring ";
-    words += m.contact ? between(*m.contact) : std::string("from the first reading on");
+    std::string words = "The plate bears on the whole spring from ";
+    words += m.contact ? "somewhere " + between(*m.contact) + " on" : std::string("the first reading on");
     words += "; coils begin to touch ";
-    return words + (m.closing ? between(*m.closing) : std::string("below the last reading, if at all")) + '.';
+    return words + (m.closing ? "somewhere " + between(*m.closing) : std::string("below the last reading, if at all")) +
+           '.';
 }
 
 std::string hysteresis_words(const bench::MeasuredSpring& m) {
@@ -72,13 +73,13 @@ std::string grade_lists(const bench::WireInference& wire, int width) {
         if (match.consistent)
             fitting.push_back(match.grade);
         else
-            others.push_back(match.grade + " (" + significant(std::abs(match.expanded_away), 2) + " times ±)");
+            others.push_back(match.grade + ' ' + fixed(std::abs(match.expanded_away), 1));
     }
     std::string text;
     if (fitting.empty()) text += wrapped("  ", "No grade of the catalogue fits: look at d, De and nt again.", width, 4);
     if (!fitting.empty())
         text += wrapped("  ", "Wire in this size that fits, nearest first:", width, 4) + list_of(fitting, width);
-    if (!others.empty()) text += wrapped("  ", "Further off than its ±:", width, 4) + list_of(others, width);
+    if (!others.empty()) text += wrapped("  ", "Further off, so many times the ±:", width, 4) + list_of(others, width);
     return text;
 }
 
@@ -136,7 +137,7 @@ std::string bench_wire_text(const BenchedSpring& spring, int width) {
     std::string words = "Rate and dimensions give a shear modulus G of " + fixed(in_mpa(wire.shear_modulus.value), 0) +
                         " ±" + fixed(in_mpa(wire.shear_modulus.expanded), 0) + " MPa";
     if (!wire.shear_modulus.budget.empty())
-        words += "; most of the ± is from the " + wire.shear_modulus.budget.front().name + " (" +
+        words += "; the most of the ± comes from the " + wire.shear_modulus.budget.front().name + " (" +
                  fixed(100.0 * wire.shear_modulus.budget.front().share, 0) + " %)";
     text += wrapped("  ", words + '.', width, 4) + grade_lists(wire, width);
     for (const bench::Weakening& w : spring.weakenings)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cmath>
 
+#include <seatload/core/assert.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
@@ -29,25 +30,40 @@ std::string signed_doubt(const bench::Difference<Q>& d, const std::string& unit)
 
 template <class Q>
 std::string finding(const bench::Difference<Q>& d) {
-    return d.significant ? "a difference" : "within the uncertainty";
+    return d.significant ? "more than the ±" : "within the ±";
 }
 
-std::string signed_newton(Force force, int decimals) {
-    return (in_newton(force) < 0.0 ? "" : "+") + units::shown(force, decimals);
+/// "At 15.00 mm (seated) it carries 1.800 N less (34 %): 0.092 N of it by its rate, 1.708 N by its free length."
+std::string load_words(const bench::LoadDifference& load, Force of_second) {
+    const double by = in_newton(load.load.estimate.value);
+    const std::string where = "At " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ") ";
+    if (!load.load.significant) return where + "the two carry the same, as far as this bench can tell.";
+    const int decimals = decimals_for(in_newton(load.load.estimate.expanded));
+    std::string words = where + "it carries " + fixed(std::abs(by), decimals) + " N " + (by < 0.0 ? "less" : "more");
+    if (in_newton(of_second) > 0.0) words += " (" + fixed(100.0 * std::abs(by) / in_newton(of_second), 0) + " %)";
+    const double sign = by < 0.0 ? -1.0 : 1.0;
+    return words + ": " + units::shown(sign * load.rate_part, decimals) + " of it by its rate, " +
+           units::shown(sign * load.free_length_part, decimals) + " by its free length.";
 }
 
-std::string comparison_text(const bench::Comparison& c, int width) {
-    TextTable table({left, right, left, right, right});
-    table.add({"", "difference", "", "by rate", "by length"});
+const bench::MeasuredSpring& spring_named(const BenchView& view, const std::string& name) {
+    for (const BenchedSpring& spring : view.springs)
+        if (spring.run.name == name) return spring.measured;
+    throw InternalError("a comparison with a spring that is not there");
+}
+
+std::string comparison_text(const BenchView& view, const bench::Comparison& c, int width) {
+    TextTable table({left, right, left});
     table.add({"rate R", signed_doubt(c.rate, "N/mm"), finding(c.rate)});
-    table.add({"free length", signed_doubt(c.free_length, "mm"), finding(c.free_length)});
-    for (const bench::LoadDifference& load : c.loads) {
-        const int decimals = decimals_for(in_newton(load.load.estimate.expanded));
-        table.add({"load at " + units::shown(load.asked.height.value, 2), signed_doubt(load.load, "N"),
-                   finding(load.load), signed_newton(load.rate_part, decimals),
-                   signed_newton(load.free_length_part, decimals)});
-    }
-    return '\n' + wrapped("", c.first + ", less " + c.second, width, 2) + table.text(2);
+    table.add({"free length of the line", signed_doubt(c.free_length, "mm"), finding(c.free_length)});
+    for (const bench::LoadDifference& load : c.loads)
+        table.add({"load at " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ')',
+                   signed_doubt(load.load, "N"), finding(load.load)});
+    std::string text = '\n' + wrapped("", '"' + c.first + "\" beside \"" + c.second + '"', width, 2) + table.text(2);
+    const bench::MeasuredSpring& second = spring_named(view, c.second);
+    for (std::size_t i = 0; i < c.loads.size() && i < second.loads.size(); ++i)
+        text += wrapped("  ", load_words(c.loads[i], second.loads[i].force.value), width, 4);
+    return text;
 }
 
 std::string spring_text(const BenchedSpring& spring, int width) {
@@ -62,7 +78,7 @@ std::string spring_text(const BenchedSpring& spring, int width) {
 std::string bench_text(const BenchView& view, int width) {
     std::string text = heading(view, width);
     for (const BenchedSpring& spring : view.springs) text += spring_text(spring, width);
-    for (const bench::Comparison& comparison : view.comparisons) text += comparison_text(comparison, width);
+    for (const bench::Comparison& comparison : view.comparisons) text += comparison_text(view, comparison, width);
     return text;
 }
 

@@ -56,7 +56,7 @@ std::string heading(const record::Measured& measured) {
 }
 
 std::string verdict(const Beside& each) {
-    return each.is_within() ? "within its ±" : each.difference() < 0.0 ? "WEAKER" : "STRONGER";
+    return each.is_within() ? "within its ±" : each.difference() < 0.0 ? "weaker" : "stronger";
 }
 
 }  // namespace

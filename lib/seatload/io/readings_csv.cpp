@@ -2,6 +2,7 @@
 #include <seatload/io/readings_csv.hpp>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 
 #include <seatload/core/text.hpp>
@@ -21,6 +22,12 @@ struct Header {
 };
 
 bool has_unit(Column column) { return column == Column::height || column == Column::travel || column == Column::scale; }
+
+/// Whether a column is named after what people take the scale to show.
+bool is_called_otherwise(const std::string& name) {
+    static constexpr std::array<std::string_view, 6> kNames{"weight", "mass", "load", "force", "reading", "grams"};
+    return std::find(kNames.begin(), kNames.end(), lower(name)) != kNames.end();
+}
 
 /// A value of a column as a node, so that it is read as the same value in a TOML file is.
 Node node_of(const std::string& number, const std::string& unit, Position at) {
@@ -97,7 +104,9 @@ class TableReader {
         const std::string name(trim(std::string_view(cell.text).substr(0, open)));
         const auto column = Form<Column>::read({cell.at, name});
         if (!column.value) {
-            csv_.error(cell.at, "unknown column \"" + name + '"', column.problem.hint);
+            csv_.error(cell.at, "unknown column \"" + name + '"',
+                       is_called_otherwise(name) ? "what the scale shows stands in a column \"scale\", as scale [g]"
+                                                 : column.problem.hint);
             return {};
         }
         for (const Header& before : headers_)
@@ -123,14 +132,19 @@ class TableReader {
                    "write for example \"" + name + " [" + example + "]\"");
     }
 
+    static bool has_other_comma(const CsvRow& row) {
+        return row.front().text.find_first_of(";\t") != std::string::npos;
+    }
+
     bool has_right_width(const CsvRow& row) {
         if (row.size() == headers_.size()) return true;
         const bool is_long = row.size() > headers_.size();
         csv_.error(row.front().at,
                    "this row has " + std::to_string(row.size()) + (row.size() == 1 ? " cell" : " cells") +
                        ", the header has " + std::to_string(headers_.size()),
-                   is_long ? "numbers are written with a decimal point; commas part the cells"
-                           : "a cell that is left empty still needs its comma");
+                   is_long                ? "numbers are written with a decimal point; commas part the cells"
+                   : has_other_comma(row) ? "commas part the cells"
+                                          : "a cell that is left empty still needs its comma");
         return false;
     }
 

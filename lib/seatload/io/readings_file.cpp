@@ -89,6 +89,7 @@ void read_spring(Reader& table, const wire::Catalogue& catalogue, const FileOpen
         table.missing("readings",
                       "[[\"18.00 mm\", \"0 g\"], [\"15.00 mm\", \"190 g\"], ...] (or table = \"spring.csv\")");
     draft.springs.push_back(read_readings_table(table, "readings", {Column::height, Column::scale}, open));
+    if (!table.has("readings") && !table.has("table")) draft.springs.back().is_sound = false;
     run.readings = draft.springs.back().readings;
     draft.session.springs.push_back(std::move(run));
 }
@@ -165,7 +166,7 @@ void judge_readings(Document& document, const Draft& draft) {
     if (std::any_of(block.begin(), block.end(), [](const auto& p) { return p.severity == Severity::error; })) return;
     for (std::size_t i = 0; i < draft.springs.size(); ++i)
         if (draft.springs[i].is_sound)
-            report(document, "spring[" + std::to_string(i) + ']', draft.springs[i],
+            report(document, "spring \"" + draft.session.springs[i].name + '"', draft.springs[i],
                    bench::measure(draft.session, draft.session.springs[i]).problems);
 }
 

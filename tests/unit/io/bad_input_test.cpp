@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Every wrong requirement in tests/bad_input, and every wrong reply in its folder reply, with the exact text a user is
-// shown. To accept a changed text, run the test once with SEATLOAD_ACCEPT=1 in the environment (it then writes what it
-// got and fails) and read the difference.
+// Every wrong requirement in tests/bad_input, and every wrong reply and file of readings in its folders, with the exact
+// text a user is shown. To accept a changed text, run the test once with SEATLOAD_ACCEPT=1 in the environment (it then
+// writes what it got and fails) and read the difference.
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
@@ -9,6 +9,8 @@
 #include <iterator>
 
 #include <seatload/core/diagnostic.hpp>
+#include <seatload/core/file.hpp>
+#include <seatload/io/readings_file.hpp>
 #include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <support/check.hpp>
@@ -73,8 +75,16 @@ TEST_CASE("Every wrong reply is answered with exactly the text that was reviewed
     });
 }
 
+TEST_CASE(
+    "Every wrong file of readings, and every wrong table beside one, is answered with the text that was reviewed") {
+    check_answers(kFolder / "readings", 37, [](const std::string& text, const std::string& name) {
+        const auto open = [](const std::string& path) { return read_text_file(kFolder / "readings" / path); };
+        return shown_for(io::read_readings(text, name, io::catalogue(), open));
+    });
+}
+
 TEST_CASE("Every expected text belongs to a wrong file") {
-    for (const fs::path& folder : {kFolder, kFolder / "reply"})
+    for (const fs::path& folder : {kFolder, kFolder / "readings", kFolder / "reply"})
         for (const fs::path& path : files_in(folder, ".expected"))
             CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }
