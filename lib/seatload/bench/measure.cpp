@@ -50,17 +50,24 @@ std::optional<Found> find_line(const Readings& session, const SpringRun& run) {
     return f;
 }
 
+// Newtons with as many decimals as their standard uncertainty bears out.
+std::string newtons(double value, double standard) {
+    const double digits = standard > 0.0 ? std::ceil(-std::log10(standard)) : 3.0;
+    return fixed(value, static_cast<int>(std::clamp(digits, 0.0, 6.0))) + " N";
+}
+
 std::string reason(Use use, double force, double line, double sigmas) {
-    const std::string off = significant(std::abs(force - line), 3) + " N";
-    const std::string how_far = " (" + significant(std::abs(sigmas), 3) + " standard uncertainties)";
+    const double standard = sigmas != 0.0 ? std::abs((force - line) / sigmas) : 0.0;
+    const std::string off = newtons(std::abs(force - line), standard);
+    const std::string how_far = " (" + significant(std::abs(sigmas), 2) + " standard uncertainties)";
     if (use == Use::coils_closing)
-        return off + " above the line" + how_far + ": coils close and the spring grows stiffer";
+        return off + " above the line" + how_far + ": coils touch and the spring grows stiffer";
     if (use == Use::outlier)
         return off + (force > line ? " above" : " below") + " the line" + how_far +
                ": more than chance explains; it counts all the same";
     if (line > 0.0) return off + " above the line" + how_far + ": end coils are still seating";
-    return "carries " + significant(force, 3) + " N where the line is already below no load" + how_far +
-           ": the plate does not bear yet";
+    return "carries " + newtons(force, standard) + ", where the line would stand at " + newtons(line, standard) +
+           how_far + ": the plate does not bear on the whole spring yet";
 }
 
 Use use_of(const Found& f, std::size_t group, const std::vector<std::size_t>& far_off) {

@@ -1,22 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/bench/measured_coil.hpp>
 
-#include <vector>
-
 #include <seatload/spring/coils.hpp>
 
 namespace seatload::bench {
 
-namespace {
-
-std::string listed(const std::vector<std::string>& words) {
+std::string listed(const std::vector<std::string>& words, const std::string& conjunction) {
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+        text += (i == 0 ? "" : i + 1 == words.size() ? " " + conjunction + " " : ", ") + words[i];
     return text;
 }
-
-}  // namespace
 
 CoilAnswer measured_coil(const Dimensions& dimensions) {
     std::vector<std::string> missing;
@@ -24,7 +18,7 @@ CoilAnswer measured_coil(const Dimensions& dimensions) {
     if (!dimensions.outside_diameter) missing.push_back("the outside diameter De");
     if (!dimensions.total_coils) missing.push_back("the number of coils nt");
     if (!dimensions.ends) missing.push_back("the ends");
-    if (!missing.empty()) return {std::nullopt, listed(missing)};
+    if (!missing.empty()) return {std::nullopt, listed(missing, "and")};
     const auto& d = *dimensions.wire_diameter;
     const auto& De = *dimensions.outside_diameter;
     const auto& nt = *dimensions.total_coils;

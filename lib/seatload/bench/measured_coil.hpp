@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include <seatload/bench/readings.hpp>
 
@@ -23,5 +24,8 @@ struct CoilAnswer {
     std::string missing;
 };
 CoilAnswer measured_coil(const Dimensions& dimensions);
+
+/// The words as a list in a sentence: "a, b and c" with the conjunction given.
+std::string listed(const std::vector<std::string>& words, const std::string& conjunction);
 
 }  // namespace seatload::bench

@@ -2,7 +2,9 @@
 #include <seatload/bench/wire_inference.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <utility>
 
 #include <seatload/bench/budget.hpp>
 #include <seatload/bench/measured_coil.hpp>
@@ -49,6 +51,33 @@ GradeMatch match_of(const wire::Grade& grade, Length d, double temperature, cons
     return m;
 }
 
+constexpr std::array kKinds{std::pair{wire::Family::cold_drawn_carbon, "cold-drawn carbon steel"},
+                            std::pair{wire::Family::oil_tempered, "oil-tempered steel"},
+                            std::pair{wire::Family::austenitic_stainless, "austenitic stainless steel"},
+                            std::pair{wire::Family::precipitation_stainless, "precipitation-hardening stainless steel"},
+                            std::pair{wire::Family::copper_alloy, "copper alloy"},
+                            std::pair{wire::Family::nickel_alloy, "nickel alloy"}};
+
+// Grades of one kind have much the same modulus: it tells steel from stainless and bronze, seldom grade from grade.
+std::string verdict_of(const WireInference& wire, const wire::Catalogue& catalogue) {
+    std::vector<std::string> fits, fits_not;
+    for (const auto& [family, name] : kKinds) {
+        bool drawn = false, consistent = false;
+        for (const GradeMatch& m : wire.matches) {
+            if (!m.in_range || catalogue.find(m.grade)->family != family) continue;
+            drawn = true;
+            consistent = consistent || m.consistent;
+        }
+        if (drawn) (consistent ? fits : fits_not).push_back(name);
+    }
+    if (fits.empty())
+        return "No wire of the catalogue fits: look again at d (it counts four times), at the coils counted and at the "
+               "ends.";
+    std::string text = "It fits " + listed(fits, "or");
+    if (!fits_not.empty()) text += ", and does not fit " + listed(fits_not, "or");
+    return text + ". The modulus tells the kind of wire, seldom its grade: those of the catalogue are for reference.";
+}
+
 }  // namespace
 
 Stress modulus_of(const wire::Grade& grade, Length wire_diameter, double temperature) {
@@ -71,6 +100,7 @@ WireAnswer infer_wire(const Readings& session, const SpringRun& run, const Measu
     });
     result.any_consistent = std::any_of(result.matches.begin(), result.matches.end(),
                                         [](const GradeMatch& m) { return m.consistent && m.in_range; });
+    result.verdict = verdict_of(result, catalogue);
     return {std::move(result), {}};
 }
 

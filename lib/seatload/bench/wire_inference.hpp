@@ -26,6 +26,7 @@ struct WireInference {
     Estimate<Stress> shear_modulus;   ///< G = 8 D^3 n R / d^4, at the temperature of the session
     std::vector<GradeMatch> matches;  ///< all grades; those drawn in this diameter first, of them the nearest
     bool any_consistent = false;
+    std::string verdict;  ///< which kinds of wire fit and which do not, in sentences
 };
 
 /// Shear modulus G [MPa] of a grade for a wire diameter, at a temperature [deg C].

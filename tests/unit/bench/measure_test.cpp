@@ -71,9 +71,10 @@ TEST_CASE("readings before contact and with coils closing are left out, each wit
     CHECK(uses(spring) == std::vector<Use>{Use::before_contact, Use::before_contact, Use::line, Use::line, Use::line,
                                            Use::line, Use::line, Use::coils_closing, Use::coils_closing});
     CHECK_THAT(in_newton_per_mm(spring.rate.value), WithinRel(0.4, 1e-12));
-    CHECK_THAT(spring.points[1].why, ContainsSubstring("carries 0 N") && ContainsSubstring("does not bear yet"));
+    CHECK_THAT(spring.points[1].why, ContainsSubstring("carries 0.000 N, where the line would stand at -0.400 N") &&
+                                         ContainsSubstring("does not bear on the whole spring yet"));
     // At 9 mm the true load is 5.6 N + 1.2 N.
-    CHECK_THAT(spring.points[7].why, ContainsSubstring("1.2 N above the line") && ContainsSubstring("coils close"));
+    CHECK_THAT(spring.points[7].why, ContainsSubstring("1.200 N above the line") && ContainsSubstring("coils touch"));
     REQUIRE(spring.contact);
     CHECK(in_mm(spring.contact->above) == 24.0);
     CHECK(in_mm(spring.contact->below) == 21.0);

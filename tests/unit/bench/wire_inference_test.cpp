@@ -76,6 +76,8 @@ TEST_CASE("patented wire is told from stainless and from bronze, and each grade 
     CHECK(wire.matches.size() == test::wires().grades.size());
     CHECK(wire.any_consistent);
     CHECK(match(wire, "EN10270-1-SH").consistent);
+    CHECK_THAT(wire.verdict, ContainsSubstring("It fits cold-drawn carbon steel") &&
+                                 ContainsSubstring("does not fit") && ContainsSubstring("austenitic stainless steel"));
     for (const wire::Grade& grade : test::wires().grades) {
         if (grade.family != wire::Family::austenitic_stainless && grade.family != wire::Family::copper_alloy) continue;
         CAPTURE(grade.id);
@@ -111,6 +113,12 @@ TEST_CASE("the catalogue's moduli are taken at the temperature of the session") 
     CHECK_THAT(in_mpa(modulus_of(*sh, 3.0 * mm, 60.0)), WithinRel(81500.0 * (1.0 - 0.25e-3 * 40.0), 1e-12));
     const auto hot = inferred(session(60.0), spring_a(81500.0 * 0.99));
     CHECK_THAT(match(hot, "EN10270-1-SH").expanded_away, WithinAbs(0.0, 1e-6));
+}
+
+TEST_CASE("where no wire fits, the dimensions are to be looked at again") {
+    const auto wire = inferred(session(), spring_a(120000.0));
+    CHECK_FALSE(wire.any_consistent);
+    CHECK_THAT(wire.verdict, ContainsSubstring("No wire of the catalogue fits: look again at d"));
 }
 
 TEST_CASE("what is missing of the dimensions is named") {
