@@ -69,7 +69,7 @@ wire::Evidence weakest(const std::vector<PointMember>& members, const PlungerTru
 }
 
 BudgetLimit told(const SolvedRule& solved, const SolvedRules& all, const Plunger& plunger, const PlungerBox& box) {
-    const BudgetSetting setting{plunger, all.seated_least_n, all.full_travel_middle_n};
+    const BudgetSetting setting{plunger, all.seated_least_n, all.seated, all.full_travel};
     const std::vector<SumTerm> terms = solved.rule->terms(solved.extreme.at, setting);
     BudgetLimit limit;
     limit.id = solved.rule->id;

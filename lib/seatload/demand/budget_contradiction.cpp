@@ -100,7 +100,7 @@ class Mender {
         return input.member == &PlungerPoint::half_angle_rad ? std::numbers::pi / 180.0 : 1.0;
     }
     bool is_mended(const PointInput& input, bool is_upper, double value) const {
-        return solve_rules(plunger_, cut(box_, input.member, is_upper, value)).overlap(place_) <= 0.0;
+        return !solve_rules(plunger_, cut(box_, input.member, is_upper, value)).contradict(place_);
     }
 
     const Plunger& plunger_;
@@ -136,7 +136,7 @@ std::string ways_out(const std::vector<Mend>& mends) {
 std::vector<Contradiction> contradictions(const Plunger& plunger, const PlungerBox& box, const SolvedRules& solved) {
     std::vector<Contradiction> found;
     for (const LoadPlace place : {LoadPlace::seated, LoadPlace::full_travel}) {
-        if (solved.overlap(place) <= 0.0) continue;
+        if (!solved.contradict(place)) continue;
         const SolvedRule* least = solved.biting(place, Bound::at_least);
         const SolvedRule* most = solved.biting(place, Bound::at_most);
         found.push_back({words_for(place, least, *most), ways_out(mends(plunger, box, place)), index_of(solved, least),

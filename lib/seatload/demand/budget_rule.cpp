@@ -52,6 +52,12 @@ double SolvedRules::overlap(LoadPlace place) const {
     return std::max(0.0, least == nullptr ? 0.0 : least->extreme.value) - most->extreme.value;
 }
 
+bool SolvedRules::contradict(LoadPlace place) const {
+    constexpr double kMeeting = 1e-9;
+    const SolvedRule* most = biting(place, Bound::at_most);
+    return most != nullptr && overlap(place) > kMeeting * std::abs(most->extreme.value);
+}
+
 namespace {
 
 SolvedRule solve(const BudgetRule& rule, const PlungerBox& box, const BudgetSetting& setting) {
@@ -64,11 +70,8 @@ double least_of(const SolvedRules& solved, LoadPlace place) {
     return rule == nullptr ? 0.0 : std::max(0.0, rule->extreme.value);
 }
 
-/// The middle of what the rules solved so far leave for F2; its upper end when they leave nothing.
-double middle_of_full_travel(const SolvedRules& solved) {
-    const double most = solved.biting(LoadPlace::full_travel, Bound::at_most)->extreme.value;
-    const double least = std::max(least_of(solved, LoadPlace::seated), least_of(solved, LoadPlace::full_travel));
-    return least < most ? 0.5 * (least + most) : most;
+LoadRoom room_of(const SolvedRules& solved, LoadPlace place) {
+    return {least_of(solved, place), solved.biting(place, Bound::at_most)->extreme.value};
 }
 
 }  // namespace
@@ -76,14 +79,15 @@ double middle_of_full_travel(const SolvedRules& solved) {
 SolvedRules solve_rules(const Plunger& plunger, const PlungerBox& box) {
     SolvedRules solved;
     const auto solve_all = [&](bool stands_on_others, LoadPlace place) {
-        const BudgetSetting setting{plunger, solved.seated_least_n, solved.full_travel_middle_n};
+        const BudgetSetting setting{plunger, solved.seated_least_n, solved.seated, solved.full_travel};
         for (const BudgetRule& rule : budget_rules())
             if (rule.stands_on_others == stands_on_others && rule.place == place && rule.applies(plunger))
                 solved.rules.push_back(solve(rule, box, setting));
     };
     solve_all(false, LoadPlace::seated);
     solve_all(false, LoadPlace::full_travel);
-    solved.full_travel_middle_n = middle_of_full_travel(solved);
+    solved.seated = room_of(solved, LoadPlace::seated);
+    solved.full_travel = room_of(solved, LoadPlace::full_travel);
     solve_all(true, LoadPlace::seated);
     solved.seated_least_n = least_of(solved, LoadPlace::seated);
     solve_all(true, LoadPlace::full_travel);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <cmath>
 #include <span>
 #include <string>
 #include <string_view>
@@ -28,11 +30,21 @@ struct SumTerm {
     std::string text() const;  ///< the factors with their units, without the sign
 };
 
+/// Where a load may lie [N].
+struct LoadRoom {
+    double least_n = 0.0;
+    double most_n = 0.0;
+
+    /// Never nothing, so that a share of it can be asked for even where limits contradict each other.
+    double width() const { return std::max(most_n - least_n, 0.01 * std::max(1.0, std::abs(most_n))); }
+};
+
 /// What a limit needs beside the point it is looked at.
 struct BudgetSetting {
     const Plunger& plunger;
-    double seated_least_n = 0.0;        ///< F1 at its lower end, for limits of F2
-    double full_travel_middle_n = 0.0;  ///< F2 in the middle of what the other limits leave, for limits of F1
+    double seated_least_n = 0.0;  ///< F1 at its lower end, for limits of F2
+    LoadRoom seated;              ///< what the limits of each load alone leave it
+    LoadRoom full_travel;
 };
 
 /// One kind of limit: when it applies, what it hangs on, and its summands at a point.
@@ -67,12 +79,15 @@ struct SolvedRule {
 struct SolvedRules {
     std::vector<SolvedRule> rules;
     double seated_least_n = 0.0;
-    double full_travel_middle_n = 0.0;
+    LoadRoom seated;
+    LoadRoom full_travel;
 
     /// The rule that makes an end of a band, or null.
     const SolvedRule* biting(LoadPlace place, Bound bound) const;
     /// By how much the lower end of a band lies above its upper end [N]; negative: there is room.
     double overlap(LoadPlace place) const;
+    /// Whether they contradict each other; loads that meet do not, whatever rounding makes of them.
+    bool contradict(LoadPlace place) const;
 };
 SolvedRules solve_rules(const Plunger& plunger, const PlungerBox& box);
 

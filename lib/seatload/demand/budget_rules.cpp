@@ -134,27 +134,25 @@ double drive(const P& p, const BudgetSetting& s) {
                                 in_second(s.plunger.drain->longest_time));
 }
 
-Terms with_drive(Terms terms, double net) {
-    terms.push_back({"Fd", "driving cold oil out", 1.0, {{net, kNewton}}});
+/// The share of their rooms at which both loads bring the plunger home in time: what that costs is borne alike.
+double share_in_time(const P& p, const BudgetSetting& s) {
+    const double against = sum(resistance_home(p, s));
+    const double seated = s.seated.least_n - against;
+    const double full_travel = s.full_travel.least_n - against;
+    const double mean = drive(p, s);
+    if (!std::isfinite(mean)) return std::numeric_limits<double>::infinity();
+    return share_for_logarithmic_mean(seated, s.seated.width(), full_travel, s.full_travel.width(), mean);
+}
+
+Terms load_in_time(const P& p, const BudgetSetting& s, const LoadRoom& room) {
+    Terms terms = resistance_home(p, s);
+    const double load = room.least_n + share_in_time(p, s) * room.width();
+    terms.push_back({"Fd", "driving cold oil out", 1.0, {{load - sum(terms), kNewton}}});
     return terms;
 }
 
-Terms seated_in_time(const P& p, const BudgetSetting& s) {
-    const Terms resistance = resistance_home(p, s);
-    const double mean = drive(p, s);
-    const double above = s.full_travel_middle_n - sum(resistance);
-    if (above <= mean || mean <= 0.0) return with_drive(resistance, mean);
-    return with_drive(resistance, partner_for_logarithmic_mean(above, mean));
-}
-
-Terms full_travel_in_time(const P& p, const BudgetSetting& s) {
-    const Terms resistance = resistance_home(p, s);
-    const double mean = drive(p, s);
-    const double above = s.seated_least_n - sum(resistance);
-    if (mean <= 0.0) return with_drive(resistance, 0.0);
-    if (above <= 0.0 || !std::isfinite(mean)) return with_drive(resistance, std::numeric_limits<double>::infinity());
-    return with_drive(resistance, partner_for_logarithmic_mean(above, mean));
-}
+Terms seated_in_time(const P& p, const BudgetSetting& s) { return load_in_time(p, s, s.seated); }
+Terms full_travel_in_time(const P& p, const BudgetSetting& s) { return load_in_time(p, s, s.full_travel); }
 
 Terms above_seated(const P&, const BudgetSetting& s) {
     return {{"F1", "the least load at the seat", 1.0, {{s.seated_least_n, kNewton}}}};
@@ -227,23 +225,19 @@ std::string where_opening(const P& p, const BudgetSetting& s) {
     return words + (words.empty() ? "" : "; ") + where_released(p, s);
 }
 
-/// How Fd follows from the time allowed; `other` is the end of the other load it was taken with.
-std::string where_drained(const P& p, const BudgetSetting& s, const std::string& other, double other_n) {
+/// How Fd follows from the time allowed.
+std::string where_drained(const P& p, const BudgetSetting& s) {
+    const auto room = [](const LoadRoom& r) {
+        return number(r.least_n) + " N .. " + number(r.least_n + r.width()) + " N";
+    };
     return "with N = pR·A2 + Ff" + std::string(s.plunger.back ? " − pB·AB" : "") + " = " +
            number(sum(resistance_home(p, s))) +
            " N, g = π·D·c³·(1 + 1.5·ε²)/(12·μ·L) = " + number(drain_conductance(p)) +
-           " mm³/s per N/mm²: F1 − N and F2 − N must have the logarithmic mean A2²·h/(g·t) = " + number(drive(p, s)) +
+           " mm³/s per N/mm²: the logarithmic mean of F1 − N and F2 − N must be A2²·h/(g·t) = " + number(drive(p, s)) +
            " N, h = " + number(in_mm(s.plunger.stroke)) +
-           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; " + other + " taken as " +
-           number(other_n) + " N";
-}
-
-std::string where_seated(const P& p, const BudgetSetting& s) {
-    return where_drained(p, s, "F2 (the middle of what else is left to it)", s.full_travel_middle_n);
-}
-
-std::string where_full_travel(const P& p, const BudgetSetting& s) {
-    return where_drained(p, s, "F1 (its least)", s.seated_least_n);
+           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; it is where both stand " +
+           number(100.0 * share_in_time(p, s)) + " % along what else is left to them, F1 along " + room(s.seated) +
+           ", F2 along " + room(s.full_travel);
 }
 
 // ---------------------------------------------------------------------------------------------- when they apply
@@ -289,7 +283,7 @@ const std::vector<BudgetRule> kRules{
     {"comes_home", "comes home onto its seat", "to come home onto its seat", kF1, kLeast, false, always,
      joined({kHome, kHold}), comes_home, nothing, kStatics},
     {"seated_in_time", "comes home in time with cold oil", "to come home in time with cold oil", kF1, kLeast, true,
-     has_drain, joined({kHome, kHold, kDrain}), seated_in_time, where_seated, kDrainFlow},
+     has_drain, joined({kHome, kHold, kDrain}), seated_in_time, where_drained, kDrainFlow},
     {"lets_go", "lets go at the lowest release pressure", "to let go at the lowest release pressure", kF1, kMost, false,
      always, joined({{&P::release_mpa, &P::seat_area_mm2}, kHold, kReleased}), lets_go, where_released, kStatics},
     {"lets_go_first", "lets go before the mechanism itself moves", "to let go before the mechanism itself moves", kF1,
@@ -309,7 +303,7 @@ const std::vector<BudgetRule> kRules{
      nothing,
      kSpring},
     {"full_travel_in_time", "comes home in time with cold oil", "to come home in time with cold oil", kF2, kLeast, true,
-     has_drain, joined({kHome, kHold, kDrain}), full_travel_in_time, where_full_travel, kDrainFlow},
+     has_drain, joined({kHome, kHold, kDrain}), full_travel_in_time, where_drained, kDrainFlow},
     {"opens_fully", "opens fully at the lowest release pressure", "to open fully at the lowest release pressure", kF2,
      kMost, false, always, joined({{&P::release_mpa}, kOpen, kHold, kReleased}), opens_fully, where_opening, kStatics},
     {"stays_open", "stays open at the lowest holding pressure", "to stay open at the lowest holding pressure", kF2,

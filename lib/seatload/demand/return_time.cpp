@@ -21,20 +21,18 @@ double logarithmic_mean(double a, double b) {
     return least * excess / std::log1p(excess);
 }
 
-double partner_for_logarithmic_mean(double a, double mean) {
-    SEATLOAD_ASSERT(a > 0.0 && mean > 0.0);
-    // in the logarithm of the ratio, which may span hundreds of decades, the mean rises from 0 without bound
-    const auto excess = [&](double log_ratio) { return logarithmic_mean(a, a * std::exp(log_ratio)) - mean; };
-    double low = -1.0;
-    double high = 1.0;
-    while (excess(low) > 0.0 && low > -512.0) low *= 2.0;
-    while (excess(high) < 0.0 && high < 512.0) high *= 2.0;
-    if (excess(low) > 0.0) return 0.0;
-    if (excess(high) < 0.0) return std::numeric_limits<double>::infinity();
+double share_for_logarithmic_mean(double a, double room_a, double b, double room_b, double mean) {
+    SEATLOAD_ASSERT(room_a > 0.0 && room_b > 0.0 && mean > 0.0);
+    const auto excess = [&](double share) { return logarithmic_mean(a + share * room_a, b + share * room_b) - mean; };
+    // The mean rises with the share: where one number is 0 it is 0, where both reach it, it is passed.
+    const double low = std::max(-a / room_a, -b / room_b);
+    const double high = std::max((mean - a) / room_a, (mean - b) / room_b);
+    if (!(excess(high) > 0.0)) return high;
+    if (!(excess(low) < 0.0)) return low;
     std::uintmax_t steps = 200;
     const auto ends =
         boost::math::tools::toms748_solve(excess, low, high, boost::math::tools::eps_tolerance<double>(50), steps);
-    return a * std::exp(0.5 * (ends.first + ends.second));
+    return 0.5 * (ends.first + ends.second);
 }
 
 double return_time_s(double full_area_mm2, double stroke_mm, double conductance, double seated_net_n,

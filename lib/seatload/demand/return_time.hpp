@@ -13,8 +13,9 @@ namespace seatload::demand {
 /// Logarithmic mean of two positive numbers (the number itself when both are equal): (a - b)/ln(a/b). 0 when one is 0.
 double logarithmic_mean(double a, double b);
 
-/// The number whose logarithmic mean with `a` is `mean`; both more than 0. Solved by bracketing.
-double partner_for_logarithmic_mean(double a, double mean);
+/// How far two numbers must go, both by the same share of their rooms (more than 0), until their logarithmic mean is
+/// `mean` (more than 0): that of a + s room_a and b + s room_b. Negative when they may go back. Solved by bracketing.
+double share_for_logarithmic_mean(double a, double room_a, double b, double room_b, double mean);
 
 /// Mean net load that brings the plunger home in a time [N]: A2^2 h/(g t). [mm2, mm, mm3/s per MPa, s]
 template <class A, class L, class G, class T>
