@@ -27,8 +27,8 @@ enum class Along {
     up_to,     ///< passes up to some free length
 };
 
-/// Whether where a rule cuts the free lengths depends on the number of coils (when not, it is found once for a
-/// diameter).
+/// Whether a rule's answer, or where it cuts the free lengths, depends on the number of coils (when not, it is found
+/// once for a diameter).
 enum class Coils { matter, do_not_matter };
 
 /// One limit: what is measured, against what, and why.
