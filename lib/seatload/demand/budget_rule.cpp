@@ -78,19 +78,18 @@ LoadRoom room_of(const SolvedRules& solved, LoadPlace place) {
 
 SolvedRules solve_rules(const Plunger& plunger, const PlungerBox& box) {
     SolvedRules solved;
-    const auto solve_all = [&](bool stands_on_others, LoadPlace place) {
+    const auto solve_all = [&](RuleStage stage) {
         const BudgetSetting setting{plunger, solved.seated_least_n, solved.seated, solved.full_travel};
         for (const BudgetRule& rule : budget_rules())
-            if (rule.stands_on_others == stands_on_others && rule.place == place && rule.applies(plunger))
-                solved.rules.push_back(solve(rule, box, setting));
+            if (rule.stage == stage && rule.applies(plunger)) solved.rules.push_back(solve(rule, box, setting));
     };
-    solve_all(false, LoadPlace::seated);
-    solve_all(false, LoadPlace::full_travel);
+    solve_all(RuleStage::alone);
     solved.seated = room_of(solved, LoadPlace::seated);
     solved.full_travel = room_of(solved, LoadPlace::full_travel);
-    solve_all(true, LoadPlace::seated);
+    if (!solved.contradict(LoadPlace::seated) && !solved.contradict(LoadPlace::full_travel))
+        solve_all(RuleStage::sharing);
     solved.seated_least_n = least_of(solved, LoadPlace::seated);
-    solve_all(true, LoadPlace::full_travel);
+    solve_all(RuleStage::last);
     // told in the order of the table
     std::stable_sort(solved.rules.begin(), solved.rules.end(),
                      [](const SolvedRule& a, const SolvedRule& b) { return a.rule < b.rule; });

@@ -35,7 +35,7 @@ struct LoadRoom {
     double least_n = 0.0;
     double most_n = 0.0;
 
-    /// Never nothing, so that a share of it can be asked for even where limits contradict each other.
+    /// Never nothing, so that a share of it can be asked for even where both ends meet.
     double width() const { return std::max(most_n - least_n, 0.01 * std::max(1.0, std::abs(most_n))); }
 };
 
@@ -47,6 +47,13 @@ struct BudgetSetting {
     LoadRoom full_travel;
 };
 
+/// What a rule needs to be solved.
+enum class RuleStage {
+    alone,    ///< the plunger alone
+    sharing,  ///< the room that those leave to both loads, which it shares out; nothing when they leave none
+    last,     ///< the lower end that all these make of F1
+};
+
 /// One kind of limit: when it applies, what it hangs on, and its summands at a point.
 struct BudgetRule {
     std::string_view id;
@@ -54,7 +61,7 @@ struct BudgetRule {
     std::string_view aim;    ///< "to stay shut against leak pressure"
     LoadPlace place;
     Bound bound;
-    bool stands_on_others;  ///< it needs an end of the other band, and is solved after the rest
+    RuleStage stage;
     bool (*applies)(const Plunger&);
     std::vector<PointMember> members;
     std::vector<SumTerm> (*terms)(const PlungerPoint&, const BudgetSetting&);
