@@ -73,6 +73,15 @@ Result<std::string> pdf_of(const Benched& benched, const References& refs) {
 
 void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
 
+/// Why there is no spring file of a spring.
+Diagnostic unwritten(const Benched& benched, const BenchedSpring& spring) {
+    Diagnostic d =
+        complaint(Severity::warning, "no spring file of \"" + spring.run.name + "\" is written",
+                  "it needs wire_diameter, outside_diameter, total_coils and ends, and a wire drawn that thin");
+    d.place.file = benched.file;
+    return d;
+}
+
 /// The spring files and the bench sheet of a session; what is said of them is added to `said`.
 void make_papers(const Benched& benched, const References& refs, const BenchOptions& options, Diagnostics& said,
                  std::vector<Paper>& papers) {
@@ -81,7 +90,10 @@ void make_papers(const Benched& benched, const References& refs, const BenchOpti
         const fs::path path = folder / (file_stem(spring.run.name) + ".toml");
         const auto text =
             bench_spring_file(benched.session, spring, fs::path(benched.file).filename().string(), refs.wires);
-        if (!text) continue;
+        if (!text) {
+            add(said, {unwritten(benched, spring)});
+            continue;
+        }
         if (!options.overwrite) add(said, edits_in_the_way(path, "spring file", "bench"));
         papers.push_back({path, sealed(*text, "bench")});
     }

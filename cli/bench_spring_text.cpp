@@ -61,25 +61,48 @@ std::string hysteresis_words(const bench::MeasuredSpring& m) {
            std::to_string(h.heights) + (h.heights == 1 ? " height." : " heights.");
 }
 
-std::string list_of(const std::vector<std::string>& names, int width) {
-    return wrapped("    ", join(names, ", ") + '.', width, 4);
+/// The pieces with commas between, in lines that break only between pieces.
+std::string list_of(const std::vector<std::string>& pieces, int width) {
+    const std::string indent = "    ";
+    std::string text, line = indent;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const std::string piece = pieces[i] + (i + 1 == pieces.size() ? "." : ",");
+        const bool is_first = line == indent;
+        if (!is_first && length_in_code_points(line + ' ' + piece) > static_cast<std::size_t>(width)) {
+            text += line + '\n';
+            line = indent + piece;
+        } else {
+            line += (is_first ? "" : " ") + piece;
+        }
+    }
+    return text + line + '\n';
+}
+
+/// Whether a grade's modulus is remembered or estimated, so that it proves little.
+bool is_from_memory(const bench::GradeMatch& match) {
+    return match.evidence == wire::Evidence::memory || match.evidence == wire::Evidence::estimate;
 }
 
 /// Grades the stiffness fits, then the others with how far off they are; those not drawn so thin are left out.
 std::string grade_lists(const bench::WireInference& wire, int width) {
     std::vector<std::string> fitting, others;
+    bool has_doubtful = false;
     for (const bench::GradeMatch& match : wire.matches) {
         if (!match.in_range) continue;
+        const bool is_doubtful = is_from_memory(match);
+        const std::string name = match.grade + (is_doubtful ? "*" : "");
+        has_doubtful = has_doubtful || is_doubtful;
         if (match.consistent)
-            fitting.push_back(match.grade);
+            fitting.push_back(name);
         else
-            others.push_back(match.grade + ' ' + fixed(std::abs(match.expanded_away), 1));
+            others.push_back(name + ' ' + fixed(std::abs(match.expanded_away), 1));
     }
     std::string text;
     if (fitting.empty()) text += wrapped("  ", "No grade of the catalogue fits: look at d, De and nt again.", width, 4);
     if (!fitting.empty())
         text += wrapped("  ", "Wire in this size that fits, nearest first:", width, 4) + list_of(fitting, width);
     if (!others.empty()) text += wrapped("  ", "Further off, so many times the ±:", width, 4) + list_of(others, width);
+    if (has_doubtful) text += wrapped("  ", "* its modulus is from memory or an estimate.", width, 4);
     return text;
 }
 
@@ -167,7 +190,7 @@ std::string bench_points_text(const BenchedSpring& spring, int width) {
         const std::string number = std::to_string(point.reading + 1);
         const bool counts = point.use == bench::Use::line || point.use == bench::Use::outlier;
         table.add({number, shown(point.stated_height, 3), shown(point.height, 3), shown(point.force, 3),
-                   (in_newton(point.residual) < 0.0 ? "" : "+") + shown(point.residual, 3),
+                   signed_text(in_newton(point.residual), 3) + " N",
                    counts && point.why.empty() ? "" : std::string(bench::word(point.use))});
         if (!point.why.empty())
             reasons +=

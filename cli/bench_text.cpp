@@ -24,8 +24,9 @@ std::string heading(const BenchView& view, int width) {
 /// "+1.80 ±0.04 N".
 template <class Q>
 std::string signed_doubt(const bench::Difference<Q>& d, const std::string& unit) {
-    const double value = in_base_unit(d.estimate.value);
-    return (value < 0.0 ? "" : "+") + doubt_text(value, in_base_unit(d.estimate.expanded)) + ' ' + unit;
+    const double doubt = in_base_unit(d.estimate.expanded);
+    const int decimals = decimals_for(doubt);
+    return signed_text(in_base_unit(d.estimate.value), decimals) + " ±" + fixed(doubt, decimals) + ' ' + unit;
 }
 
 template <class Q>

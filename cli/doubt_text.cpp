@@ -35,6 +35,11 @@ std::string doubt_text(double value, double plus_minus) {
     return fixed(value, decimals) + " ±" + fixed(plus_minus, decimals);
 }
 
+std::string signed_text(double value, int decimals) {
+    const std::string text = fixed(value, decimals);
+    return number_in(text) > 0.0 ? '+' + text : text;
+}
+
 double rounded_as(double value, double plus_minus) { return number_in(fixed(value, decimals_for(plus_minus))); }
 
 }  // namespace seatload::cli

@@ -69,8 +69,7 @@ std::string measured_text(const record::Measured& measured, const check::Evaluat
         const int decimals = decimals_for(each.measured.plus_minus);
         table.add({each.name, doubt_text(each.measured.value, each.measured.plus_minus) + ' ' + each.unit,
                    fixed(each.reckoned, decimals) + ' ' + each.unit,
-                   (each.difference() < 0.0 ? "" : "+") + fixed(each.difference(), decimals) + ' ' + each.unit,
-                   verdict(each)});
+                   signed_text(each.difference(), decimals) + ' ' + each.unit, verdict(each)});
     }
     return wrapped("  ", heading(measured), width, 4) + table.text(2);
 }

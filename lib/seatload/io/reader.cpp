@@ -160,6 +160,10 @@ void Reader::error(std::string_view key, std::string message, std::string hint) 
     document_->error(at(key), called(key) + ": " + std::move(message), std::move(hint));
 }
 
+void Reader::warning(std::string_view key, std::string message, std::string hint) {
+    document_->warning(at(key), called(key) + ": " + std::move(message), std::move(hint));
+}
+
 void Reader::missing(std::string_view key, std::string_view example) {
     document_->error(at_, called(key) + " is missing",
                      "add for example: " + std::string(key) + " = " + std::string(example));

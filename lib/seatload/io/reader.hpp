@@ -89,6 +89,7 @@ class Reader {
 
     /// Complains of a key's value (or of the table, when the key is absent).
     void error(std::string_view key, std::string message, std::string hint = {});
+    void warning(std::string_view key, std::string message, std::string hint = {});
     /// Complains of a key that is missing.
     void missing(std::string_view key, std::string_view example);
     /// Marks keys as known without reading them.

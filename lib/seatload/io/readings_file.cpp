@@ -64,6 +64,21 @@ void expect_coil(Reader& table, const bench::Dimensions& dimensions) {
                                    "the wire");
 }
 
+template <class Value>
+void expect_doubt(Reader& table, std::string_view key, const std::optional<bench::Stated<Value>>& stated,
+                  std::string_view example) {
+    if (!stated || stated->plus_minus > Value{}) return;
+    table.warning(key, "no ± is stated, so it is taken as exact",
+                  "say what it may be off by, as in " + std::string(example) +
+                      ": else the wire is told more surely than is known");
+}
+
+void expect_doubts(Reader& table, const bench::Dimensions& dimensions) {
+    expect_doubt(table, "wire_diameter", dimensions.wire_diameter, "\"0.70 mm ±0.01 mm\"");
+    expect_doubt(table, "outside_diameter", dimensions.outside_diameter, "\"8.40 mm ±0.03 mm\"");
+    expect_doubt(table, "total_coils", dimensions.total_coils, "\"6.5 ±0.1\"");
+}
+
 void check_grade(Reader& table, bench::Dimensions& dimensions, const wire::Catalogue& catalogue) {
     if (dimensions.grade.empty()) return;
     const wire::Grade* grade = catalogue.find(dimensions.grade);
@@ -84,6 +99,7 @@ void read_spring(Reader& table, const wire::Catalogue& catalogue, const FileOpen
     visit_dimensions(fields, run.dimensions);
     visit_preload(fields, run.preload);
     expect_coil(table, run.dimensions);
+    expect_doubts(table, run.dimensions);
     check_grade(table, run.dimensions, catalogue);
     if (!table.has("readings") && !table.has("table"))
         table.missing("readings",
@@ -105,6 +121,19 @@ void expect_own_names(std::vector<Reader>& tables, const Draft& draft) {
                                                "files are named after them: give each its own", tables[j].at("name"),
                                                "the first");
         }
+}
+
+/// Heights are worth nothing when nobody says how well they were set.
+void expect_gauge(Reader& root, const Draft& draft) {
+    const auto has_height = [](const bench::SpringRun& run) {
+        return std::any_of(run.readings.begin(), run.readings.end(),
+                           [](const auto& r) { return r.height.has_value(); });
+    };
+    const auto& springs = draft.session.springs;
+    if (root.has("gauge") || std::none_of(springs.begin(), springs.end(), has_height)) return;
+    root.document().error(root.at(),
+                          "there are heights among the readings, and no table [gauge] says how they were set",
+                          "add it, for example: [gauge] and below it step = \"0.01 mm\" and error = \"±0.01 mm\"");
 }
 
 /// The tables on the bench itself: a fault in one of them spoils what could be said of any reading.
@@ -135,6 +164,7 @@ Draft read_tables(Reader& root, const wire::Catalogue& catalogue, const FileOpen
     std::vector<Reader> springs = root.tables("spring");
     for (Reader& spring : springs) read_spring(spring, catalogue, open, draft);
     expect_own_names(springs, draft);
+    expect_gauge(root, draft);
     if (!root.has("spring"))
         root.document().error(root.at(), "the file holds no spring",
                               "add a line [[spring]] and below it its name and its readings");

@@ -102,3 +102,38 @@ TEST_CASE("Tables a spring file does not have are errors") {
     CHECK_THAT(problem(kHead + "mean_diameter = \"7 mm\"\n[limits]\nstress_share = 0.5\n"),
                ContainsSubstring("unknown key limits"));
 }
+
+TEST_CASE("A spring file carries what the bench found, and is written so that it reads back the same") {
+    const auto file =
+        read("name = \"old\"\n" + kHead +
+             "mean_diameter = \"7 mm\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
+             "[measured]\ndate = \"2026-11-20\"\nreadings = \"r.toml\"\nrate = \"1.1657 N/mm ±0.0025 N/mm\"\n"
+             "loads = [[\"15 mm\", \"3.435 N ±0.04 N\"], [\"9 mm\", \"10.429 N ±0.5 %\"]]\n");
+    REQUIRE(file.measured.has_value());
+    CHECK(file.measured->date == "2026-11-20");
+    CHECK(file.measured->readings == "r.toml");
+    CHECK(in_newton_per_mm(file.measured->rate->value) == 1.1657);
+    CHECK(in_newton_per_mm(file.measured->rate->plus_minus) == 0.0025);
+    REQUIRE(file.measured->loads.size() == 2);
+    CHECK(in_mm(file.measured->loads[0].height) == 15.0);
+    CHECK(in_newton(file.measured->loads[0].load.value) == 3.435);
+    CHECK(in_newton(file.measured->loads[0].load.plus_minus) == 0.04);
+    CHECK_THAT(in_newton(file.measured->loads[1].load.plus_minus), WithinAbs(0.052145, 1e-9));  // 0.5 % of 10.429
+
+    const std::string text = write_spring(file, {"a remark"});
+    CHECK(text.starts_with("# a remark\n"));
+    const auto again = read(text);
+    CHECK(again.name == file.name);
+    CHECK(again.wire_grade == file.wire_grade);
+    CHECK(in_mm(again.spring.mean_diameter) == 7.0);
+    CHECK(in_mm(*again.seated_height) == 15.0);
+    CHECK(write_spring(again, {"a remark"}) == text);
+}
+
+TEST_CASE("What is wrong with measured loads is told where it stands") {
+    const std::string spring = kHead + "mean_diameter = \"7 mm\"\n[measured]\n";
+    CHECK_THAT(problem(spring + "loads = [[\"15 mm\"]]\n"), ContainsSubstring("the row ends before its load"));
+    CHECK_THAT(problem(spring + "loads = [[\"15 mm\", \"343 g\"]]\n"), ContainsSubstring("\"g\" is a mass"));
+    CHECK_THAT(problem(spring + "rate = \"-1 N/mm\"\n"), ContainsSubstring("must be more than zero"));
+    CHECK_THAT(problem(spring + "laods = []\n"), ContainsSubstring("unknown key measured.laods"));
+}
