@@ -38,12 +38,22 @@ units::Parsed<demand::Interval<double>> read_interval(const Node& node, const un
     return {ends, {}};
 }
 
+units::Parsed<PressureRange> Form<PressureRange>::read(const Node& node) {
+    units::Parsed<demand::Interval<double>> ends = read_interval(node, units::pressure_dimension());
+    if (!ends.value) return {std::nullopt, std::move(ends.problem)};
+    return {PressureRange{{ends.value->low * MPa, ends.value->high * MPa}}, {}};
+}
+
 units::Parsed<demand::Interval<double>> Form<demand::Interval<double>>::read(const Node& node) {
     if (const auto* text = std::get_if<std::string>(&node.value)) {
         const std::size_t dots = text->find("..");
         const std::string_view whole = *text;
         const auto low = plain_or_percent(whole.substr(0, dots));
         const auto high = dots == std::string::npos ? low : plain_or_percent(whole.substr(dots + 2));
+        if (const std::size_t comma = text->find(','); comma != std::string::npos)
+            return {std::nullopt,
+                    {"decimal comma", "write a decimal point: \"0.08 .. 0.15\"",
+                     length_in_code_points(whole.substr(0, comma))}};
         if (!low || !high)
             return {std::nullopt,
                     {"\"" + *text + "\" is no number and no range of numbers", "write 0.12 or \"0.08 .. 0.15\"", 0}};

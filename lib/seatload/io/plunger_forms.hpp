@@ -24,6 +24,19 @@ struct Form<demand::Interval<Q>> {
     }
 };
 
+/// A range of pressures, spoken of as such.
+struct PressureRange {
+    demand::Interval<Stress> ends;
+};
+
+template <>
+struct Form<PressureRange> {
+    static units::Parsed<PressureRange> read(const Node& node);
+    static std::vector<double> numbers(const PressureRange& range) {
+        return {in_mpa(range.ends.low), in_mpa(range.ends.high)};
+    }
+};
+
 /// Both ends of a range of plain numbers: "0.08 .. 0.15", "60 % .. 100 %", or 0.12 without quotes for both.
 template <>
 struct Form<demand::Interval<double>> {

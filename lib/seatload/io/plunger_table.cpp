@@ -23,6 +23,15 @@ Interval<Q> need(Reader& table, std::string_view key, std::string_view example, 
     return table.need<Interval<Q>>(key, example, span);
 }
 
+Interval<Stress> need_pressure(Reader& table, std::string_view key, std::string_view example, const Span& span) {
+    return table.need<PressureRange>(key, example, span).ends;
+}
+
+template <class Target>
+void set_pressure(Reader& table, std::string_view key, Target& target, const Span& span) {
+    if (const auto range = table.find<PressureRange>(key, span)) target = range->ends;
+}
+
 /// A face by its diameter or by its area, exactly one of the two.
 demand::Face read_face(Reader& table, const std::string& name, std::string_view example) {
     const std::string diameter_key = name.empty() ? "diameter" : name + "_diameter";
@@ -44,7 +53,7 @@ demand::Face read_face(Reader& table, const std::string& name, std::string_view 
 
 void read_gap(Reader& table, demand::AnnularGap& gap, bool needs_viscosity) {
     gap.diameter = need<Length>(table, "diameter", "\"11.98 mm\"", kSize);
-    gap.clearance = need<Length>(table, "clearance", "\"0.02 mm .. 0.03 mm\" (radial)", kSize);
+    gap.clearance = need<Length>(table, "clearance", "\"0.02 mm .. 0.03 mm\"  # radial", kSize);
     gap.length = need<Length>(table, "length", "\"8 mm\"", kSize);
     table.set("eccentricity", gap.eccentricity, kEccentricity);
     if (needs_viscosity)
@@ -65,7 +74,7 @@ demand::LeakGaps read_leak_gaps(Reader& table) {
 
 demand::Leakage read_leakage(Reader& table) {
     demand::Leakage leakage;
-    leakage.supply = need<Stress>(table, "supply", "\"3 bar\"", kNotNegative);
+    leakage.supply = need_pressure(table, "supply", "\"3 bar\"", kNotNegative);
     const bool has_orifices = table.has("inlet_orifice") || table.has("outlet_orifice");
     const bool has_gaps = table.has("inlet") || table.has("outlet");
     if (has_orifices && has_gaps)
@@ -79,8 +88,8 @@ demand::Leakage read_leakage(Reader& table) {
         return leakage;
     }
     demand::LeakOrifices orifices;
-    orifices.inlet = need<Length>(table, "inlet_orifice", "\"0.4 mm\" (its diameter)", kSize);
-    orifices.outlet = need<Length>(table, "outlet_orifice", "\"0.8 mm\" (its diameter)", kSize);
+    orifices.inlet = need<Length>(table, "inlet_orifice", "\"0.4 mm\"  # its diameter", kSize);
+    orifices.outlet = need<Length>(table, "outlet_orifice", "\"0.8 mm\"  # its diameter", kSize);
     leakage.way = orifices;
     table.allow("inlet");
     table.allow("outlet");
@@ -89,11 +98,11 @@ demand::Leakage read_leakage(Reader& table) {
 
 void read_pressures(Reader& plunger, demand::PlungerPressures& pressures) {
     if (auto table = plunger.need_table("pressures", "release = \"1.6 bar\"")) {
-        pressures.release = need<Stress>(*table, "release", "\"1.6 bar\"", kPositive);
-        table->set("hold_open", pressures.hold_open, kPositive);
-        table->set("leak", pressures.leak, kNotNegative);
-        table->set("mechanism", pressures.mechanism, kPositive);
-        table->set("residual", pressures.residual, kNotNegative);
+        pressures.release = need_pressure(*table, "release", "\"1.6 bar\"", kPositive);
+        set_pressure(*table, "hold_open", pressures.hold_open, kPositive);
+        set_pressure(*table, "leak", pressures.leak, kNotNegative);
+        set_pressure(*table, "mechanism", pressures.mechanism, kPositive);
+        set_pressure(*table, "residual", pressures.residual, kNotNegative);
     }
     auto leak = plunger.table("leak");
     if (!leak) return;
@@ -116,7 +125,7 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
                                        table.at(force_key), force_key + " stands here");
     if (force) return force;
     if (!torque) return std::nullopt;
-    if (!table.has("radius")) table.missing("radius", "\"40 mm\", at which the torque bears on the plunger");
+    if (!table.has("radius")) table.missing("radius", "\"40 mm\"  # at which the torque bears on the plunger");
     if (!radius) return std::nullopt;
     return Interval<Force>{torque->low / radius->high, torque->high / radius->low};
 }
@@ -124,11 +133,11 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
 demand::SideLoad read_side_load(Reader& table) {
     demand::SideLoad side;
     const auto radius = table.find<Interval<Length>>("radius", kSize);
-    if (!table.has("force") && !table.has("torque")) table.missing("torque", "\"0 N m .. 2 N m\" (or force)");
+    if (!table.has("force") && !table.has("torque")) table.missing("torque", "\"0 N m .. 2 N m\"  # or force");
     side.parked = read_side_force(table, "", radius).value_or(Interval<Force>{});
     side.released = read_side_force(table, "release_", radius).value_or(Interval<Force>{});
     table.set("clear_at_full_travel", side.clear_at_full_travel);
-    side.half_angle = need<Angle>(table, "half_angle", "\"12 deg\" (0 deg: a cylinder)", kFlankAngle);
+    side.half_angle = need<Angle>(table, "half_angle", "\"12 deg\"  # 0 deg: a cylinder", kFlankAngle);
     side.flank_friction = need<double>(table, "flank_friction", "\"0.08 .. 0.15\"", kFriction);
     table.set("bore_friction", side.bore_friction, kFriction);
     table.set("acts_with_leak_pressure", side.acts_with_leak_pressure);
@@ -145,8 +154,8 @@ std::optional<demand::BackPressure> read_back(Reader& table) {
         return std::nullopt;
     }
     demand::BackPressure back;
-    back.pressure = need<Stress>(table, "pressure", "\"0 bar .. 0.1 bar\" (or vented = true)", kBackPressure);
-    back.face = read_face(table, "", "\"12 mm\", of the face it bears on");
+    back.pressure = need_pressure(table, "pressure", "\"0 bar .. 0.1 bar\"  # or vented = true", kBackPressure);
+    back.face = read_face(table, "", "\"12 mm\"  # of the face it bears on");
     return back;
 }
 

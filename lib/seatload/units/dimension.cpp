@@ -33,6 +33,8 @@ constexpr UnitSize kStresses[] = {{"MPa"},
                                   {"psi", kPoundForce, 6.4516e15},
                                   {"ksi", kPoundForce, 6.4516e12},
                                   {"Mpsi", kPoundForce, 6.4516e9}};
+constexpr UnitSize kPressures[] = {{"bar", 1, 10}, {"MPa"},   {"kPa", 1, 1000},
+                                   {"N/mm2"},      {"N/mm²"}, {"psi", kPoundForce, 6.4516e15}};
 constexpr UnitSize kAngles[] = {{"rad"}, {"deg", std::numbers::pi, 180}, {"°", std::numbers::pi, 180}};
 constexpr UnitSize kMasses[] = {{"g", 1, 1e6}, {"kg", 1, 1e3}, {"lb", kPound, 1e11}, {"oz", kPound, 1.6e12}};
 constexpr UnitSize kDensities[] = {{"kg/m3", 1, 1e12},
@@ -60,6 +62,7 @@ const Dimension kLength{"a length", "9 mm", "mm", kLengths};
 const Dimension kForce{"a force", "5.6 N", "N", kForces};
 const Dimension kRate{"a spring rate", "1.2 N/mm", "N/mm", kRates};
 const Dimension kStress{"a stress", "1900 MPa", "MPa", kStresses};
+const Dimension kPressure{"a pressure", "1.6 bar", "MPa", kPressures};
 const Dimension kAngle{"an angle", "15 deg", "rad", kAngles};
 const Dimension kMass{"a mass", "2.5 g", "t", kMasses};
 const Dimension kDensity{"a density", "7850 kg/m3", "t/mm3", kDensities};
@@ -133,6 +136,8 @@ template <>
 const Dimension& dimension_of<Share>() {
     return kShare;
 }
+
+const Dimension& pressure_dimension() { return kPressure; }
 
 std::span<const Dimension* const> all_dimensions() { return kAll; }
 

@@ -58,6 +58,9 @@ const Dimension& dimension_of<Celsius>();
 template <>
 const Dimension& dimension_of<Share>();
 
+/// A stress as hydraulics speak of it: "a pressure", in bar first.
+const Dimension& pressure_dimension();
+
 /// All dimensions, for naming the one a misplaced unit belongs to.
 std::span<const Dimension* const> all_dimensions();
 
