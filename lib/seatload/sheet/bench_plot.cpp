@@ -75,6 +75,15 @@ HeightRange used_range(const MeasuredSpring& s) {
     return out;
 }
 
+/// Room below no force, for marks there and for readings that come out a little below it.
+double lowest_force(const std::vector<DrawnSpring>& springs, double top) {
+    double lowest = -0.04 * top;
+    for (const DrawnSpring& drawn : springs)
+        for (const BenchPoint& p : drawn.spring.points)
+            if (springs.size() == 1 || is_used(p)) lowest = std::min(lowest, 1.1 * in_newton(p.force));
+    return lowest;
+}
+
 double highest_force(const std::vector<DrawnSpring>& springs, const HeightRange& range) {
     double highest = 0.0;
     for (const DrawnSpring& drawn : springs) {
@@ -192,7 +201,7 @@ PlotKey spring_key(const MeasuredSpring& s, double times, double reach, bool in_
         if (const auto points = points_of(s, use); !points.empty())
             key.push_back({mark_of(use), reason(points, in_full)});
     key.push_back({Mark::open_diamond, with_sub("L", "0") + ": the line meets no force"});
-    if (s.contact || s.closing) key.push_back({GreySample{kBandGrey}, "it begins in here"});
+    if (s.contact || s.closing) key.push_back({GreySample{kBandGrey}, "begins between these readings"});
     if (!s.loads.empty()) key.push_back({LineKind::axis, "heights asked for"});
     key.push_back({NoSample{}, "Residual: reading less line, in U of that reading" +
                                    std::string(is_any_off(s, reach) ? "; arrow: further off" : "")});
@@ -248,7 +257,7 @@ Box key_in(const Box& box) { return {box.right - kKeyWidth, box.bottom, box.righ
 Plot force_plot_in(const Box& box, const std::vector<DrawnSpring>& springs, double below) {
     const HeightRange range = height_range(springs);
     const double top = 1.06 * highest_force(springs, range);
-    return {plot_in(box, kHeightLabels, below), range.greatest, range.least, -0.04 * top, top};
+    return {plot_in(box, kHeightLabels, below), range.greatest, range.least, lowest_force(springs, top), top};
 }
 
 void draw_force_axes(Drawing& drawing, const Plot& plot, const std::vector<DrawnSpring>& springs,

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/true_minus.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -36,7 +37,11 @@ void clean_session(bench::Readings& session, Cleaner& cleaner) {
 void clean_result(bench::MeasuredSpring& measured, Cleaner& cleaner, Cleaner& silent) {
     cleaner.clean(measured.name, "name of the spring");
     for (bench::LoadAtHeight& load : measured.loads) cleaner.clean(load.asked.name, "name of the height");
-    for (std::string& remark : measured.remarks) silent.clean(remark, "remark");
+    for (std::string& remark : measured.remarks) {
+        silent.clean(remark, "remark");
+        remark = with_true_minus(remark);
+    }
+    for (bench::Point& point : measured.points) point.why = with_true_minus(point.why);
 }
 
 }  // namespace

@@ -23,10 +23,15 @@ constexpr std::size_t kLoadPanels = 2;
 const std::string rate_name() { return "rate R [N/mm]"; }
 const std::string free_length_name() { return "free length " + with_sub("L", "0") + " [mm]"; }
 
-std::string height_words(const bench::AskedHeight& asked) {
+std::string height_words(const bench::AskedHeight& asked, const std::string& name) {
     const double plus_minus = in_mm(asked.height.plus_minus);
     const std::string room = plus_minus > 0.0 ? " ± " + significant(plus_minus, 2) : "";
-    return short_name(asked.name) + ", " + fixed(in_mm(asked.height.value), 2) + room + " mm";
+    return name + ", " + fixed(in_mm(asked.height.value), 2) + room + " mm";
+}
+
+/// At the head of a column.
+std::string column_words(const bench::AskedHeight& asked) {
+    return "F [N], " + height_words(asked, short_name(asked.name));
 }
 
 template <class Q>
@@ -99,7 +104,7 @@ RuledTable springs_table(const std::vector<const MeasuredSpring*>& springs, std:
     RuledTable table;
     table.rows.push_back({"spring"});
     if (from == 0) table.rows[0].insert(table.rows[0].end(), {rate_name(), free_length_name()});
-    for (std::size_t i = from; i < end; ++i) table.rows[0].push_back("F [N], " + height_words(asked[i].asked));
+    for (std::size_t i = from; i < end; ++i) table.rows[0].push_back(column_words(asked[i].asked));
     for (const MeasuredSpring* s : springs) {
         std::vector<std::string> row{short_name(spring_words(*s))};
         if (from == 0) {
@@ -123,7 +128,7 @@ RuledTable differences_table(const std::vector<Comparison>& comparisons, std::si
     RuledTable table;
     table.rows.push_back({"difference"});
     if (from == 0) table.rows[0].insert(table.rows[0].end(), {rate_name(), free_length_name()});
-    for (std::size_t i = from; i < end; ++i) table.rows[0].push_back("F [N], " + height_words(asked[i].asked));
+    for (std::size_t i = from; i < end; ++i) table.rows[0].push_back(column_words(asked[i].asked));
     for (const Comparison& c : comparisons) {
         std::vector<std::string> row{short_name(c.first) + "\nless " + short_name(c.second)};
         if (from == 0) {
@@ -150,8 +155,8 @@ RuledTable bench_results_table(const MeasuredSpring& s, double width) {
     table.rows.push_back(result_row(rate_name(), s.rate));
     table.rows.push_back(result_row(free_length_name(), s.free_length));
     for (const LoadAtHeight& load : s.loads)
-        table.rows.push_back(
-            result_row("F [N] " + height_words(load.asked), load.force, load.outside ? "; BEYOND the readings" : ""));
+        table.rows.push_back(result_row("F [N] " + height_words(load.asked, load.asked.name), load.force,
+                                        load.outside ? "; BEYOND the readings" : ""));
     return table;
 }
 

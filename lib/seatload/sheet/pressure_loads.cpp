@@ -24,16 +24,22 @@ constexpr double kWordsBelow = 5.5;
 constexpr double kHeadroom = 1.06;
 constexpr double kCorridorGrey = 0.93;
 constexpr double kAllowedGrey = 0.75;
+constexpr double kLeastTop = 1e-3;  ///< [N]
+constexpr double kMostOver = 3.0;
 constexpr int kTicks = 8;
 constexpr Hatching kTooWeak{1.6, 45.0};
 constexpr Hatching kTooStrong{1.6, 135.0};
 
+/// The top of the axis: over all upper limits and the spring given; lower limits far above them stay outside.
 double highest(const LoadColumns& c) {
-    double out = 1e-3;
-    for (const BudgetLimit& limit : c.budget.limits)
-        if (std::isfinite(in_newton(limit.value))) out = std::max(out, in_newton(limit.value));
-    if (c.spring) out = std::max(out, in_newton(c.spring->full_travel.high));
-    return kHeadroom * out;
+    double out = c.spring ? in_newton(c.spring->full_travel.high) : 0.0;
+    double lower = 0.0;
+    for (const BudgetLimit& limit : c.budget.limits) {
+        double& most = limit.bound == demand::Bound::at_most ? out : lower;
+        if (std::isfinite(in_newton(limit.value))) most = std::max(most, in_newton(limit.value));
+    }
+    if (out <= 0.0) return kHeadroom * std::max(lower, kLeastTop);
+    return kHeadroom * std::max(out, std::min(lower, kMostOver * out));
 }
 
 /// The two columns: where they stand, and what is left in each.
@@ -97,7 +103,10 @@ AxisLabels limit_labels(const Plot& plot, const Column& c, const std::vector<Bud
     }
     std::sort(at.begin(), at.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     AxisLabels out;
-    for (const auto& [y, numbers] : at) out.push_back({y, numbers_at(numbers)});
+    for (const auto& [y, numbers] : at) {
+        const bool is_above = in_newton(limits[numbers.front()].value) > plot.top_value;
+        out.push_back({y, numbers_at(numbers) + (is_above ? " ↑" : "")});
+    }
     return out;
 }
 

@@ -21,10 +21,12 @@ constexpr double kJustOff = 1e-9;      ///< of the stroke: cracked, and not yet 
 constexpr double kParkedShare = 0.06;  ///< of the stroke, left of the seat
 constexpr double kAtSeatShare = 0.3;   ///< of the stroke: how far lines of the seat or of full travel are hatched
 constexpr double kHeadroom = 1.06;
+constexpr double kMostOver = 3.0;  ///< the highest limit: what lies further up stays outside
 constexpr double kLabelsWidth = 56.0;
 constexpr double kAxisName = 6.0;
 constexpr double kFrictionGrey = 0.88;
 constexpr double kBetweenKeys = 2.0;
+constexpr double kShortestJump = 8.0;  ///< drawn [mm]
 constexpr int kLiftTicks = 8;
 constexpr int kPressureTicks = 8;
 constexpr Hatching kNothing{1.8, 135.0};
@@ -123,9 +125,10 @@ Plot plot_in(const Box& box, const PressurePlot& d, const std::vector<Curves>& c
     double top = 0.0;
     double bottom = 0.0;
     for (const Limit& limit : limits) top = std::max(top, limit.at);
+    const double most = kMostOver * top;
     for (const Curves& c : curves) {
-        top = std::max(top, c.highest());
-        bottom = std::min(bottom, c.lowest());
+        top = std::max(top, std::min(c.highest(), most));
+        bottom = std::max(std::min(bottom, c.lowest()), -top);
     }
     top *= kHeadroom;
     const double stroke = in_mm(d.plunger.stroke);
@@ -140,7 +143,7 @@ void draw_jump(Drawing& drawing, const Plot& plot, const Curves& c) {
     double lift = 0.0;
     for (const Point& p : c.opening.high)
         if (p.y <= crack) lift = p.x;
-    if (plot.x(lift) - plot.x(0.0) < 8.0) return;
+    if (plot.x(lift) - plot.x(0.0) < kShortestJump || crack > plot.top_value) return;
     const Point end = plot.at(lift, crack) - Point{kMarkRadius, 0.0};
     drawing.line(plot.at(0.0, crack), end);
     arrow_head(drawing, end, 0.0);
@@ -164,8 +167,9 @@ void draw_marks(Drawing& drawing, const Plot& plot, const Curves& c) {
     const double stroke = c.opening.high.back().x;
     const Interval<double> full = c.fully_open();
     const auto pair = [&](double lift, double low, double high, Mark mark) {
-        drawing.line(plot.at(lift, low), plot.at(lift, high), LineKind::wide);
-        for (const double y : {low, high}) draw_mark(drawing, plot.at(lift, y), mark);
+        draw_curve(drawing, plot, {{lift, low}, {lift, high}}, LineKind::wide);
+        for (const double y : {low, high})
+            if (y >= plot.bottom_value && y <= plot.top_value) draw_mark(drawing, plot.at(lift, y), mark);
     };
     pair(stroke, c.closing.low.back().y, c.closing.high.back().y, Mark::open_square);
     pair(stroke, full.low, full.high, Mark::square);
@@ -175,7 +179,7 @@ void draw_marks(Drawing& drawing, const Plot& plot, const Curves& c) {
 
 void draw_curves(Drawing& drawing, const Plot& plot, const Curves& c) {
     // Parked: any pressure up to that which cracks it.
-    drawing.line(plot.at(0.0, 0.0), plot.at(0.0, c.crack.high), LineKind::wide);
+    draw_curve(drawing, plot, {{0.0, 0.0}, {0.0, c.crack.high}}, LineKind::wide);
     draw_jump(drawing, plot, c);
     draw_edges(drawing, plot, c.opening, LineKind::wide);
     draw_edges(drawing, plot, c.closing, LineKind::hidden);

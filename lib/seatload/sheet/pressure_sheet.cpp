@@ -14,6 +14,7 @@
 #include <seatload/sheet/pressure_tables.hpp>
 #include <seatload/sheet/pressure_words.hpp>
 #include <seatload/sheet/title_block.hpp>
+#include <seatload/sheet/true_minus.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -88,7 +89,7 @@ FactLines facts_of(const PressureSheetInput& in, double width) {
                                                   "; at full travel " + with_sub("F", "2") + " " +
                                                   band_words(b.full_travel_rounded) + ", rounded inwards."});
     for (const demand::Contradiction& c : b.contradictions)
-        out.facts.push_back({"Contradiction", with_symbols(c.words + " " + c.ways_out)});
+        out.facts.push_back({"Contradiction", with_symbols(with_true_minus(c.words + " " + c.ways_out))});
     if (in.file.spring) out.facts.push_back({"Spring given", spring_words(b, *in.file.spring)});
     if (const std::string margins = margin_words(in.file.plunger.margins); !margins.empty())
         out.facts.push_back({"Margins", margins});
@@ -160,7 +161,7 @@ Result<std::vector<Drawing>> pressure_sheet(const PressureSheetInput& input) {
     add_figures(flow, input);
     flow.headed_rows("How each limit was found (* makes the end of its band)",
                      budget_limits_table(input.budget, flow.width()));
-    for (const std::string& source : budget_sources(input.budget)) flow.point(source);
+    flow.paragraph("Sources. " + budget_sources(input.budget));
     std::vector<Drawing> pages = std::move(flow.pages());
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Box space = drawing_space(pages[i].width(), pages[i].height());

@@ -38,10 +38,18 @@ std::string corner_words(const demand::BudgetLimit& limit) {
     return out.empty() ? "–" : join(out, ", ");
 }
 
-std::string formula_words(const demand::BudgetLimit& limit) {
-    std::string out = with_symbols(limit.formula) + "\n= " + with_units_kept(limit.numbers);
-    if (!limit.where.empty()) out += "\n" + with_symbols(with_units_kept(limit.where));
-    return out;
+/// What symbols are made of, once: a limit that has it as one before points there.
+std::string where_words(const demand::Budget& budget, std::size_t index) {
+    const std::string& where = budget.limits[index].where;
+    if (where.empty()) return "";
+    for (std::size_t i = 0; i < index; ++i)
+        if (budget.limits[i].where == where) return "\nwhere as for " + std::to_string(i + 1);
+    return "\n" + with_symbols(with_units_kept(where));
+}
+
+std::string formula_words(const demand::Budget& budget, std::size_t index) {
+    const demand::BudgetLimit& limit = budget.limits[index];
+    return with_symbols(limit.formula) + "\n= " + with_units_kept(limit.numbers) + where_words(budget, index);
 }
 
 }  // namespace
@@ -76,22 +84,22 @@ RuledTable behaviour_table(const demand::Budget& budget, double width) {
 RuledTable budget_limits_table(const demand::Budget& budget, double width) {
     constexpr std::ptrdiff_t kFormulaAt = 2;
     RuledTable table;
-    table.widths = {8.5, 34.0, 18.0, 29.0};
+    table.widths = {8.5, 34.0, 21.0, 29.0};
     double rest = width;
     for (const double w : table.widths) rest -= w;
     table.widths.insert(table.widths.begin() + kFormulaAt, rest);
-    table.rows.push_back({"", "so that it", "formula, numbers put in", "value; trust", "hardest at"});
+    table.rows.push_back({"", "so that it", "formula, numbers put in", "value, trust", "hardest at"});
     for (std::size_t i = 0; i < budget.limits.size(); ++i) {
         const demand::BudgetLimit& limit = budget.limits[i];
         table.rows.push_back({std::to_string(i + 1) + (limit.bites ? "*" : ""), std::string(limit.title),
-                              formula_words(limit),
+                              formula_words(budget, i),
                               pressure_number(in_newton(limit.value)) + "\u00a0N\n" + std::string(word(limit.evidence)),
                               corner_words(limit)});
     }
     return table;
 }
 
-std::vector<std::string> budget_sources(const demand::Budget& budget) {
+std::string budget_sources(const demand::Budget& budget) {
     std::vector<std::pair<std::string, std::string>> sources;  // source, numbers
     for (std::size_t i = 0; i < budget.limits.size(); ++i) {
         const std::string source(budget.limits[i].source);
@@ -103,8 +111,8 @@ std::vector<std::string> budget_sources(const demand::Budget& budget) {
             known->second += ", " + std::to_string(i + 1);
     }
     std::vector<std::string> out;
-    for (const auto& [source, numbers] : sources) out.push_back(numbers + ": " + source + ".");
-    return out;
+    for (const auto& [source, numbers] : sources) out.push_back(numbers + ": " + source);
+    return join(out, "; ") + ".";
 }
 
 }  // namespace seatload::sheet

@@ -15,6 +15,7 @@ namespace seatload::sheet {
 namespace {
 
 constexpr int kPressureDigits = 3;
+constexpr double kMostPrinted = 1e6;
 
 using Symbol = std::pair<std::string_view, std::string_view>;
 constexpr std::array kSymbols{Symbol{"F", "1"}, Symbol{"F", "2"}, Symbol{"F", "f"}, Symbol{"F", "d"}, Symbol{"A", "1"},
@@ -40,6 +41,7 @@ std::string as_symbol(const std::string& word) {
 
 std::string pressure_number(double value, int digits) {
     if (!std::isfinite(value)) return value < 0.0 ? "−∞" : "∞";
+    if (value > kMostPrinted) return "over " + grouped(static_cast<unsigned long long>(kMostPrinted));
     const std::string text = significant(value, digits);
     return text.starts_with('-') ? "−" + text.substr(1) : text;
 }

@@ -10,7 +10,8 @@
 
 namespace seatload::sheet {
 
-/// Four significant digits, or as many as asked; "∞" when it is endless.
+/// Four significant digits, or as many as asked; "∞" when it is endless,
+/// "over 1 000 000" when it is absurd.
 std::string pressure_number(double value, int digits = 4);
 
 /// "4.8 to 5.3", or the one number when both are printed alike.

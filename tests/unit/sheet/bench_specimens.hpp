@@ -8,6 +8,8 @@
 
 #include <seatload/bench/comparison.hpp>
 #include <seatload/bench/measured.hpp>
+#include <seatload/core/file.hpp>
+#include <seatload/io/readings_file.hpp>
 #include <seatload/sheet/bench_sheet.hpp>
 #include <support/builtin.hpp>
 #include <support/check.hpp>
@@ -95,6 +97,31 @@ inline bench::SpringRun run_of(const TrueSpring& s, const bench::Readings& sessi
     return run;
 }
 
+inline bench::Readings with_runs(bench::Readings session, const std::vector<TrueSpring>& springs) {
+    for (const TrueSpring& s : springs) session.springs.push_back(run_of(s, session));
+    return session;
+}
+
+/// The same session on a scale that shows newtons.
+inline bench::Readings in_newtons(bench::Readings session) {
+    const auto to_force = [](bench::ScaleReading& reading) {
+        reading = in_gram(std::get<Mass>(reading)) * 0.0098138 * newton;
+    };
+    for (bench::ScaleReading* part : {&session.scale.resolution, &session.scale.linearity, &session.scale.zero})
+        to_force(*part);
+    to_force(*session.scale.tare);
+    for (bench::SpringRun& run : session.springs)
+        for (bench::Reading& reading : run.readings) to_force(reading.scale);
+    return session;
+}
+
+inline bench::Readings template_readings(const std::string& name) {
+    const std::string path = std::string(SEATLOAD_SOURCE_DIR) + "/templates/" + name;
+    const auto readings = io::read_readings(read_text_file(path).value(), path, wires());
+    REQUIRE(readings.has_value());
+    return *readings;
+}
+
 /// Springs measured in one session, with what a sheet is made of.
 struct BenchSpecimen {
     std::string name;
@@ -102,10 +129,11 @@ struct BenchSpecimen {
     std::vector<bench::MeasuredSpring> measured;
     std::vector<bench::Comparison> comparisons;
 
-    /// Every other spring is compared with the first.
     BenchSpecimen(std::string title, bench::Readings readings, const std::vector<TrueSpring>& springs)
-        : name(std::move(title)), session(std::move(readings)) {
-        for (const TrueSpring& s : springs) session.springs.push_back(run_of(s, session));
+        : BenchSpecimen(std::move(title), with_runs(std::move(readings), springs)) {}
+
+    /// Every other spring is compared with the first.
+    BenchSpecimen(std::string title, bench::Readings readings) : name(std::move(title)), session(std::move(readings)) {
         for (const bench::SpringRun& run : session.springs) {
             const bench::Measurement found = bench::measure(session, run);
             for (const bench::RunProblem& problem : found.problems) UNSCOPED_INFO(problem.message);
@@ -146,11 +174,17 @@ inline std::vector<BenchSpecimen> bench_specimens() {
     std::vector<BenchSpecimen> out;
     out.emplace_back("one spring", bench_session(), std::vector{weak_spring()});
     out.emplace_back("two springs", bench_session(), std::vector{good_spring(), weak_spring()});
-    bench::Readings bare;
-    bare.gauge.resolution = 0.1 * mm;
-    bare.scale.resolution = 1.0 * gram;
-    bare.scale.tare = 0.0 * gram;
+    out.emplace_back("template, with indicator and rigid block", template_readings("ahead_latch_readings.toml"));
+    TrueSpring stout = good_spring();
+    stout.first_height_mm = 19.9;  // above its free length: some readings carry nothing
+    stout.scatter_g = 4.0;
+    out.emplace_back("a scale that shows newtons", in_newtons(with_runs(bench_session(), {stout})));
+    bench::Readings bare = bench_session();  // nothing known but the steps of the displays
+    bare.title = bare.date = bare.fixture = "";
+    bare.gauge = {0.1 * mm, 0.0 * mm, Share{}, 0.0 * mm};
+    bare.scale = {1.0 * gram, Share{}, 0.0 * gram, 0.0 * gram, 0.0 * gram, std::monostate{}};
     bare.load_path.stiffness = bench::Stated<Rate>{1e6 * newton_per_mm, 0.0 * newton_per_mm};
+    bare.heights.clear();
     TrueSpring three{"three points", bench::Role::suspect, 1.4, 18.9, 17.0, 12.0, 3};
     out.emplace_back("three points, no height asked", bare, std::vector{three});
     TrueSpring sixty{"sixty points", bench::Role::new_made, 9.2, 46.0, 45.5, 31.0, 60};

@@ -69,6 +69,18 @@ inline std::vector<PlungerSpecimen> plunger_specimens() {
     out.push_back(plunger_specimen("modulates", modulating));
     out.push_back(plunger_specimen("nothing but a pressure", plain_plunger(50.0, 110.0, 0.16)));
 
+    record::PlungerFile slow = ahead;
+    slow.plunger.drain->longest_time = 1e-6 * second;
+    slow.plunger.drain->gap.clearance = demand::exactly(0.001 * mm);
+    out.push_back(plunger_specimen("cold oil never in time", slow));
+
+    record::PlungerFile faint = plain_plunger(100.0, 110.0, 0.001);
+    out.push_back(plunger_specimen("a release pressure less than friction", faint));
+    faint.plunger.pressures.release = demand::exactly(0.2 * MPa);
+    faint.plunger.pressures.residual = {};
+    faint.spring = {demand::exactly(0.2 * newton), demand::exactly(0.4 * newton)};
+    out.push_back(plunger_specimen("a spring that does not bring it home", faint));
+
     record::PlungerFile wordy = ahead;
     wordy.identity.position = "Sixty characters of a name that a careful owner gives his latch";
     wordy.identity.engine = "Ottermere M21 with the reversing gearbox of the second series";
