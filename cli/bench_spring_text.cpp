@@ -30,13 +30,17 @@ std::string between(const bench::Bracket& bracket) {
     return "between " + shown(bracket.above, 2) + " and " + shown(bracket.below, 2);
 }
 
+bool carries(const bench::LoadAtHeight& load) { return in_newton(load.force.value) > 0.0; }
+
 std::string results_table(const bench::MeasuredSpring& m) {
     TextTable table({left, right, left});
     table.add({"rate R", with_doubt(m.rate, "N/mm")});
     table.add({"free length of the line", with_doubt(m.free_length, "mm")});
     for (const bench::LoadAtHeight& load : m.loads)
-        table.add({"load at " + named_height(load.asked), with_doubt(load.force, "N"),
-                   load.outside ? "beyond the readings" : ""});
+        table.add({"load at " + named_height(load.asked), carries(load) ? with_doubt(load.force, "N") : "none",
+                   !carries(load) ? "above its free length"
+                   : load.outside ? "beyond the readings"
+                                  : ""});
     return table.text(2);
 }
 
@@ -171,6 +175,7 @@ std::string bench_wire_text(const BenchedSpring& spring, int width) {
 std::string bench_budget_text(const BenchedSpring& spring, int width) {
     std::string text;
     for (const bench::LoadAtHeight& load : spring.measured.loads) {
+        if (!carries(load)) continue;
         text += '\n' + wrapped("  ",
                                "Where the ±" +
                                    fixed(in_newton(load.force.expanded), decimals_for(in_newton(load.force.expanded))) +

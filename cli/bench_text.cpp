@@ -41,7 +41,7 @@ std::string load_words(const bench::LoadDifference& load, Force of_second) {
     if (!load.load.significant) return where + "the two carry the same, as far as this bench can tell.";
     const int decimals = decimals_for(in_newton(load.load.estimate.expanded));
     std::string words = where + "it carries " + fixed(std::abs(by), decimals) + " N " + (by < 0.0 ? "less" : "more");
-    if (in_newton(of_second) > 0.0) words += " (" + fixed(100.0 * std::abs(by) / in_newton(of_second), 0) + " %)";
+    words += " (" + fixed(100.0 * std::abs(by) / in_newton(of_second), 0) + " %)";
     const double sign = by < 0.0 ? -1.0 : 1.0;
     return words + ": " + units::shown(sign * load.rate_part, decimals) + " of it by its rate, " +
            units::shown(sign * load.free_length_part, decimals) + " by its free length.";
@@ -53,17 +53,33 @@ const bench::MeasuredSpring& spring_named(const BenchView& view, const std::stri
     throw InternalError("a comparison with a spring that is not there");
 }
 
+/// The loads at heights where both springs push.
+std::vector<bench::LoadDifference> loads_of_both(const bench::Comparison& c, const bench::MeasuredSpring& second) {
+    std::vector<bench::LoadDifference> loads;
+    for (std::size_t i = 0; i < c.loads.size() && i < second.loads.size(); ++i) {
+        const Force of_second = second.loads[i].force.value;
+        const Force of_first = of_second + c.loads[i].load.estimate.value;
+        if (of_first > 0.0 * newton && of_second > 0.0 * newton) loads.push_back(c.loads[i]);
+    }
+    return loads;
+}
+
+Force load_of(const bench::MeasuredSpring& spring, const bench::AskedHeight& asked) {
+    return bench::load_at(spring, asked.height).value;
+}
+
 std::string comparison_text(const BenchView& view, const bench::Comparison& c, int width) {
+    const bench::MeasuredSpring& second = spring_named(view, c.second);
+    const auto loads = loads_of_both(c, second);
     TextTable table({left, right, left});
     table.add({"rate R", signed_doubt(c.rate, "N/mm"), finding(c.rate)});
     table.add({"free length of the line", signed_doubt(c.free_length, "mm"), finding(c.free_length)});
-    for (const bench::LoadDifference& load : c.loads)
+    for (const bench::LoadDifference& load : loads)
         table.add({"load at " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ')',
                    signed_doubt(load.load, "N"), finding(load.load)});
     std::string text = '\n' + wrapped("", '"' + c.first + "\" beside \"" + c.second + '"', width, 2) + table.text(2);
-    const bench::MeasuredSpring& second = spring_named(view, c.second);
-    for (std::size_t i = 0; i < c.loads.size() && i < second.loads.size(); ++i)
-        text += wrapped("  ", load_words(c.loads[i], second.loads[i].force.value), width, 4);
+    for (const bench::LoadDifference& load : loads)
+        text += wrapped("  ", load_words(load, load_of(second, load.asked)), width, 4);
     return text;
 }
 
