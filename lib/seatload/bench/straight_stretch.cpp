@@ -111,11 +111,14 @@ std::optional<Candidate> candidate(std::span<const LinePoint> points, std::size_
 
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
     std::optional<Candidate> best;
-    for (std::size_t length = points.size(); length >= kFewest; --length)
+    for (std::size_t length = points.size(); length >= kFewest; --length) {
+        // Shorter stretches cost more for what they leave out alone.
+        if (best && square(kClearly) * static_cast<double>(points.size() - length) >= best->cost) break;
         for (std::size_t first = 0; first + length <= points.size(); ++first) {
             auto found = candidate(points, first, first + length - 1);
             if (found && (!best || found->cost < best->cost)) best = std::move(found);
         }
+    }
     if (!best) return std::nullopt;
     return std::move(best->stretch);
 }
