@@ -95,6 +95,7 @@ Json wire(const bench::WireAnswer& answer) {
     if (!answer.wire) return {{"missing", answer.missing}};
     Json json{{"shear_modulus", estimate(answer.wire->shear_modulus, "mpa")},
               {"any_consistent", answer.wire->any_consistent},
+              {"verdict", answer.wire->verdict},
               {"grades", Json::array()}};
     for (const bench::GradeMatch& match : answer.wire->matches)
         json["grades"].push_back({{"grade", match.grade},

@@ -101,8 +101,7 @@ std::string grade_lists(const bench::WireInference& wire, int width) {
         else
             others.push_back(name + ' ' + fixed(std::abs(match.expanded_away), 1));
     }
-    std::string text;
-    if (fitting.empty()) text += wrapped("  ", "No grade of the catalogue fits: look at d, De and nt again.", width, 4);
+    std::string text = wrapped("  ", wire.verdict, width, 4);
     if (!fitting.empty())
         text += wrapped("  ", "Wire in this size that fits, nearest first:", width, 4) + list_of(fitting, width);
     if (!others.empty()) text += wrapped("  ", "Further off, so many times the ±:", width, 4) + list_of(others, width);
@@ -110,21 +109,32 @@ std::string grade_lists(const bench::WireInference& wire, int width) {
     return text;
 }
 
+/// A length lost (or gained, when it is below zero) with its ±, without a sign.
+std::string unsigned_with_doubt(const bench::Difference<Length>& difference) {
+    auto estimate = difference.estimate;
+    if (estimate.value < Length{}) estimate.value = -estimate.value;
+    return with_doubt(estimate, "mm");
+}
+
 std::string weakening_words(const bench::Weakening& w) {
     std::string words;
     if (w.set) {
-        const bool lost = in_mm(w.set->estimate.value) > 0.0;
+        const bool lost = w.set->estimate.value > Length{};
         words += "Against " + w.set_against + ", its free length is ";
         if (!w.set->significant)
             words += "the same within the uncertainty (" + with_doubt(w.set->estimate, "mm") + " lost). ";
         else
-            words += with_doubt(w.set->estimate, "mm") +
-                     (lost ? " less: that much it would have lost by set. " : " more, with the sign turned. ");
+            words += unsigned_with_doubt(*w.set) +
+                     (lost ? " less: that much it would have lost by set. " : " more: set has cost it nothing. ");
     }
     if (w.worn_wire) {
+        const bool thinner = w.worn_wire->estimate.value > Length{};
         words += "Against " + w.worn_against + ", its rate ";
-        words += w.worn_wire->significant ? "speaks for wire thinner by " : "gives no sign of worn or thinner wire (";
-        words += with_doubt(w.worn_wire->estimate, "mm") + (w.worn_wire->significant ? "." : ").");
+        if (w.worn_wire->significant)
+            words += (thinner ? "speaks for wire thinner by " : "speaks for wire thicker by ") +
+                     unsigned_with_doubt(*w.worn_wire) + ", were all else alike.";
+        else
+            words += "gives no sign of worn or thinner wire (" + with_doubt(w.worn_wire->estimate, "mm") + ").";
     }
     return words;
 }
