@@ -166,7 +166,7 @@ std::string behaviours(const BudgetView& v, int width) {
         for (const demand::PlungerBehaviour& b : all) cells.push_back(text(b));
         t.add(std::move(cells));
     };
-    row("How it moves, lowest to highest", [](const auto& b) { return b.words; });
+    row("How it moves", [](const auto& b) { return b.words; });
     row("loads F1, N", [](const auto& b) { return range(b.loads.seated); });
     row("loads F2, N", [](const auto& b) { return range(b.loads.full_travel); });
     row("cracks, bar", [](const auto& b) { return range(b.crack); });
@@ -177,24 +177,26 @@ std::string behaviours(const BudgetView& v, int width) {
     row("area ratio", [](const auto& b) { return range(b.area_ratio); });
     row("load ratio", [](const auto& b) { return range(b.load_ratio); });
     row("snaps open", [](const auto& b) { return snap_words(b); });
-    row("least share on the ring to snap", [](const auto& b) { return percents(b.least_share); });
+    row("share on the ring to snap", [](const auto& b) { return percents(b.least_share); });
     if (v.plunger.plunger.drain)
         row("home with cold oil, s", [](const auto& b) {
             return b.cold_return ? range(in_second(b.cold_return->low), in_second(b.cold_return->high)) : "never";
         });
     return t.text(0) +
-           wrapped(
-               "",
-               "It snaps open when the area ratio (what the oil bears on once cracked, over A1) is not below the load "
-               "ratio (F2 with friction and back pressure over F1 with them); else it opens as the pressure rises.",
-               width, 2);
+           wrapped("",
+                   "From the lowest to the highest over all corners. It snaps open when the area ratio (what the oil "
+                   "bears on once cracked, over A1) is not below the load "
+                   "ratio (F2 with friction and back pressure over F1 with them); else it opens as the pressure rises.",
+                   width, 2);
 }
 
 std::string spring_given(const BudgetView& v, int width) {
     if (!v.plunger.spring) return {};
     const std::vector<std::string> broken = broken_limits(v.budget, *v.plunger.spring);
     if (broken.empty()) return wrapped("", "The spring given keeps every limit.", width, 2);
-    return wrapped("", "The spring given FAILS, for with it not every corner " + join(broken, ", ") + ".", width, 2);
+    return wrapped("",
+                   "The spring given FAILS: it is not sure that the plunger " + join(broken, ", nor that it ") + ".",
+                   width, 2);
 }
 
 }  // namespace

@@ -160,7 +160,7 @@ Budget plunger_budget(const Plunger& plunger, const std::optional<SpringLoads>& 
     budget.leak_pressure = leak_pressure(plunger.pressures);
     budget.self_holding = self_holding(plunger);
     if (budget.is_possible()) budget.behaviours = behaviours_at_the_ends(plunger, budget);
-    if (spring) budget.behaviours.push_back(behaviour(plunger, *spring, "the spring given"));
+    if (spring) budget.behaviours.push_back(behaviour(plunger, *spring, "spring given"));
     return budget;
 }
 

@@ -50,7 +50,7 @@ struct BudgetLimit {
 
 /// What the oil does to the plunger with a certain pair of loads, over all corners.
 struct PlungerBehaviour {
-    std::string words;  ///< "the weakest loads allowed", "the spring given"
+    std::string words;  ///< "least loads", "greatest loads", "spring given"
     SpringLoads loads;
     Interval<Stress> crack;         ///< leaves its seat
     Interval<Stress> fully_open;    ///< reaches full travel (not below crack)

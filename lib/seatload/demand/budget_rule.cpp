@@ -86,7 +86,9 @@ SolvedRules solve_rules(const Plunger& plunger, const PlungerBox& box) {
     solve_all(RuleStage::alone);
     solved.seated = room_of(solved, LoadPlace::seated);
     solved.full_travel = room_of(solved, LoadPlace::full_travel);
-    if (!solved.contradict(LoadPlace::seated) && !solved.contradict(LoadPlace::full_travel))
+    // a spring pushes no less at full travel than at its seat
+    solved.full_travel.least_n = std::max(solved.full_travel.least_n, solved.seated.least_n);
+    if (solved.seated.is_there() && solved.full_travel.is_there())
         solve_all(RuleStage::sharing);
     solved.seated_least_n = least_of(solved, LoadPlace::seated);
     solve_all(RuleStage::last);

@@ -35,6 +35,7 @@ struct LoadRoom {
     double least_n = 0.0;
     double most_n = 0.0;
 
+    bool is_there() const { return least_n <= most_n; }
     /// Never nothing, so that a share of it can be asked for even where both ends meet.
     double width() const { return std::max(most_n - least_n, 0.01 * std::max(1.0, std::abs(most_n))); }
 };

@@ -10,6 +10,7 @@
 
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/file.hpp>
+#include <seatload/io/plunger_file.hpp>
 #include <seatload/io/readings_file.hpp>
 #include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
@@ -83,8 +84,14 @@ TEST_CASE(
     });
 }
 
+TEST_CASE("Every wrong plunger is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "plunger", 30, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_plunger(text, name));
+    });
+}
+
 TEST_CASE("Every expected text belongs to a wrong file") {
-    for (const fs::path& folder : {kFolder, kFolder / "readings", kFolder / "reply"})
+    for (const fs::path& folder : {kFolder, kFolder / "plunger", kFolder / "readings", kFolder / "reply"})
         for (const fs::path& path : files_in(folder, ".expected"))
             CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }
