@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/bench_facts.hpp>
 
+#include <algorithm>
 #include <numbers>
 
 #include <seatload/bench/gravity.hpp>
@@ -17,7 +18,6 @@ using bench::MeasuredSpring;
 using bench::Readings;
 
 constexpr double kMmInMetre = 1000.0;
-constexpr std::size_t kGradesNamed = 4;
 constexpr double kSmallestChance = 1e-4;  ///< told by its number
 
 std::string mm_words(Length length) { return significant(in_mm(length), 4) + " mm"; }
@@ -138,20 +138,13 @@ std::string hysteresis_words(const std::optional<bench::Hysteresis>& hysteresis)
            signed_fixed(in_newton(h.mean), 3) + " N.";
 }
 
-std::string grades_words(const bench::WireInference& wire) {
-    std::vector<std::string> near;
-    std::size_t consistent = 0;
-    for (const bench::GradeMatch& match : wire.matches) {
-        if (!match.consistent || !match.in_range) continue;
-        ++consistent;
-        const bool is_weak = match.evidence == wire::Evidence::memory || match.evidence == wire::Evidence::estimate;
-        if (near.size() < kGradesNamed)
-            near.push_back(match.grade + (is_weak ? " (" + std::string(word(match.evidence)) + ")" : ""));
-    }
-    if (near.empty()) return "No grade of the catalogue drawn in this diameter agrees within U.";
-    const std::string more =
-        consistent > near.size() ? " and " + std::to_string(consistent - near.size()) + " more" : "";
-    return "Agrees within U with " + join(near, ", ") + more + "; it does not prove the grade.";
+/// What the moduli that were compared with rest on, when that is weak.
+std::string moduli_trust(const bench::WireInference& wire) {
+    const auto is_weak = [](const bench::GradeMatch& match) {
+        return match.evidence == wire::Evidence::memory || match.evidence == wire::Evidence::estimate;
+    };
+    const bool any = std::any_of(wire.matches.begin(), wire.matches.end(), is_weak);
+    return any ? " Moduli of the catalogue: partly memory or estimate." : "";
 }
 
 std::string modulus_words(const bench::WireInference& wire) {
@@ -188,7 +181,7 @@ std::vector<Fact> bench_verdict_facts(const MeasuredSpring& s) {
 std::vector<Fact> bench_wire_facts(const bench::WireAnswer& answer, const std::vector<bench::Weakening>& weakenings) {
     std::vector<Fact> facts;
     if (answer.wire)
-        facts.push_back({"Wire", modulus_words(*answer.wire) + grades_words(*answer.wire)});
+        facts.push_back({"Wire", modulus_words(*answer.wire) + answer.wire->verdict + moduli_trust(*answer.wire)});
     else if (!answer.missing.empty())
         facts.push_back({"Wire", "not inferred: " + answer.missing + " not stated."});
     for (const bench::Weakening& w : weakenings) {

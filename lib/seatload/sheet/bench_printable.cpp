@@ -57,8 +57,7 @@ std::vector<PrintedSpring> printable(const std::vector<BenchSpring>& springs, Di
         clean_result(one.measured, cleaner, silent);
         for (bench::Weakening& w : one.weakenings)
             for (std::string* text : {&w.set_against, &w.worn_against}) silent.clean(*text, "name of the spring");
-        if (one.wire.wire)
-            for (bench::GradeMatch& match : one.wire.wire->matches) cleaner.clean(match.grade, "wire grade");
+        if (one.wire.wire) silent.clean(one.wire.wire->verdict, "kinds of wire");
     }
     return out;
 }
