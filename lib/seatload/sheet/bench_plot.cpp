@@ -30,6 +30,8 @@ constexpr double kBandGrey = 0.86;
 constexpr double kSeenBar = 1.6;  ///< least half length of the longest error bar [mm]
 constexpr double kLeastResidualReach = 1.5;
 constexpr double kMostResidualReach = 4.0;
+constexpr double kUnloadingReach = 2.5;
+constexpr double kResidualRoom = 1.15;
 constexpr int kHeightTicks = 10;
 constexpr int kForceTicks = 8;
 constexpr int kResidualTicks = 5;
@@ -152,11 +154,15 @@ void draw_points(Drawing& drawing, const Plot& plot, const DrawnSpring& drawn, b
 /// Residual in expanded uncertainties of the point.
 double in_doubts(const MeasuredSpring& s, const BenchPoint& p) { return p.sigmas / s.coverage_factor; }
 
+/// Used readings are shown as far as they lie, those of unloading in part: they tell the hysteresis.
 double residual_reach(const MeasuredSpring& s) {
     double most = kLeastResidualReach;
-    for (const BenchPoint& p : s.points)
-        if (is_used(p)) most = std::max(most, 1.15 * std::abs(in_doubts(s, p)));
-    return std::min(most, kMostResidualReach);
+    for (const BenchPoint& p : s.points) {
+        const double off = kResidualRoom * std::abs(in_doubts(s, p));
+        if (is_used(p)) most = std::max(most, std::min(off, kMostResidualReach));
+        if (p.use == Use::unloading) most = std::max(most, std::min(off, kUnloadingReach));
+    }
+    return most;
 }
 
 bool is_any_off(const MeasuredSpring& s, double reach) {
