@@ -158,6 +158,10 @@ void add_run_faults(Problems& all, const Readings& session, const SpringRun& run
 
 std::vector<RunProblem> problems_of(const Readings& session, const SpringRun& run) {
     Problems all;
+    if (const auto& k = session.load_path.stiffness; k && !(k->value > Rate{})) {
+        error(all, {}, "the stiffness of the load path must be above zero", "state none where nothing gives way");
+        return all;
+    }
     for (std::size_t i = 0; i < run.readings.size(); ++i) add_reading_faults(all, session, run, i);
     if (all.empty()) add_negative_loads(all, session, run);
     if (all.empty()) add_run_faults(all, session, run);

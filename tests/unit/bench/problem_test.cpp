@@ -142,6 +142,13 @@ TEST_CASE("a bench of which nothing is known gives no uncertainty, and is refuse
                 "no uncertainty is stated of scale and heights");
 }
 
+TEST_CASE("a load path without stiffness is refused") {
+    Readings session = bench_of_grams();
+    session.load_path.stiffness = {Rate{}, {}};
+    check_error(only_problem(session, pressed({21.0, 17.0, 13.0, 9.0})),
+                "the stiffness of the load path must be above zero");
+}
+
 TEST_CASE("a scale too coarse for the spring is warned of") {
     Readings session = bench_of_grams();
     session.scale.resolution = 50.0 * gram;
