@@ -34,7 +34,7 @@ constexpr double kUnloadingReach = 2.5;
 constexpr double kResidualRoom = 1.15;
 constexpr int kHeightTicks = 10;
 constexpr int kForceTicks = 8;
-constexpr int kResidualTicks = 5;
+constexpr double kNumberPitch = 3.5;
 
 constexpr const char* kHeightAxis = "height L [mm]";
 
@@ -294,6 +294,13 @@ double draw_force_of_one(Drawing& drawing, const Box& box, const MeasuredSpring&
     return times;
 }
 
+/// One apart, or two where their numbers find no room one over the other.
+int residual_ticks(const Plot& plot) {
+    const double reach = plot.top_value - plot.bottom_value;
+    const double apart = plot.box.height() / reach >= kNumberPitch ? 1.0 : 2.0;
+    return static_cast<int>(std::ceil(reach / apart - 1e-9));
+}
+
 void draw_residuals(Drawing& drawing, const Box& box, const MeasuredSpring& s, double reach) {
     const std::vector<DrawnSpring> one{{s}};
     const HeightRange range = height_range(one);
@@ -303,7 +310,7 @@ void draw_residuals(Drawing& drawing, const Box& box, const MeasuredSpring& s, d
     draw_level_line(drawing, plot, 0.0, LineKind::narrow);
     for (const BenchPoint& p : s.points) draw_residual(drawing, plot, s, p);
     draw_level_axis(drawing, plot, kHeightAxis, kHeightTicks);
-    draw_upright_axis(drawing, plot, "", kResidualTicks);
+    draw_upright_axis(drawing, plot, "", residual_ticks(plot));
     drawing.add(Text{{box.left, plot.box.top + 2.6}, "residual [U]"});
 }
 
