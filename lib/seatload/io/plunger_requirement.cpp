@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/plunger_requirement.hpp>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/demand_fields.hpp>
@@ -18,6 +19,12 @@ void remark(TomlWriter& writer, const demand::BudgetLimit& limit) {
                    std::string(limit.title) + ":");
     writer.comment("  " + limit.formula);
     writer.comment("  = " + limit.numbers);
+    if (!limit.where.empty()) {
+        constexpr int kWidth = 112;
+        const std::string where = wrapped("", limit.where, kWidth, 0);
+        for (const std::string_view line : split(std::string_view(where).substr(0, where.size() - 1), '\n'))
+            writer.comment("  " + std::string(line));
+    }
     if (const std::string weakest = demand::trust_words(limit.evidence); !weakest.empty())
         writer.comment("  " + weakest);
 }
