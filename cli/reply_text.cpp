@@ -56,7 +56,7 @@ std::string terms(const record::Reply& reply, int width) {
     said.add("delivery", reply.maker.delivery_terms);
     said.add("packing", reply.charges.packing);
     said.add("carriage", reply.charges.carriage);
-    said.add("mill certificate", reply.charges.certificate);
+    said.add("certificate", reply.charges.certificate);
     said.add("certificates:", reply.maker.certificates);
     said.add("least order", reply.charges.least_order);
     said.add("duty", reply.charges.duty);

@@ -93,7 +93,7 @@ template <class Fields, class Charges>
 void visit_charges(Fields& f, Charges& charges) {
     f.answer("packing", charges.packing, kAny, "amount a lot; 0 when the prices hold it");
     f.answer("carriage", charges.carriage, kAny, "amount a lot; 0 when the prices hold it");
-    f.answer("certificate", charges.certificate, kAny, "mill certificate, amount a lot; 0 when the prices hold it");
+    f.answer("certificate", charges.certificate, kAny, "certificate of the wire, amount a lot; 0 when the prices hold it");
     f.answer("least_order", charges.least_order, kAny, "amount below which you take no order");
     f.answer("duty", charges.duty, kNotNegative, "share of the price: 3.5 %");
     f.answer("tax", charges.tax, kNotNegative, "share of the price: 20 %");
