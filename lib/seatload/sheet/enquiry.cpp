@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <tuple>
 
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/sheet/adjustment.hpp>
@@ -28,9 +29,10 @@ struct WritingRoom {
     double sentence;
     double box;  ///< for words alone in a small table
 };
-constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 15.0, 11.0},
-                                   WritingRoom{8.0, 13.0, 10.0},  WritingRoom{7.0, 11.0, 9.0},
-                                   WritingRoom{6.4, 10.0, 8.0},   WritingRoom{6.4, 7.4, 7.4}};
+constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 14.0, 11.0},
+                                   WritingRoom{9.0, 12.0, 10.0},  WritingRoom{8.0, 11.0, 9.0},
+                                   WritingRoom{8.0, 9.5, 8.0},    WritingRoom{8.0, 8.0, 8.0},
+                                   WritingRoom{7.0, 8.0, 7.4},    WritingRoom{6.4, 7.4, 7.4}};
 constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".
@@ -108,6 +110,18 @@ void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
     flow.point(front.say("freedom.else"));
 }
 
+/// "3.1"; "3.1/2.2" when the sheets ask for different ones.
+std::string certificate_types(std::span<const Facts> alternatives) {
+    std::vector<std::string> types;
+    for (const Facts& facts : alternatives)
+        if (const std::string type = certificate_type(facts.spec);
+            std::find(types.begin(), types.end(), type) == types.end())
+            types.push_back(type);
+    std::string out;
+    for (const std::string& type : types) out += (out.empty() ? "" : "/") + type;
+    return out;
+}
+
 void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
     const Facts& facts = alternatives.front();
     flow.heading(facts.say("acceptance.heading"));
@@ -115,11 +129,10 @@ void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
                                    [&](const Facts& f) { return test_sequence(f) == test_sequence(facts); });
     flow.point(facts.say("acceptance.where"));
     flow.point(alike ? test_sequence(facts) : facts.say("acceptance.by_sheet"));
-    flow.point(
-        (tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling")) +
-        " " + facts.say("acceptance.brackets"));
+    flow.point(inspected_pieces(facts) + " " + facts.say("acceptance.brackets"));
     flow.point(facts.say("inspection.decision"));
-    flow.point(facts.say("acceptance.with_lot", {{"diameter", coil_symbol(facts)}}));
+    flow.point(facts.say("acceptance.with_lot",
+                         {{"type", certificate_types(alternatives)}, {"diameter", coil_symbol(facts)}}));
     flow.point(facts.say("acceptance.packing"));
 }
 
@@ -143,22 +156,29 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Enquir
                  {"", "", "", ""}},
                 room.box});
     for (const RuledTable& table : price_tables(alternatives, width, room.number)) flow.table(table);
+    flow.table(charges_table(facts, width, room.box));
     flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, width, room.sentence));
     flow.table({{width - 104.0, 30.0, 74.0},
                 {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
                 room.box});
 }
 
-/// The reply form on as few pages as can be, the last of them as full as rows of other heights make it.
+/// The reply form on as few pages as can be; then on a page of its own rather than broken, and the last page as full as
+/// rows of other heights make it.
 PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives, const EnquiryLetter& letter) {
     std::optional<PageFlow> best;
-    for (const WritingRoom& room : kWritingRooms) {
-        PageFlow flow = before;
-        add_reply(flow, alternatives, letter, room);
-        const bool has_fewer = !best || flow.pages().size() < best->pages().size();
-        const bool has_as_many = best && flow.pages().size() == best->pages().size();
-        if (has_fewer || (has_as_many && flow.fullness() > best->fullness())) best = std::move(flow);
-    }
+    std::tuple<std::size_t, std::size_t, double> least{};
+    for (const bool on_new_page : {false, true})
+        for (const WritingRoom& room : kWritingRooms) {
+            PageFlow flow = before;
+            if (on_new_page) flow.new_page();
+            const std::size_t first = flow.pages().size();
+            add_reply(flow, alternatives, letter, room);
+            const std::tuple cost{flow.pages().size(), flow.pages().size() - first, -flow.fullness()};
+            if (best && cost >= least) continue;
+            best = std::move(flow);
+            least = cost;
+        }
     return *best;
 }
 

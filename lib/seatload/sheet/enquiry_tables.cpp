@@ -151,6 +151,10 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, c
     return tables;
 }
 
+bool have_room_for_words(const std::vector<RuledTable>& tables) {
+    return std::all_of(tables.begin(), tables.end(), has_room_for_words);
+}
+
 double total_height(const std::vector<RuledTable>& tables) {
     double sum = 0.0;
     for (const RuledTable& table : tables) sum += height(table);
@@ -198,7 +202,9 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
     std::vector<RuledTable> best = comparison_tables(alternatives, all, width, kNameWidths.front());
     for (const double name_width : kNameWidths) {
         std::vector<RuledTable> tables = comparison_tables(alternatives, all, width, name_width);
-        if (total_height(tables) < total_height(best)) best = std::move(tables);
+        const bool is_whole = have_room_for_words(tables);
+        const bool best_is_whole = have_room_for_words(best);
+        if (is_whole != best_is_whole ? is_whole : total_height(tables) < total_height(best)) best = std::move(tables);
     }
     return best;
 }
@@ -214,8 +220,9 @@ std::string common_words(std::span<const Facts> alternatives) {
 
 std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height) {
     constexpr std::size_t kLots = 3;  ///< side by side on upright A4
-    constexpr double kLetter = 12.0;
-    constexpr double kTooling = 32.0;
+    constexpr double kLetter = 10.0;
+    constexpr double kOnce = 20.0;        ///< what is paid once, and what with each lot
+    constexpr double kPriceShare = 0.54;  ///< of what a lot has: its head is the longer
     const Facts& facts = alternatives.front();
     const std::vector<int>& lots = facts.spec.quantities;
     const std::size_t lines = std::max<std::size_t>(lots.size(), 1);
@@ -227,21 +234,29 @@ std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double
         std::vector<std::string> heads{facts.say("reply.letter")};
         std::vector<double> widths{kLetter};
         if (part == 0) {
-            heads.push_back(facts.say("reply.tooling"));
-            widths.push_back(kTooling);
+            heads.insert(heads.end(), {facts.say("reply.tooling"), facts.say("reply.lot_charge")});
+            widths.insert(widths.end(), 2, kOnce);
         }
-        const double column = (width - kLetter - (part == 0 ? kTooling : 0.0)) / (2.0 * static_cast<double>(count));
+        const double both = (width - kLetter - (part == 0 ? 2.0 * kOnce : 0.0)) / static_cast<double>(count);
         for (std::size_t i = first; i < first + count; ++i) {
             heads.push_back(lots.empty() ? facts.say("reply.price")
                                          : facts.say("reply.lot_price", {{"count", std::to_string(lots[i])}}));
             heads.push_back(facts.say("reply.lead_time"));
-            widths.insert(widths.end(), 2, column);
+            widths.insert(widths.end(), {kPriceShare * both, (1.0 - kPriceShare) * both});
         }
         widths.pop_back();  // form() gives the last column the rest
         tables.push_back(form(alternatives, width, std::move(heads), std::move(widths), row_height));
         first += count;
     }
     return tables;
+}
+
+RuledTable charges_table(const Facts& facts, double width, double row_height) {
+    return {std::vector<double>(4, width / 4.0),
+            {{facts.say("reply.certificate"), facts.say("reply.packing"), facts.say("reply.carriage"),
+              facts.say("reply.least_order")},
+             {"", "", "", ""}},
+            row_height};
 }
 
 RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height) {

@@ -30,9 +30,12 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
 /// "hand of coiling right; ends closed and ground": what is alike in all alternatives; empty when there is but one.
 std::string common_words(std::span<const Facts> alternatives);
 
-/// Forms to be filled in by the maker, a row an alternative and a price and a lead time for each quantity, at most
-/// three quantities side by side; the height is that of a row for a number written by hand [mm].
+/// Forms to be filled in by the maker, a row an alternative with tooling and set-up, and a price and a lead time for
+/// each quantity, at most three quantities side by side; the height is that of a row for a number written by hand [mm].
 std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height);
+
+/// A form for what he charges a lot besides its pieces, and for the least he takes an order for.
+RuledTable charges_table(const Facts& facts, double width, double row_height);
 
 /// A form for the wire he holds and the changes he asks for, alike for all quantities.
 RuledTable change_table(std::span<const Facts> alternatives, double width, double row_height);

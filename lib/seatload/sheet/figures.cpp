@@ -250,13 +250,15 @@ LoadLimits Figures::limits(const record::LoadAtLength& load) const {
 }
 
 std::string Figures::temperature(Celsius temperature, double plus_minus) const {
-    const auto text = [&](double degrees, double deviation, const char* unit) {
-        const std::string room = deviation > 0.0 ? " ± " + number(deviation, {1}) : "";
-        return number(degrees, {1}) + room + " " + unit;
+    const auto text = [&](double degrees, double deviation, int most, const char* unit) {
+        const std::string room = deviation > 0.0 ? "\u00a0± " + number(deviation, {most}) : "";
+        return number(degrees, {most}) + room + " " + unit;
     };
-    const std::string metric = text(temperature.degrees, plus_minus, "°C");
+    const std::string metric = text(temperature.degrees, plus_minus, 1, "°C");
     if (!has_inches()) return metric;
-    return text(1.8 * temperature.degrees + 32.0, 1.8 * plus_minus, "°F") + " [" + metric + "]";
+    // A whole degree Celsius is not known to a tenth of a degree Fahrenheit.
+    const bool is_whole = std::round(temperature.degrees) == temperature.degrees;
+    return text(1.8 * temperature.degrees + 32.0, 1.8 * plus_minus, is_whole ? 0 : 1, "°F") + " [" + metric + "]";
 }
 
 std::string Figures::unit(Unit unit) const {

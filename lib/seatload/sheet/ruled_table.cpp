@@ -29,6 +29,15 @@ double row_height(const RuledTable& table, std::size_t row) {
     return std::max(least, kPitch * static_cast<double>(lines) + kPad);
 }
 
+bool has_room_for_words(const RuledTable& table) {
+    for (std::size_t row = 0; row < table.rows.size(); ++row)
+        for (std::size_t column = 0; column < table.widths.size(); ++column)
+            if (widest_word(table.rows[row][column], kLettering, face_of(row, column)) >
+                table.widths[column] - 2.0 * kPad)
+                return false;
+    return true;
+}
+
 double height(const RuledTable& table) {
     double sum = 0.0;
     for (std::size_t row = 0; row < table.rows.size(); ++row) sum += row_height(table, row);

@@ -20,6 +20,9 @@ double row_height(const RuledTable& table, std::size_t row);
 /// Height of the whole table [mm].
 double height(const RuledTable& table);
 
+/// Whether no word or number of a cell is wider than its column, so that it would be cut.
+bool has_room_for_words(const RuledTable& table);
+
 /// Draws the table with its upper left corner at a point.
 void draw(Drawing& drawing, Point upper_left, const RuledTable& table);
 

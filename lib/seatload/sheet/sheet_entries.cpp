@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_entries.hpp>
 
+#include <algorithm>
+#include <charconv>
 #include <numbers>
 
 #include <seatload/core/text.hpp>
@@ -71,7 +73,11 @@ Entries ground_entries(const Facts& facts) {
 Entries end_entries(const Facts& facts) {
     Entries out;
     out.push_back(Named{Status::required, facts.say("coil.ends"), ends(facts)});
-    out.push_back(Named{Status::required, facts.say("coil.deburred"), facts.say("coil.deburred_where")});
+    // Only a ground face has an edge inside and outside; other ends have the burr of the cut (common practice, no
+    // source).
+    out.push_back(Named{Status::required, facts.say("coil.deburred"),
+                        spring::are_ground(facts.spec.spring.ends) ? facts.say("coil.deburred_where")
+                                                                   : facts.say("coil.deburred_tips")});
     if (facts.keeps_half_turn())
         out.push_back(Named{Status::required, facts.say("coil.tips_apart"),
                             "180° ± " + facts.figures().number(360.0 * facts.spec.limits.half_turn_slack, {0}) + "°"});
@@ -140,13 +146,39 @@ std::string limits_source(const Facts& facts) {
     return school == spring::School::handbook ? facts.say("stress.handbook") : std::string(spring::word(school));
 }
 
-/// "200 °C to 300 °C", as the data write it, in the paper's language.
+/// The temperature that the data write so: "200 °C".
+std::optional<Celsius> celsius(std::string_view as_written) {
+    double degrees = 0.0;
+    const char* const end = as_written.data() + as_written.size();
+    const auto [rest, fault] = std::from_chars(as_written.data(), end, degrees);
+    return fault == std::errc{} && std::string_view(rest, end) == " °C" ? std::optional(Celsius{degrees})
+                                                                        : std::nullopt;
+}
+
+/// "392 to 572 °F [200 to 300 °C]".
+std::string range_in_both(const Facts& facts, Celsius from, Celsius to) {
+    const Figures figures = facts.figures();
+    const auto range = [&](double first, double last, const char* unit) {
+        return facts.say("wire.range_from_to",
+                         {{"from", figures.number(first, {0})}, {"to", figures.number(last, {0}) + unit}});
+    };
+    return range(1.8 * from.degrees + 32.0, 1.8 * to.degrees + 32.0, " °F") + " [" +
+           range(from.degrees, to.degrees, " °C") + "]";
+}
+
+/// "200 °C to 300 °C" or "482 °C", as the data write it, in the paper's language and units; other words as they are.
 std::string temperature_words(const Facts& facts, const std::string& as_written) {
     constexpr std::string_view kTo = " to ";
     const auto at = as_written.find(kTo);
-    if (at == std::string::npos) return as_written;
-    return facts.say("wire.range_from_to",
-                     {{"from", as_written.substr(0, at)}, {"to", as_written.substr(at + kTo.size())}});
+    if (at == std::string::npos) {
+        const auto one = celsius(as_written);
+        return one ? facts.figures().temperature(*one) : as_written;
+    }
+    const std::string from = as_written.substr(0, at);
+    const std::string to = as_written.substr(at + kTo.size());
+    if (celsius(from) && celsius(to) && facts.figures().has_inches())
+        return range_in_both(facts, *celsius(from), *celsius(to));
+    return facts.say("wire.range_from_to", {{"from", from}, {"to", to}});
 }
 
 /// Wire whose strength rests on ageing must be aged; other wire is stress relieved by the maker's own practice, for
@@ -254,6 +286,9 @@ Entries geometry_entries(const Facts& facts) {
             Named{Status::reference,
                   facts.diameter_tolerance->is_firm() ? facts.say("coil.its_tolerance") : facts.say("coil.corresponds"),
                   reference(facts.say("grade.both", {{"grade", std::to_string(facts.spec.diameter_grade)}}))});
+    const Length other_diameter = bore ? s.inside_diameter() : s.outside_diameter();
+    const Decimals of_both{
+        3, std::max(decimals(figures.length(s.mean_diameter)), decimals(figures.length(other_diameter)))};
     // Both when it works between a bore and a rod: either binds it.
     if (space.bore)
         out.push_back(Named{Status::reference, facts.say("coil.in_bore"),
@@ -261,10 +296,9 @@ Entries geometry_entries(const Facts& facts) {
     if (space.rod)
         out.push_back(Named{Status::reference, facts.say("coil.over_rod"),
                             reference(with_unit(figures.length(space.rod->largest)))});
-    out.push_back(Named{Status::reference,
-                        bore ? facts.say("coil.mean_and_inside") : facts.say("coil.mean_and_outside"),
-                        references_with_unit(figures.length(s.mean_diameter),
-                                             figures.length(bore ? s.inside_diameter() : s.outside_diameter()))});
+    out.push_back(
+        Named{Status::reference, bore ? facts.say("coil.mean_and_inside") : facts.say("coil.mean_and_outside"),
+              references_with_unit(figures.length(s.mean_diameter, of_both), figures.length(other_diameter, of_both))});
     out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), facts.say("coil.free_length"),
                                    with_unit(figures.length(s.free_length))));
     out.push_back(
@@ -346,9 +380,7 @@ Entries inspection_entries(const Facts& facts) {
     Entries out{Heading{facts.say("inspection.heading")}};
     out.push_back(required_paragraph(test_sequence(facts)));
     if (!facts.bears_solid()) out.push_back(required_paragraph(facts.say("inspection.never_shorter")));
-    out.push_back(required_paragraph(
-        (tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling")) +
-        " " + facts.say("inspection.dimensions", {{"diameter", coil_symbol(facts)}})));
+    out.push_back(required_paragraph(inspected_pieces(facts)));
     out.push_back(required_paragraph(facts.say("inspection.decision") + " " + allowed_uncertainty(facts)));
     return out;
 }

@@ -154,6 +154,15 @@ bool tests_every_piece(const record::Spec& spec) {
     return std::all_of(spec.quantities.begin(), spec.quantities.end(), [](int q) { return q <= kLargestFullyTested; });
 }
 
+std::string inspected_pieces(const Facts& facts) {
+    const std::string loads =
+        tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling");
+    const std::string diameter = coil_symbol(facts);
+    return loads + " " +
+           (facts.diameter_is_adjustable() ? facts.say("inspection.bound", {{"diameter", diameter}})
+                                           : facts.say("inspection.dimensions", {{"diameter", diameter}}));
+}
+
 std::string quantities(const record::Spec& spec) {
     std::string out;
     for (const int quantity : spec.quantities) out += (out.empty() ? "" : ", ") + std::to_string(quantity);

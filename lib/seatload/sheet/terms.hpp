@@ -58,6 +58,9 @@ std::string test_sequence(const Facts& facts);
 
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);
+/// How many pieces are measured for loads, coil diameter and ends; a diameter that the maker may alter has no tolerance
+/// to be held against, only its bound.
+std::string inspected_pieces(const Facts& facts);
 
 /// "20, 50, 100".
 std::string quantities(const record::Spec& spec);

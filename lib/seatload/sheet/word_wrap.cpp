@@ -12,8 +12,8 @@ namespace {
 
 constexpr std::string_view kHardBlank = "\u00a0";
 constexpr std::string_view kPlusMinus = "±";
-constexpr std::array<std::string_view, 15> kUnits{"mm", "N",  "N/mm", "MPa",    "°C",  "°F", "g", "s",
-                                                  "Hz", "in", "lbf",  "lbf/in", "ksi", "%",  "oz"};
+constexpr std::array<std::string_view, 17> kUnits{"mm", "N",   "N/mm",   "MPa", "°C", "°F", "g",   "s", "Hz",
+                                                  "in", "lbf", "lbf/in", "ksi", "%",  "oz", "min", "h"};
 
 /// Cuts letters that are too wide into pieces that are not; a script stays whole.
 std::vector<std::string> cut(std::string_view word, double width, double height, Face face) {
@@ -125,6 +125,15 @@ std::vector<std::string> wrapped_line(std::string_view words, double room, doubl
 }
 
 }  // namespace
+
+double widest_word(std::string_view words, double height, Face face) {
+    double widest = 0.0;
+    for (const std::string_view line : split(words, '\n'))
+        for (const Atom& part : blank_parts(line))
+            for (const Atom& atom : signed_parts(part.words))
+                widest = std::max(widest, text_width(atom.words, height, face));
+    return widest;
+}
 
 std::vector<std::string> wrapped(std::string_view words, double width, double height, Face face, double squeeze) {
     std::vector<std::string> lines;

@@ -16,4 +16,7 @@ namespace seatload::sheet {
 std::vector<std::string> wrapped(std::string_view words, double width, double height = kLettering,
                                  Face face = Face::regular, double squeeze = 1.0);
 
+/// Width [mm] of the widest part that wrapped() would have to cut between letters in a narrower column.
+double widest_word(std::string_view words, double height = kLettering, Face face = Face::regular);
+
 }  // namespace seatload::sheet

@@ -27,7 +27,7 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "50 pieces:",
                              "100 pieces:",
                              "price each",
-                             "tooling",
+                             "tooling, once",
                              "lead time",
                              "currency",
                              "valid until",
@@ -38,7 +38,12 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "change without asking",
                              "accepted",
                              "when it arrives",
-                             "mill certificate",
+                             "certificate, a lot",
+                             "packing, a lot",
+                             "carriage, a lot",
+                             "least order value",
+                             "set-up, each lot",
+                             "De and ends: 5 pieces, all inside.",
                              "tangle",
                              "Caution",
                              "Alternative A",
@@ -47,6 +52,47 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
     const std::string single = enquiry_words({a});
     CHECK(single.find("Alike in all") == std::string::npos);
     CHECK_THAT(single, ContainsSubstring("hand of coiling"));
+}
+
+TEST_CASE("the cover asks for the certificate that its sheets ask for", "[sheet]") {
+    record::Spec a = specimen(latch());
+    record::Spec b = a;
+    b.alternative = "B";
+    const auto has = [&](const char* words) { return joined(enquiry_words({a, b})).find(words) != std::string::npos; };
+    // EN 10204:2004, clauses 3.2 and 4.1: the test report is of type 2.2, the inspection certificate of type 3.1.
+    CHECK(has("certificate of the wire, EN 10204 type 3.1 (grade, d, Rm)"));
+    a.certificate = demand::Certificate::test_report;
+    CHECK(has("EN 10204 type 2.2/3.1 (grade, d, Rm)"));
+    b.certificate = demand::Certificate::test_report;
+    CHECK(has("EN 10204 type 2.2 (grade, d, Rm)"));
+}
+
+TEST_CASE("a coil diameter that the maker may alter is inspected against its bound", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("De and ends: 5 pieces"));
+    spec.adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
+    for (const std::string& words : {joined(sheet_words(spec)), joined(enquiry_words({spec}))}) {
+        CHECK_THAT(words, ContainsSubstring("Ends, and De against its bound: 5 pieces"));
+        CHECK_THAT(words, !ContainsSubstring("De and ends: 5 pieces"));
+    }
+}
+
+TEST_CASE("no word of the comparison is cut in two where a narrower column of names spares it", "[sheet]") {
+    // Five alternatives side by side: their wires stand in the narrowest columns.
+    std::vector<record::Spec> specs(5, specimen(latch()));
+    specs.back().wire_grade = "ASTM-A313-302";
+    std::vector<sheet::EnquiryAlternative> alternatives;
+    for (std::size_t i = 0; i < specs.size(); ++i) {
+        specs[i].alternative = std::string(1, static_cast<char>('A' + i));
+        alternatives.push_back({specs[i], grade_of(specs[i])});
+    }
+    for (const char* language : {"en", "de", "it"}) {
+        INFO(language);
+        const sheet::Paper form = paper(language, sheet::PaperSize::a4, false, sheet::Units::metric);
+        const auto pages = sheet::enquiry(alternatives, tolerances(), form);
+        REQUIRE(pages.has_value());
+        CHECK_THAT(words_of(pages->front()), ContainsSubstring("A313/A313M,"));
+    }
 }
 
 TEST_CASE("a reply form stays with its heading", "[sheet]") {

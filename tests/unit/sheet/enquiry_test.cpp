@@ -66,5 +66,6 @@ TEST_CASE("a line never begins inside a number, and a number keeps its unit", "[
     CHECK(broken("5,76\u00a0+0,74/−0,72", "−0,72m") == Lines{"5,76", "+0,74/", "−0,72"});
     CHECK(broken("0,3327 ± 0,0117", "0,3327 ±") == Lines{"0,3327", "± 0,0117"});
     CHECK(broken("pressed to 12 mm length", "pressed to 12") == Lines{"pressed to", "12 mm length"});
+    CHECK(broken("300 °C, 30 min)", "300 °C, 30") == Lines{"300 °C,", "30 min)"});
     CHECK(broken("abcdefgh", "abcde") == Lines{"abcde", "fgh"});
 }

@@ -94,7 +94,7 @@ TEST_CASE("A sheet under cycles states every field a compression spring is order
             {"outside diameter, working in a bore: D + d", "■ outside De 22.50 ±"},
             {"bore", "works in bore of (23.95 mm)"},
             {"guidance", "seats (flat and parallel, on axis)"},
-            {"mean and inside diameter: 20; 20 - 2.5", "mean D; Di (20); (17.5) mm"},
+            {"mean and inside diameter: 20; 20 - 2.5", "mean D; Di (20.0); (17.5) mm"},
             {"free length, the maker's to adjust", "◊ free length L0 (62 mm)"},
             {"total and active coils: nt - 2", "◊ coils, total nt; n (8.5); (6.5)"},
             {"hand of coiling", "■ hand; end tips apart right"},
@@ -159,7 +159,10 @@ TEST_CASE("What depends on the kind of spring is stated where it applies", "[she
                                                          {"static", "duty (static, "},
                                                          {"no finish", "finish (none, "}});
     check_off(text_of_sheet(golden_spec("left_hand_open")),
-              {{"hand", "hand; end tips apart left"}, {"end type", "ends open, not ground"}});
+              {{"hand", "hand; end tips apart left"},
+               {"end type", "ends open, not ground"},
+               // No ground face, so that only the cut leaves a burr (common practice, no source).
+               {"deburring", "deburred; chamfer cut tips; (none)"}});
     check_off(text_of_sheet(golden_spec("ahead_latch")),
               {{"end orientation where half a turn must be over", "■ end tips apart 180° ± "},
                {"ageing: temperature, time", "ageing after coiling 482 °C, 60 min"}});

@@ -57,7 +57,7 @@ TEST_CASE("a paper in inches has the metric value beside, in square brackets", "
     CHECK(with_unit(inches().rate(1.277 * newton_per_mm)) == "7.29 lbf/in [1.277]");
     CHECK(with_unit(inches().amount(Unit::gram, 28.35, {2})) == "1.000 oz [28.35]");
     CHECK(reference(inches().length(25.4 * mm)) == "(1.000 [25.4])");
-    CHECK(inches().temperature({20.0}, 5.0) == "68 ± 9 °F [20 ± 5 °C]");
+    CHECK(spaced(inches().temperature({20.0}, 5.0)) == "68 ± 9 °F [20 ± 5 °C]");
     CHECK(inches().unit(Unit::newton) == "lbf [N]");
     CHECK(Figures(paper()).unit(Unit::newton) == "N");
     CHECK(with_unit(Figures(paper()).length(19.3 * mm)) == "19.3 mm");

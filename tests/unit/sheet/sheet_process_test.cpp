@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // How the sheet wants the spring treated and pressed.
+#include <seatload/sheet/spring_sheet.hpp>
 #include <support/check.hpp>
 
 #include "sheet_words.hpp"
@@ -32,6 +33,19 @@ TEST_CASE("wire that is aged must be aged, other wire is relieved as the maker d
     CHECK_THAT(sheet_words(specimen(shape)), ContainsSubstring("◊\nstress relief, guide\n("));
     shape.grade = "ASTM-A313-631-C";
     CHECK_THAT(sheet_words(specimen(shape)), ContainsSubstring("ageing\nnone: used as drawn"));
+}
+
+TEST_CASE("a sheet in inches gives the heat of treatment in Fahrenheit too", "[sheet]") {
+    const auto words = [](const char* grade) {
+        const record::Spec spec = specimen({grade, 1.0, 8.0, 10.5, 30.0, spring::Ends::closed, 24.0, 18.0});
+        const sheet::Paper inch = paper("en", sheet::PaperSize::letter, false, sheet::Units::inch);
+        const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), inch});
+        REQUIRE(page.has_value());
+        return joined(words_of(*page));
+    };
+    // By 1.8 C + 32: 392, 572 and 899.6, which is rounded as the Celsius are whole.
+    CHECK_THAT(words("EN10270-1-SH"), ContainsSubstring("(392 to 572 °F [200 to 300 °C], 30 min)"));
+    CHECK_THAT(words("ASTM-A313-631-CH900"), ContainsSubstring("900 °F [482 °C], 60 min"));
 }
 
 TEST_CASE("a sheet under cycles gives the stress range and binds it", "[sheet]") {

@@ -153,12 +153,12 @@ TEST_CASE("a limit that is drawn tighter narrows the wires that may be taken", "
 
 TEST_CASE("where no other wire serves, the maker is told to ask", "[sheet]") {
     sheet::Facts facts = facts_of(plain_spec());
-    CHECK_THAT(named(sheet::wire_entries(facts), "d without asking")->value, ContainsSubstring(" to "));
+    CHECK_THAT(named(sheet::wire_entries(facts), "nominal d allowed")->value, ContainsSubstring(" to "));
     facts.wire_range.reset();
-    CHECK(named(sheet::wire_entries(facts), "d without asking")->value == "(ask)");
+    CHECK(named(sheet::wire_entries(facts), "nominal d allowed")->value == "(ask)");
     record::Spec spec = plain_spec();
     spec.adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
-    CHECK_FALSE(named(sheet::wire_entries(facts_of(spec)), "d without asking").has_value());
+    CHECK_FALSE(named(sheet::wire_entries(facts_of(spec)), "nominal d allowed").has_value());
 }
 
 TEST_CASE("what measuring a load may be uncertain by is a tenth of its tolerance, rounded down", "[sheet]") {

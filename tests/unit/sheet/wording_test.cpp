@@ -122,7 +122,7 @@ TEST_CASE("no words stand in the code that makes papers for the maker", "[wordin
                                       "pdf_attachments.cpp", "pdf_check.cpp",    "printable.cpp",
                                       "spec_attachment.cpp", "wording.cpp"};
     const std::set<std::string> allowed{// units
-                                        "Hz", "lbf", "MPa", "ksi", "N/mm", "lbf/in", "oz", "mm", "in",
+                                        "Hz", "lbf", "MPa", "ksi", "N/mm", "lbf/in", "oz", "mm", "in", "min",
                                         // stems looked for in the finish that the user wrote
                                         "zinc", "zink", "plat", "galvan", "cadmi", "kadmi", "nickel", "nichel",
                                         // how the data write a range of temperatures
@@ -190,8 +190,8 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     REQUIRE(pages.has_value());
     std::string words;
     for (const sheet::Drawing& page : *pages) words += words_of(page);
-    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "Stückpreis", "Prüfbescheinigung",
-                             "Blocklänge Lc höchstens", "Unterschrift"})
+    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "Stückpreis",
+                             "Bescheinigung des Drahtes", "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
 }
 
