@@ -13,10 +13,19 @@ namespace {
 
 using demand::Interval;
 
+// Wide enough for any plunger, and narrow enough that no product of them overflows.
+constexpr Span kPlungerLength{1e-4, 1e4, false, "0.0001 mm or more, and at most 10 m"};
+constexpr Span kFaceArea{1e-3, 1e8, false, "0.001 mm2 or more, and at most 100 m2"};
+constexpr Span kOilPressure{0.0, 1000.0, false, "0 or more, and at most 10000 bar"};
+constexpr Span kWorkingPressure{0.0, 1000.0, true, "more than 0 and at most 10000 bar"};
+constexpr Span kPlungerForce{0.0, 1e6, false, "0 or more, and at most 1000 kN"};
+constexpr Span kSideTorque{0.0, 1e9, false, "0 or more, and at most 1000000 N m"};
+constexpr Span kOilViscosity{1e-12, 1e-2, false, "0.001 mPa s or more, and at most 10000 Pa s"};
+constexpr Span kReturnTime{1e-3, 1e6, false, "1 ms or more, and at most 1000000 s"};
 constexpr Span kFriction{0.0, 2.0, false, "0 or more, and at most 2"};
 constexpr Span kEccentricity{0.0, 1.0, false, "0 (in the middle) to 1 (touching)"};
 constexpr Span kFlankAngle{0.0, 1.3962634015954636, false, "0 to 80 deg"};
-constexpr Span kBackPressure{-0.1, 1e9, false, "no less than a vacuum, -1 bar"};
+constexpr Span kBackPressure{-0.1, 1000.0, false, "-1 bar (a vacuum) or more, and at most 10000 bar"};
 
 template <class Q>
 Interval<Q> need(Reader& table, std::string_view key, std::string_view example, const Span& span) {
@@ -37,8 +46,8 @@ demand::Face read_face(Reader& table, const std::string& name, std::string_view 
     const std::string diameter_key = name.empty() ? "diameter" : name + "_diameter";
     const std::string area_key = name.empty() ? "area" : name + "_area";
     demand::Face face;
-    const auto diameter = table.find<Interval<Length>>(diameter_key, kSize);
-    const auto area = table.find<Interval<Area>>(area_key, kPositive);
+    const auto diameter = table.find<Interval<Length>>(diameter_key, kPlungerLength);
+    const auto area = table.find<Interval<Area>>(area_key, kFaceArea);
     if (!table.has(diameter_key) && !table.has(area_key)) table.missing(diameter_key, example);
     if (table.has(diameter_key) && table.has(area_key))
         table.document().contradiction(table.at(area_key), "the same face is given twice", "keep one of the two",
@@ -52,14 +61,14 @@ demand::Face read_face(Reader& table, const std::string& name, std::string_view 
 }
 
 void read_gap(Reader& table, demand::AnnularGap& gap, bool needs_viscosity) {
-    gap.diameter = need<Length>(table, "diameter", "\"11.98 mm\"", kSize);
-    gap.clearance = need<Length>(table, "clearance", "\"0.02 mm .. 0.03 mm\"  # radial", kSize);
-    gap.length = need<Length>(table, "length", "\"8 mm\"", kSize);
+    gap.diameter = need<Length>(table, "diameter", "\"11.98 mm\"", kPlungerLength);
+    gap.clearance = need<Length>(table, "clearance", "\"0.02 mm .. 0.03 mm\"  # radial", kPlungerLength);
+    gap.length = need<Length>(table, "length", "\"8 mm\"", kPlungerLength);
     table.set("eccentricity", gap.eccentricity, kEccentricity);
     if (needs_viscosity)
-        gap.viscosity = need<Viscosity>(table, "viscosity", "\"900 mPa s\"", kPositive);
+        gap.viscosity = need<Viscosity>(table, "viscosity", "\"900 mPa s\"", kOilViscosity);
     else
-        table.set("viscosity", gap.viscosity, kPositive);
+        table.set("viscosity", gap.viscosity, kOilViscosity);
 }
 
 demand::LeakGaps read_leak_gaps(Reader& table) {
@@ -74,7 +83,7 @@ demand::LeakGaps read_leak_gaps(Reader& table) {
 
 demand::Leakage read_leakage(Reader& table) {
     demand::Leakage leakage;
-    leakage.supply = need_pressure(table, "supply", "\"3 bar\"", kNotNegative);
+    leakage.supply = need_pressure(table, "supply", "\"3 bar\"", kOilPressure);
     const bool has_orifices = table.has("inlet_orifice") || table.has("outlet_orifice");
     const bool has_gaps = table.has("inlet") || table.has("outlet");
     if (has_orifices && has_gaps)
@@ -88,8 +97,8 @@ demand::Leakage read_leakage(Reader& table) {
         return leakage;
     }
     demand::LeakOrifices orifices;
-    orifices.inlet = need<Length>(table, "inlet_orifice", "\"0.4 mm\"  # its diameter", kSize);
-    orifices.outlet = need<Length>(table, "outlet_orifice", "\"0.8 mm\"  # its diameter", kSize);
+    orifices.inlet = need<Length>(table, "inlet_orifice", "\"0.4 mm\"  # its diameter", kPlungerLength);
+    orifices.outlet = need<Length>(table, "outlet_orifice", "\"0.8 mm\"  # its diameter", kPlungerLength);
     leakage.way = orifices;
     table.allow("inlet");
     table.allow("outlet");
@@ -98,11 +107,11 @@ demand::Leakage read_leakage(Reader& table) {
 
 void read_pressures(Reader& plunger, demand::PlungerPressures& pressures) {
     if (auto table = plunger.need_table("pressures", "release = \"1.6 bar\"")) {
-        pressures.release = need_pressure(*table, "release", "\"1.6 bar\"", kPositive);
-        set_pressure(*table, "hold_open", pressures.hold_open, kPositive);
-        set_pressure(*table, "leak", pressures.leak, kNotNegative);
-        set_pressure(*table, "mechanism", pressures.mechanism, kPositive);
-        set_pressure(*table, "residual", pressures.residual, kNotNegative);
+        pressures.release = need_pressure(*table, "release", "\"1.6 bar\"", kWorkingPressure);
+        set_pressure(*table, "hold_open", pressures.hold_open, kWorkingPressure);
+        set_pressure(*table, "leak", pressures.leak, kOilPressure);
+        set_pressure(*table, "mechanism", pressures.mechanism, kWorkingPressure);
+        set_pressure(*table, "residual", pressures.residual, kOilPressure);
     }
     auto leak = plunger.table("leak");
     if (!leak) return;
@@ -118,8 +127,8 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
                                                const std::optional<Interval<Length>>& radius) {
     const std::string force_key = before + "force";
     const std::string torque_key = before + "torque";
-    const auto force = table.find<Interval<Force>>(force_key, kNotNegative);
-    const auto torque = table.find<Interval<Torque>>(torque_key, kNotNegative);
+    const auto force = table.find<Interval<Force>>(force_key, kPlungerForce);
+    const auto torque = table.find<Interval<Torque>>(torque_key, kSideTorque);
     if (table.has(force_key) && table.has(torque_key))
         table.document().contradiction(table.at(torque_key), "the side load is given twice", "keep one of the two",
                                        table.at(force_key), force_key + " stands here");
@@ -132,7 +141,7 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
 
 demand::SideLoad read_side_load(Reader& table) {
     demand::SideLoad side;
-    const auto radius = table.find<Interval<Length>>("radius", kSize);
+    const auto radius = table.find<Interval<Length>>("radius", kPlungerLength);
     if (!table.has("force") && !table.has("torque")) table.missing("torque", "\"0 N m .. 2 N m\"  # or force");
     side.parked = read_side_force(table, "", radius).value_or(Interval<Force>{});
     side.released = read_side_force(table, "release_", radius).value_or(Interval<Force>{});
@@ -171,7 +180,7 @@ void read_trust(Reader& table, demand::PlungerTrust& trust) {
 
 /// The stroke, which the spring's heights state too.
 Length read_stroke(Reader& table, const std::optional<Length>& travel) {
-    const auto stroke = table.find<Length>("stroke", kSize);
+    const auto stroke = table.find<Length>("stroke", kPlungerLength);
     if (!table.has("stroke") && !travel) table.missing("stroke", "\"6 mm\"");
     constexpr double kSame = 0.005;  // mm; heights are stated to a hundredth
     if (stroke && travel && std::abs(in_mm(*stroke - *travel)) > kSame)
@@ -203,14 +212,14 @@ demand::Plunger read_plunger_table(Reader& table, const std::optional<Length>& t
     check_areas(table, plunger);
     plunger.stroke = read_stroke(table, travel);
     table.set("annulus_share", plunger.annulus_share, kPositiveShare);
-    plunger.friction = need<Force>(table, "friction", "\"0.2 N .. 0.5 N\"", kNotNegative);
+    plunger.friction = need<Force>(table, "friction", "\"0.2 N .. 0.5 N\"", kPlungerForce);
     read_pressures(table, plunger.pressures);
     if (auto side = table.table("side_load")) plunger.side_load = read_side_load(*side);
     if (auto back = table.table("back")) plunger.back = read_back(*back);
     if (auto drain = table.table("drain")) {
         plunger.drain.emplace();
         read_gap(*drain, plunger.drain->gap, true);
-        plunger.drain->longest_time = drain->need<Time>("longest_time", "\"3 s\"", kPositive);
+        plunger.drain->longest_time = drain->need<Time>("longest_time", "\"3 s\"", kReturnTime);
     }
     if (auto margins = table.table("margins")) {
         margins->set("hold", plunger.margins.hold, kShare);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <cmath>
 #include <numbers>
 
 #include <seatload/core/file.hpp>
@@ -191,4 +192,43 @@ TEST_CASE("a vented back has no pressure, a drain has its oil and its time") {
     CHECK_THAT(in_millipascal_second(p.drain->gap.viscosity->low), WithinRel(600.0, 1e-12));
     CHECK_THAT(in_millipascal_second(p.drain->gap.viscosity->high), WithinRel(800.0, 1e-12));
     CHECK_THAT(in_second(p.drain->longest_time), WithinRel(1.5, 1e-12));
+}
+
+TEST_CASE("a single changed letter of a sound plunger never crashes, and never passes with a diagnostic") {
+    const std::string sound = kHead + kPressures +
+                              "leak = \"0.5 bar\"\n[plunger.side_load]\nforce = \"40 N\"\nhalf_angle = \"12 deg\"\n"
+                              "flank_friction = 0.1\n[plunger.drain]\ndiameter = \"12 mm\"\nclearance = \"0.2 mm\"\n"
+                              "length = \"3 mm\"\nviscosity = \"800 mPa s\"\nlongest_time = \"3 s\"\n";
+    REQUIRE(io::read_plunger(sound, "x.toml").has_value());
+    for (std::size_t at = 0; at < sound.size(); ++at)
+        for (const char letter : {'\0', '"', '[', ']', '=', '.', '\n', '#', '\xC3', '0', '9', 'e', '-'}) {
+            std::string changed = sound;
+            changed[at] = letter;
+            const auto file = io::read_plunger(changed, "x.toml");
+            CHECK(file.has_value() != has_error(file.error()));
+            if (!file) continue;
+            const demand::Budget budget = demand::plunger_budget(file->plunger, file->spring);
+            CHECK(std::isfinite(in_newton(budget.seated.at_most.value())));
+        }
+}
+
+TEST_CASE("the farthest numbers a plunger file may state make a budget") {
+    const std::string small =
+        "[plunger]\nseat_diameter = \"0.0001 mm\"\nfull_diameter = \"10 m\"\nstroke = \"10 m\"\n"
+        "friction = \"0 N .. 1000 kN\"\n[plunger.pressures]\nrelease = \"10000 bar\"\n"
+        "leak = \"10000 bar\"\n[plunger.drain]\ndiameter = \"0.0001 mm\"\n"
+        "clearance = \"0.0001 mm\"\nlength = \"10 m\"\nviscosity = \"10000 Pa s\"\n"
+        "longest_time = \"1 ms\"\n";
+    const std::string large =
+        "[plunger]\nseat_diameter = \"0.0001 mm\"\nfull_diameter = \"0.0002 mm\"\n"
+        "stroke = \"0.0001 mm\"\nfriction = \"0 N\"\n[plunger.pressures]\nrelease = \"10000 bar\"\n"
+        "[plunger.drain]\ndiameter = \"10 m\"\nclearance = \"10 m\"\nlength = \"0.0001 mm\"\n"
+        "viscosity = \"0.001 mPa s\"\nlongest_time = \"1000000 s\"\n";
+    for (const std::string& text : {small, large}) {
+        const demand::Budget budget = demand::plunger_budget(read(text).plunger);
+        for (const demand::BudgetLimit& limit : budget.limits) {
+            INFO(limit.id);
+            CHECK(std::isfinite(in_newton(limit.value)));
+        }
+    }
 }
