@@ -32,7 +32,7 @@ struct WritingRoom {
 constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 14.0, 11.0},
                                    WritingRoom{9.0, 12.0, 10.0},  WritingRoom{8.0, 11.0, 9.0},
                                    WritingRoom{8.0, 9.5, 8.0},    WritingRoom{8.0, 8.0, 8.0},
-                                   WritingRoom{7.0, 8.0, 7.4},    WritingRoom{6.4, 7.4, 7.4}};
+                                   WritingRoom{8.0, 7.6, 7.4},    WritingRoom{6.4, 7.4, 7.4}};
 constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".

@@ -222,7 +222,7 @@ std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double
     constexpr std::size_t kLots = 3;  ///< side by side on upright A4
     constexpr double kLetter = 10.0;
     constexpr double kOnce = 20.0;        ///< what is paid once, and what with each lot
-    constexpr double kPriceShare = 0.54;  ///< of what a lot has: its head is the longer
+    constexpr double kPriceShare = 0.53;  ///< of what a lot has: its head is the longer
     const Facts& facts = alternatives.front();
     const std::vector<int>& lots = facts.spec.quantities;
     const std::size_t lines = std::max<std::size_t>(lots.size(), 1);

@@ -5,6 +5,9 @@
 
 #include <algorithm>
 
+#include <seatload/sheet/enquiry_tables.hpp>
+#include <seatload/sheet/page_flow.hpp>
+
 #include "sheet_words.hpp"
 #include "specimens.hpp"
 
@@ -92,6 +95,26 @@ TEST_CASE("no word of the comparison is cut in two where a narrower column of na
         const auto pages = sheet::enquiry(alternatives, tolerances(), form);
         REQUIRE(pages.has_value());
         CHECK_THAT(words_of(pages->front()), ContainsSubstring("A313/A313M,"));
+    }
+}
+
+TEST_CASE("no head of the reply form is cut in two, and the cover keeps to two pages", "[sheet]") {
+    std::vector<record::Spec> specs(5, specimen(latch()));
+    std::vector<sheet::EnquiryAlternative> alternatives;
+    for (const record::Spec& spec : specs) alternatives.push_back({spec, grade_of(spec)});
+    for (const char* language : {"en", "de", "it"}) {
+        INFO(language);
+        const sheet::Paper form = paper(language, sheet::PaperSize::a4, false, sheet::Units::metric);
+        const auto known = sheet::facts(specs[0], grade_of(specs[0]), tolerances(), form);
+        REQUIRE(known.has_value());
+        const std::vector<sheet::Facts> all(5, *known);
+        const double width = sheet::PageFlow(form.size).width();
+        for (const sheet::RuledTable& table : sheet::price_tables(all, width, 8.0)) CHECK(has_room_for_words(table));
+        CHECK(has_room_for_words(sheet::charges_table(*known, width, 8.0)));
+        CHECK(has_room_for_words(sheet::change_table(all, width, 8.0)));
+        const auto pages = sheet::enquiry(alternatives, tolerances(), form);
+        REQUIRE(pages.has_value());
+        CHECK(pages->size() == 7);
     }
 }
 
