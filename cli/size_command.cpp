@@ -114,6 +114,14 @@ void tell_contradiction(const demand::Budget& budget, const SizeOptions& options
             << contradictions_text(budget, options.width);
 }
 
+/// Finds out why nothing fits.
+void explain(SizeView& view, const References& refs, const SizeOptions& options) {
+    sizing::SearchOptions how;
+    how.threads = options.threads;
+    view.held_seat = sizing::held_seat(view.requirement, refs.wires, refs.tolerances, how);
+    view.shortfall = sizing::shortfall(view.requirement, {refs.wires, refs.tolerances, how});
+}
+
 }  // namespace
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
@@ -143,8 +151,8 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
 
-    SizeView view{options.requirement, *requirement, space, found.census, offers, {}};
-    if (offers.empty()) view.held_seat = sizing::held_seat(*requirement, references->wires, references->tolerances);
+    SizeView view{options.requirement, *requirement, space, found.census, offers, {}, {}};
+    if (offers.empty()) explain(view, *references, options);
     if (options.json) {
         out << size_json(view).dump(2) << '\n';
     } else {

@@ -3,6 +3,7 @@
 
 #include <cli/budget_view.hpp>
 #include <cli/evaluation_view.hpp>
+#include <cli/size_shortfall.hpp>
 #include <cli/size_view.hpp>
 
 namespace seatload::cli {
@@ -47,6 +48,7 @@ Json size_json(const SizeView& v) {
     for (const auto& grade : v.space.left_out)
         json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});
     json["fit_if_seat_held"] = v.held_seat ? Json(v.held_seat->fit) : Json(nullptr);
+    json["shortfall"] = v.shortfall ? shortfall_json(*v.shortfall) : Json(nullptr);
     json["alternatives"] = Json::array();
     for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
     return json;

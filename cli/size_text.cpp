@@ -5,6 +5,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
+#include <cli/size_shortfall.hpp>
 #include <cli/size_view.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
@@ -225,7 +226,9 @@ std::string offers(const SizeView& v, int width) {
 std::string size_text(const SizeView& v, double seconds, int width) {
     std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) +
                       left_out(v, width);
-    if (v.offers.empty()) return out + '\n' + nothing_fits(v, width) + held_seat(v, width);
+    if (v.offers.empty())
+        return out + '\n' + nothing_fits(v, width) + held_seat(v, width) +
+               (v.shortfall ? shortfall_text(v.requirement, *v.shortfall, width) : "");
     return out + '\n' + offers(v, width);
 }
 

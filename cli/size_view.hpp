@@ -10,6 +10,7 @@
 #include <seatload/demand/budget.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sizing/held_seat.hpp>
+#include <seatload/sizing/shortfall.hpp>
 #include <seatload/sizing/spread.hpp>
 
 namespace seatload::cli {
@@ -28,7 +29,8 @@ struct SizeView {
     const sizing::Space& space;
     const sizing::Census& census;
     const std::vector<Offer>& offers;
-    std::optional<sizing::HeldSeat> held_seat;  ///< when nothing fits, and would if the seat could not slide
+    std::optional<sizing::HeldSeat> held_seat;   ///< when nothing fits, and would if the seat could not slide
+    std::optional<sizing::Shortfall> shortfall;  ///< when nothing fits
 };
 
 /// For people, in lines of at most `width` columns; `seconds` is the time the search took.
