@@ -2,12 +2,11 @@
 #include <seatload/sizing/search.hpp>
 
 #include <algorithm>
-#include <atomic>
 #include <mutex>
 #include <span>
-#include <thread>
 
 #include <seatload/sizing/cut.hpp>
+#include <seatload/sizing/workers.hpp>
 
 namespace seatload::sizing {
 namespace {
@@ -240,39 +239,26 @@ void add(Census& census, unsigned long long fit, std::span<const Rejections> rej
     }
 }
 
-unsigned thread_count(const SearchOptions& options, std::size_t jobs) {
-    const unsigned wanted = options.threads != 0 ? options.threads : std::max(1u, std::thread::hardware_concurrency());
-    return static_cast<unsigned>(std::min<std::size_t>(wanted, std::max<std::size_t>(1, jobs)));
-}
-
 }  // namespace
 
 Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options) {
     const std::size_t jobs = space.wires.size() * space.ends.size();
     std::vector<double> free_lengths;
     for (long i = 0; i < space.free_lengths.count; ++i) free_lengths.push_back(space.free_lengths.at(i));
-    std::vector<Census> parts(thread_count(options, jobs));
+    std::vector<Census> parts(worker_count(options.threads, jobs));
+    for (Census& part : parts) part.rejections.resize(check::rules().size());
     Census census;
     census.looked_at = space.size();
     census.best.resize(jobs);
     SharedMap map(space);
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&](std::size_t thread) {
-        Census& part = parts[thread];
-        part.rejections.resize(check::rules().size());
-        for (std::size_t job = next++; job < jobs; job = next++) {
-            WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
-            one.run();
-            add(part, one.fit(), one.rejections());
-            census.best[job] = one.best();
-            map.add(space.wires[job / space.ends.size()], one.cells());
-            if (thread == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
-        }
-    };
-    std::vector<std::thread> threads;
-    for (std::size_t t = 1; t < parts.size(); ++t) threads.emplace_back(work, t);
-    work(0);
-    for (std::thread& thread : threads) thread.join();
+    share_out(jobs, static_cast<unsigned>(parts.size()), [&](std::size_t job, std::size_t worker) {
+        WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
+        one.run();
+        add(parts[worker], one.fit(), one.rejections());
+        census.best[job] = one.best();
+        map.add(space.wires[job / space.ends.size()], one.cells());
+        if (worker == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
+    });
     census.rejections.resize(check::rules().size());
     for (const Census& part : parts) add(census, part.fit, part.rejections);
     census.map = map.take();

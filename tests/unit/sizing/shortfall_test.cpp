@@ -227,6 +227,74 @@ TEST_CASE("one thread and four explain alike") {
     }
 }
 
+namespace {
+
+/// A requirement that was met until one number of it was made harder.
+struct Hardened {
+    const sizing::Easing* easing = nullptr;
+    Requirement before;
+    Requirement after;
+};
+
+/// Makes a number harder, away from where it would be eased, until nothing fits; nothing when that never comes.
+std::optional<Hardened> hardened(const Requirement& met, const sizing::Easing& easing) {
+    const double now = *easing.now(met);
+    const bool eases_upwards = easing.farthest(met) > now;
+    for (double share = 0.05; share < 20.0; share *= 1.6) {
+        const double harder = eases_upwards ? now * (1.0 - share) : now * (1.0 + share);
+        if (harder <= 0.0) return std::nullopt;
+        Hardened made{&easing, met, met};
+        easing.set(made.after, harder);
+        const demand::Space& space = made.after.space;
+        if (space.seated_height <= space.full_travel_height) return std::nullopt;
+        if (!fits(made.after)) return made;
+    }
+    return std::nullopt;
+}
+
+/// Of each number up to two requirements that were met until it was made harder.
+std::vector<Hardened> all_hardened() {
+    std::vector<Hardened> all;
+    for (const sizing::Easing& easing : sizing::easings()) {
+        std::size_t made = 0;
+        for (const auto& [name, requirement] : test::varied_requirements()) {
+            if (made == 2) break;
+            if (!easing.now(requirement) || easing.farthest(requirement) == *easing.now(requirement)) continue;
+            if (!fits(requirement)) continue;
+            if (auto found = hardened(requirement, easing)) {
+                all.push_back(*found);
+                ++made;
+            }
+        }
+    }
+    return all;
+}
+
+}  // namespace
+
+TEST_CASE("a number made so hard that nothing fits is told, with an edge between where it was and where it is") {
+    std::set<std::string_view> kinds;
+    for (const Hardened& h : all_hardened()) {
+        const double was = *h.easing->now(h.before), is = *h.easing->now(h.after);
+        CAPTURE(h.easing->id, was, is);
+        const sizing::Easing* alone[] = {h.easing};
+        const auto relief = sizing::least_relief(h.after, alone, setting());
+        const double reach = std::abs(h.easing->farthest(h.after) - is);
+        if (!relief) {
+            CHECK(reach < std::abs(was - is));  // only when it is not tried so far
+            continue;
+        }
+        kinds.insert(h.easing->id);
+        const double edge = relief->numbers[0].edge;
+        constexpr double kTolerance = 1e-3;  // of the number, as least_relief() promises
+        CHECK(std::abs(edge - is) <= std::abs(was - is) + kTolerance * std::abs(is));
+        CHECK((edge - is) * (was - is) > 0.0);
+        check_proof(relief->proof, sizing::with(h.after, *relief));
+    }
+    for (const std::string_view id : kinds) UNSCOPED_INFO(id);
+    CHECK(kinds.size() >= 25);
+}
+
 TEST_CASE("every rule that an easing or a change names is one of the rules") {
     std::set<std::string_view> ids;
     for (const sizing::Easing& each : sizing::easings()) {
