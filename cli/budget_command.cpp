@@ -74,7 +74,7 @@ int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& er
     else
         out << budget_text(view, options.width);
     if (!options.json && !papers.empty()) out << written_text(papers);
-    const bool spring_holds = !file->spring || broken_limits(budget, *file->spring).empty();
+    const bool spring_holds = !file->spring || broken_titles(view).empty();
     return budget.is_possible() && spring_holds ? kDone : kNothingFits;
 }
 

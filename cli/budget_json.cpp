@@ -101,7 +101,7 @@ Json budget_json(const BudgetView& v) {
     for (const auto& each : v.budget.limits) json["limits"].push_back(limit(each));
     json["behaviours"] = Json::array();
     for (const auto& each : v.budget.behaviours) json["behaviours"].push_back(behaviour(each));
-    if (v.plunger.spring) json["spring_breaks"] = broken_limits(v.budget, *v.plunger.spring);
+    if (v.plunger.spring) json["spring_breaks"] = broken_titles(v);
     return json;
 }
 

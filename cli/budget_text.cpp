@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include <seatload/core/text.hpp>
+#include <seatload/demand/broken_limits.hpp>
 #include <seatload/demand/budget.hpp>
 #include <seatload/units/format.hpp>
 
@@ -192,7 +193,7 @@ std::string behaviours(const BudgetView& v, int width) {
 
 std::string spring_given(const BudgetView& v, int width) {
     if (!v.plunger.spring) return {};
-    const std::vector<std::string> broken = broken_limits(v.budget, *v.plunger.spring);
+    const std::vector<std::string> broken = broken_titles(v);
     if (broken.empty()) return wrapped("", "The spring given keeps every limit.", width, 2);
     return wrapped("",
                    "The spring given FAILS: it is not sure that the plunger " + join(broken, ", nor that it ") + ".",
@@ -215,16 +216,11 @@ std::string contradictions_text(const demand::Budget& budget, int width) {
     return out;
 }
 
-std::vector<std::string> broken_limits(const demand::Budget& budget, const demand::SpringLoads& loads) {
-    std::vector<std::string> broken;
-    for (const demand::BudgetLimit& limit : budget.limits) {
-        const Interval<Force>& load = limit.place == demand::LoadPlace::seated ? loads.seated : loads.full_travel;
-        const bool is_kept =
-            limit.bound == demand::Bound::at_least ? load.low >= limit.value : load.high <= limit.value;
-        // that F2 is not below the band of F1 says nothing of this spring
-        if (!is_kept && limit.id != "above_seated") broken.emplace_back(limit.title);
-    }
-    return broken;
+std::vector<std::string> broken_titles(const BudgetView& v) {
+    std::vector<std::string> titles;
+    for (const std::size_t i : demand::broken_limits(v.plunger.plunger, v.budget, *v.plunger.spring))
+        titles.emplace_back(v.budget.limits[i].title);
+    return titles;
 }
 
 std::string budget_text(const BudgetView& v, int width) {

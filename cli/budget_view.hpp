@@ -30,7 +30,7 @@ nlohmann::ordered_json contradictions_json(const demand::Budget& budget);
 /// "4.8 N .. 6.5 N", "at most 13.5 N".
 std::string band_text(const demand::LoadBand& band, int digits);
 
-/// The limits a spring with these loads breaks, by their titles.
-std::vector<std::string> broken_limits(const demand::Budget& budget, const demand::SpringLoads& loads);
+/// The limits that the spring given does not surely keep, by their titles.
+std::vector<std::string> broken_titles(const BudgetView& view);
 
 }  // namespace seatload::cli

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include <seatload/core/text.hpp>
+#include <seatload/demand/broken_limits.hpp>
 #include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
@@ -64,16 +65,11 @@ std::string flank_words(const demand::Interval<Angle>& angle) {
 }
 
 /// Which limits a spring with these loads breaks, by their numbers.
-std::string spring_words(const demand::Budget& budget, const demand::SpringLoads& spring) {
+std::string spring_words(const record::PlungerFile& file, const demand::Budget& budget) {
+    const demand::SpringLoads& spring = *file.spring;
     std::vector<std::string> broken;
-    for (std::size_t i = 0; i < budget.limits.size(); ++i) {
-        const demand::BudgetLimit& limit = budget.limits[i];
-        const auto& load = limit.place == demand::LoadPlace::seated ? spring.seated : spring.full_travel;
-        const bool is_kept =
-            limit.bound == demand::Bound::at_least ? load.low >= limit.value : load.high <= limit.value;
-        // That F2 is not below the band of F1 says nothing of this spring.
-        if (!is_kept && limit.id != "above_seated") broken.push_back(std::to_string(i + 1));
-    }
+    for (const std::size_t i : demand::broken_limits(file.plunger, budget, spring))
+        broken.push_back(std::to_string(i + 1));
     const std::string loads = with_sub("F", "1") + " " + range_words(spring.seated) + " N, " + with_sub("F", "2") +
                               " " + range_words(spring.full_travel) + " N";
     if (broken.empty()) return loads + ": keeps every limit.";
@@ -90,7 +86,7 @@ FactLines facts_of(const PressureSheetInput& in, double width) {
                                                   band_words(b.full_travel_rounded) + ", rounded inwards."});
     for (const demand::Contradiction& c : b.contradictions)
         out.facts.push_back({"Contradiction", with_symbols(with_true_minus(c.words + " " + c.ways_out))});
-    if (in.file.spring) out.facts.push_back({"Spring given", spring_words(b, *in.file.spring)});
+    if (in.file.spring) out.facts.push_back({"Spring given", spring_words(in.file, b)});
     if (const std::string margins = margin_words(in.file.plunger.margins); !margins.empty())
         out.facts.push_back({"Margins", margins});
     if (b.leak_pressure && !in.file.plunger.pressures.leak)
