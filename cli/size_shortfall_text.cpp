@@ -94,21 +94,38 @@ std::string contradictions(const Requirement& requirement, const sizing::Shortfa
     return out;
 }
 
+/// Lists of changes under their heads; the first head says what the rest leave out.
+class Lists {
+  public:
+    explicit Lists(int width) : width_(width) {}
+
+    void add(const std::string& which, const std::string& items) {
+        if (items.empty()) return;
+        out_ += '\n' +
+                wrapped("",
+                        out_.empty() ? "Each of these" + which + " would let in a spring, found by searching again:"
+                                     : "So would each of these" + which + ':',
+                        width_, 2) +
+                items;
+    }
+
+    const std::string& text() const { return out_; }
+
+  private:
+    int width_;
+    std::string out_;
+};
+
 std::string reliefs(const sizing::Shortfall& shortfall, int width) {
     std::string numbers, safeguards, altered;
     for (const sizing::Relief& relief : shortfall.reliefs)
         (relief.numbers[0].easing->is_safeguard ? safeguards : numbers) += item(words_of(relief), relief.proof, width);
     for (const sizing::AlteredRelief& relief : shortfall.altered) altered += item(relief.words, relief.proof, width);
-    const auto headed = [&](const std::string& head, const std::string& items) {
-        return items.empty() ? std::string{} : '\n' + wrapped("", head, width, 2) + items;
-    };
-    return headed("Each of these alone would let in a spring, found on the same grid; the smallest change first:",
-                  numbers) +
-           headed("So would each of these, without another number:", altered) +
-           headed(
-               "So would each of these limits, but they guard against failure; who eases one must be able to answer "
-               "for it:",
-               safeguards);
+    Lists lists(width);
+    lists.add(" numbers alone, the smallest change first,", numbers);
+    lists.add(" with the numbers as they are", altered);
+    lists.add(" limits, which guard against failure (who eases one must be able to answer for it)", safeguards);
+    return lists.text();
 }
 
 std::string joint(const sizing::Shortfall& shortfall, int width) {
