@@ -30,6 +30,8 @@ std::string between(const bench::Bracket& bracket) {
     return "between " + shown(bracket.above, 2) + " and " + shown(bracket.below, 2);
 }
 
+double in_gpa(Stress stress) { return in_mpa(stress) / 1000.0; }
+
 bool carries(const bench::LoadAtHeight& load) { return in_newton(load.force.value) > 0.0; }
 
 std::string results_table(const bench::MeasuredSpring& m) {
@@ -171,8 +173,8 @@ std::string bench_wire_text(const BenchedSpring& spring, int width) {
     if (!spring.wire.wire)
         return text + wrapped("  ", "Not to be told: the readings do not state " + spring.wire.missing + '.', width, 4);
     const bench::WireInference& wire = *spring.wire.wire;
-    std::string words = "Rate and dimensions give a shear modulus G of " + fixed(in_mpa(wire.shear_modulus.value), 0) +
-                        " ±" + fixed(in_mpa(wire.shear_modulus.expanded), 0) + " MPa";
+    std::string words = "Rate and dimensions give a shear modulus G of " +
+                        doubt_text(in_gpa(wire.shear_modulus.value), in_gpa(wire.shear_modulus.expanded)) + " GPa";
     if (!wire.shear_modulus.budget.empty())
         words += "; the most of the ± comes from the " + wire.shear_modulus.budget.front().name + " (" +
                  fixed(100.0 * wire.shear_modulus.budget.front().share, 0) + " %)";

@@ -38,7 +38,7 @@ std::string finding(const bench::Difference<Q>& d) {
 std::string load_words(const bench::LoadDifference& load, Force of_second) {
     const double by = in_newton(load.load.estimate.value);
     const std::string where = "At " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ") ";
-    if (!load.load.significant) return where + "the two carry the same, as far as this bench can tell.";
+    if (!load.load.significant) return where + "no difference can be told: it lies within the ±.";
     const int decimals = decimals_for(in_newton(load.load.estimate.expanded));
     std::string words = where + "it carries " + fixed(std::abs(by), decimals) + " N " + (by < 0.0 ? "less" : "more");
     words += " (" + fixed(100.0 * std::abs(by) / in_newton(of_second), 0) + " %)";
@@ -77,10 +77,10 @@ std::string comparison_text(const BenchView& view, const bench::Comparison& c, i
     for (const bench::LoadDifference& load : loads)
         table.add({"load at " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ')',
                    signed_doubt(load.load, "N"), finding(load.load)});
-    std::string text = '\n' + wrapped("", '"' + c.first + "\" beside \"" + c.second + '"', width, 2) + table.text(2);
+    std::string text = '\n' + wrapped("", '"' + c.first + "\" beside \"" + c.second + '"', width, 2);
     for (const bench::LoadDifference& load : loads)
         text += wrapped("  ", load_words(load, load_of(second, load.asked)), width, 4);
-    return text;
+    return text + table.text(2);
 }
 
 std::string spring_text(const BenchedSpring& spring, int width) {
@@ -94,8 +94,8 @@ std::string spring_text(const BenchedSpring& spring, int width) {
 
 std::string bench_text(const BenchView& view, int width) {
     std::string text = heading(view, width);
-    for (const BenchedSpring& spring : view.springs) text += spring_text(spring, width);
     for (const bench::Comparison& comparison : view.comparisons) text += comparison_text(view, comparison, width);
+    for (const BenchedSpring& spring : view.springs) text += spring_text(spring, width);
     return text;
 }
 

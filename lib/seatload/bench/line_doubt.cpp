@@ -82,7 +82,8 @@ IndependentPart excess_scatter(const std::vector<IndependentPart>& parts, const 
 
 std::string verdict_text(const ChiSquare& c) {
     const std::string numbers = "chi-square " + significant(c.value, 3) + " for " +
-                                significant(c.degrees_of_freedom, 3) + " degrees of freedom";
+                                significant(c.degrees_of_freedom, 3) +
+                                (c.degrees_of_freedom == 1.0 ? " degree of freedom" : " degrees of freedom");
     switch (c.verdict) {
         case Straightness::not_judged:
             return "No more points than a line needs: whether it is straight cannot be judged.";

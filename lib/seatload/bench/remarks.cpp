@@ -33,8 +33,11 @@ void about_the_bench(Texts& all, const Readings& session, const SpringRun& run) 
 
 void about_the_points(Texts& all, const MeasuredSpring& spring) {
     if (const std::size_t n = count(spring, Use::outlier); n > 0)
-        all.push_back(std::to_string(n) + (n == 1 ? " reading lies" : " readings lie") +
-                      " too far off the line for chance and still counts: look at it again, or measure again.");
+        all.push_back(n == 1 ? "1 reading lies too far off the line for chance and still counts: look at it again, or "
+                               "measure again."
+                             : std::to_string(n) +
+                                   " readings lie too far off the line for chance and still count: look "
+                                   "at them again, or measure again.");
     if (spring.repeatability)
         all.push_back("Readings scatter by " + units::shown(*spring.repeatability, 3) +
                       " (one standard deviation), as heights read again show.");

@@ -107,6 +107,23 @@ std::optional<Candidate> candidate(std::span<const LinePoint> points, std::size_
     return Candidate{std::move(s), judgement.cost + square(kClearly) * left_out};
 }
 
+bool is_straight(std::span<const LinePoint> points) {
+    if (points.front().x == points.back().x) return false;
+    const LineFit fit = fit_line(points);
+    return fit.degrees_of_freedom >= 1.0 &&
+           chance_of_larger(fit.chi_square, fit.degrees_of_freedom) >= kSoundRunsAlarmed;
+}
+
+// Among few points one wrong reading tilts the line so far that sound ones seem off it too. When the others are
+// straight without one of those found, and without that one only, it is the wrong one.
+std::vector<std::size_t> without_the_misled(std::span<const LinePoint> inside, const std::vector<std::size_t>& found) {
+    if (found.size() < 2) return found;
+    std::vector<std::size_t> wrong;
+    for (const std::size_t i : found)
+        if (is_straight(without(inside, i))) wrong.push_back(i);
+    return wrong.size() == 1 ? wrong : found;
+}
+
 }  // namespace
 
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
@@ -132,9 +149,10 @@ std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stret
         if (others.front().x == others.back().x) continue;
         const LineFit fit = fit_line(others);
         const double off = sigmas_above(inside[i], fit) / scatter(others, fit);
-        if (static_cast<double>(inside.size()) * chance_beyond(off) < kSoundRunsAlarmed)
-            found.push_back(stretch.first + i);
+        if (static_cast<double>(inside.size()) * chance_beyond(off) < kSoundRunsAlarmed) found.push_back(i);
     }
+    found = without_the_misled(inside, found);
+    for (std::size_t& i : found) i += stretch.first;
     return found;
 }
 

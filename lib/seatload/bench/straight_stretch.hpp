@@ -32,7 +32,7 @@ struct Stretch {
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points);
 
 /// The indices within the stretch of points too far off for chance: further from the line of the others than in one
-/// sound run in a hundred.
+/// sound run in a hundred. Where several are, and the points are straight without one of them alone, it is that one.
 std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stretch& stretch);
 
 }  // namespace seatload::bench

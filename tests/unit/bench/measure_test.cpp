@@ -114,6 +114,21 @@ TEST_CASE("a single reading far off in the middle is shown as an outlier and sti
     }
 }
 
+TEST_CASE("of four readings the one without which the others are straight is the outlier") {
+    const test::TrueSpring truth;
+    const std::vector<double> heights{21.0, 17.0, 13.0, 9.0};
+    for (const std::size_t wrong : {std::size_t{1}, std::size_t{2}}) {  // at an end it may be contact or closing coils
+        CAPTURE(wrong);
+        auto readings = readings_at(truth, heights);
+        readings[wrong].scale = (truth.load(heights[wrong]) + 0.3) * newton;
+        const auto spring = measured(plain_bench(), readings);
+        std::vector<Use> expected(heights.size(), Use::line);
+        expected[wrong] = Use::outlier;
+        CHECK(uses(spring) == expected);
+        CHECK(spring.remarks.front().starts_with("1 reading lies too far off the line for chance and still counts"));
+    }
+}
+
 TEST_CASE("an outlier in the middle does not hide closing coils") {
     test::TrueSpring truth;
     truth.closing_height_mm = 10.0;
