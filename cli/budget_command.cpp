@@ -4,7 +4,6 @@
 #include <filesystem>
 
 #include <nlohmann/json.hpp>
-#include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/plunger_file.hpp>
@@ -14,19 +13,10 @@
 #include <cli/budget_view.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
+#include <cli/spec_seal.hpp>
 
 namespace seatload::cli {
 namespace {
-
-/// A requirement is completed by hand: one that stands there and says something else is not written over.
-Diagnostics in_the_way(const std::filesystem::path& path, const std::string& text) {
-    std::error_code unreadable;
-    if (!std::filesystem::exists(path, unreadable)) return {};
-    const auto there = read_text_file(path.string());
-    if (there && *there == text) return {};
-    return {error_in(path.string(), "there is a requirement of this name, and it is another",
-                     "move it away, or name another folder: it is not written over")};
-}
 
 /// The requirement, when some spring can meet it, and the pressure diagram in any case.
 Result<std::vector<Paper>> papers_of(const BudgetOptions& options, const record::PlungerFile& file,
@@ -36,8 +26,11 @@ Result<std::vector<Paper>> papers_of(const BudgetOptions& options, const record:
     std::vector<Paper> papers;
     if (budget.is_possible()) {
         const std::string source = std::filesystem::path(options.plunger).filename().string();
-        papers.push_back({folder / (name + "-requirement.toml"), io::write_budget_requirement(file, budget, source)});
-        if (Diagnostics wrong = in_the_way(papers.back().path, papers.back().bytes); !wrong.empty()) return wrong;
+        const std::filesystem::path path = folder / (name + "-requirement.toml");
+        // completed by hand it is kept; as the last run wrote it, it follows the plunger
+        if (!options.overwrite)
+            if (Diagnostics wrong = edits_in_the_way(path, "requirement", "budget"); !wrong.empty()) return wrong;
+        papers.push_back({path, sealed(io::write_budget_requirement(file, budget, source), "budget")});
     }
     const sheet::Wording english(io::builtin_wording());
     auto diagram = sheet::pressure_sheet_pdf({file, budget, english});

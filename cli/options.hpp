@@ -36,8 +36,9 @@ struct SizeOptions {
 
 /// What `seatload budget` was asked for.
 struct BudgetOptions {
-    std::string plunger;  ///< plunger file, or a requirement that holds a plunger
-    std::string output;   ///< folder for the requirement; empty: none is written
+    std::string plunger;     ///< plunger file, or a requirement that holds a plunger
+    std::string output;      ///< folder for the requirement; empty: none is written
+    bool overwrite = false;  ///< a requirement in the folder that was edited by hand too
     bool json = false;
     int width = 80;
 };
