@@ -217,6 +217,7 @@ Diagnostics all_complaints(const Document& document, const Draft& draft) {
 /// The text of a file, unless a link leads out of `folder`.
 Result<std::string> text_within(const fs::path& folder, const std::string& path) {
     std::error_code failed;
+    if (!fs::exists(path, failed)) return read_text_file(path);  // which says what is wrong with it
     const fs::path inside = fs::weakly_canonical(folder.empty() ? fs::path(".") : folder, failed);
     const fs::path real = fs::weakly_canonical(path, failed);
     const auto [end, rest] = std::mismatch(inside.begin(), inside.end(), real.begin(), real.end());
