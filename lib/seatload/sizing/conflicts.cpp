@@ -10,19 +10,19 @@ namespace seatload::sizing {
 namespace {
 
 constexpr int kFewRules = 3;            // larger sets explain little
-constexpr int kMostRules = 8;           // and beyond this nothing at all
+constexpr int kMostRules = 6;           // and beyond this nothing at all
 constexpr std::size_t kMostAsked = 24;  // ways out that are tried
 
-/// Whether each rule of a set is needed to have one in common with every one of `sets`.
+/// Whether each rule of a set has one of `sets` to itself, for which it is needed.
 bool needs_each_rule(std::span<const RuleSet> sets, RuleSet set) {
     const auto rules = single_rules(set);
     return std::all_of(rules.begin(), rules.end(), [&](RuleSet rule) {
-        return std::any_of(sets.begin(), sets.end(), [&](RuleSet other) { return (other & set & ~rule) == 0; });
+        return std::any_of(sets.begin(), sets.end(), [&](RuleSet other) { return (other & set) == rule; });
     });
 }
 
 /// Grows a set until it has a rule of each of `sets`, one of the first set it misses at a time: nothing else need be
-/// tried.
+/// tried. A rule that is not needed now will not be needed by a larger set either.
 void grow(std::span<const RuleSet> sets, RuleSet set, int left, std::vector<RuleSet>& found) {
     const auto missed = std::find_if(sets.begin(), sets.end(), [&](RuleSet other) { return (other & set) == 0; });
     if (missed == sets.end()) {
@@ -30,14 +30,14 @@ void grow(std::span<const RuleSet> sets, RuleSet set, int left, std::vector<Rule
         return;
     }
     if (left == 0) return;
-    for (const RuleSet rule : single_rules(*missed)) grow(sets, set | rule, left - 1, found);
+    for (const RuleSet rule : single_rules(*missed))
+        if (needs_each_rule(sets, set | rule)) grow(sets, set | rule, left - 1, found);
 }
 
 /// The smallest sets of at most `size` rules that have a rule in common with each of `sets`, in their order.
 std::vector<RuleSet> common_to_all(std::span<const RuleSet> sets, int size) {
     std::vector<RuleSet> found;
     grow(sets, 0, size, found);
-    std::erase_if(found, [&](RuleSet set) { return !needs_each_rule(sets, set); });
     std::sort(found.begin(), found.end(), comes_first);
     found.erase(std::unique(found.begin(), found.end()), found.end());
     return found;
