@@ -36,15 +36,22 @@ bool needs_travel(const Indicator& indicator) {
     return indicator.bearing != Bearing::none && !std::holds_alternative<Force>(indicator.plunger);
 }
 
+// Travels that no height belongs to, told at the first of them.
+void add_travel_without_zero(Problems& all, const Readings& session, const SpringRun& run) {
+    if (session.indicator.height_at_zero) return;
+    for (std::size_t i = 0; i < run.readings.size(); ++i)
+        if (run.readings[i].travel && !run.readings[i].height)
+            return error(all, i, "this reading has a travel, and nothing says at which height the indicator shows zero",
+                         "state it under [indicator], as in height_at_zero = \"20.00 mm ±0.01 mm\"; or read heights");
+}
+
 // What keeps one reading from being corrected.
 void add_reading_faults(Problems& all, const Readings& session, const SpringRun& run, std::size_t i) {
     const Reading& reading = run.readings[i];
     const Indicator& indicator = session.indicator;
     if (!reading.height && !reading.travel)
         return error(all, i, "this reading has neither a height nor a travel", "state the height between the plates");
-    if (!reading.height && !indicator.height_at_zero)
-        return error(all, i, "this reading has a travel, and nothing says at which height the indicator shows zero",
-                     "state the height between the plates where the indicator shows zero, or read heights");
+    if (!reading.height && !indicator.height_at_zero) return;  // told once for all
     if (reading.height && *reading.height <= Length{})
         return error(all, i, "a height between the plates must be above zero", "is it a travel?");
     if (needs_travel(indicator) && !reading.travel && !indicator.height_at_zero)
@@ -82,8 +89,8 @@ void add_negative_loads(Problems& all, const Readings& session, const SpringRun&
 }
 
 // A load that falls while the spring is pressed further; the line shows it as an outlier, or it is a slip of the pen.
-void add_falling_loads(Problems& all, const Readings& session, const SpringRun& run,
-                       const std::vector<Group>& loading) {
+Problems falling_loads(const Readings& session, const SpringRun& run, const std::vector<Group>& loading) {
+    Problems all;
     for (std::size_t i = 1; i < loading.size(); ++i) {
         const OwnDoubt own = own_doubt(session, run.readings[loading[i].readings.front()]);
         const double doubt = std::sqrt(2.0) * std::hypot(own.scale_step_n, own.linearity_n);
@@ -92,7 +99,20 @@ void add_falling_loads(Problems& all, const Readings& session, const SpringRun& 
                 "the load falls from " + newton_text(loading[i - 1].force_n) + " at " +
                     mm_text(loading[i - 1].stated_height_mm) + " to " + newton_text(loading[i].force_n) + " at " +
                     mm_text(loading[i].stated_height_mm) + ", though the spring is pressed further",
-                "look at this reading again; unloading readings must be marked as such");
+                "look at this reading and the one before it again; unloading readings must be marked as such");
+    }
+    return all;
+}
+
+// Why the loads do not rise with the pressing: one reading far off, or heights that are none.
+void add_no_rise(Problems& all, Problems falls, std::size_t steps) {
+    if (falls.empty() || 2 * falls.size() >= steps)
+        return error(
+            all, {}, "the load does not rise as the height falls: a spring pressed shorter must push harder",
+            "heights are the distance between the plates; state travels as travel, and mark unloading readings");
+    for (RunProblem& fall : falls) {
+        fall.severity = Severity::error;
+        all.push_back(std::move(fall));
     }
 }
 
@@ -142,11 +162,9 @@ void add_run_faults(Problems& all, const Readings& session, const SpringRun& run
     if (loading.size() < kFewest) return add_too_few(all, run, loading);
     if (without_load(session, run, loading))
         return error(all, {}, "no reading shows a load", "press the spring further, or look at the tare");
-    if (!rises(loading))
-        return error(
-            all, {}, "the load falls as the height falls: a spring pressed shorter must push harder",
-            "heights are the distance between the plates; state travels as travel, and mark unloading readings");
-    add_falling_loads(all, session, run, loading);
+    Problems falls = falling_loads(session, run, loading);
+    if (!rises(loading)) return add_no_rise(all, std::move(falls), loading.size() - 1);
+    all.insert(all.end(), falls.begin(), falls.end());
     const double step =
         in_newton(Force::from_value(own_doubt(session, run.readings[0]).scale_step_n * std::sqrt(12.0)));
     if (const double largest = loading.back().force_n; step > 0.0 && largest < kCoarse * step)
@@ -162,6 +180,7 @@ std::vector<RunProblem> problems_of(const Readings& session, const SpringRun& ru
         error(all, {}, "the stiffness of the load path must be above zero", "state none where nothing gives way");
         return all;
     }
+    add_travel_without_zero(all, session, run);
     for (std::size_t i = 0; i < run.readings.size(); ++i) add_reading_faults(all, session, run, i);
     if (all.empty()) add_negative_loads(all, session, run);
     if (all.empty()) add_run_faults(all, session, run);

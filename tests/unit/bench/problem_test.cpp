@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <utility>
+
 #include <seatload/bench/measured.hpp>
 #include <seatload/bench/problem.hpp>
 #include <support/check.hpp>
@@ -73,7 +75,7 @@ TEST_CASE("loads that grow with the height are heights and travels mistaken") {
     auto readings = pressed({21.0, 17.0, 13.0, 9.0});
     for (Reading& r : readings) r.height = 30.0 * mm - *r.height;
     const auto problem = only_problem(bench_of_grams(), readings);
-    check_error(problem, "the load falls as the height falls: a spring pressed shorter must push harder");
+    check_error(problem, "the load does not rise as the height falls: a spring pressed shorter must push harder");
     CHECK_THAT(problem.hint, ContainsSubstring("travel"));
 }
 
@@ -85,6 +87,29 @@ TEST_CASE("a load that dips is pointed at, and the run is measured all the same"
     CHECK(problem.message ==
           "the load falls from 2.4 N at 17 mm to 2 N at 13 mm, though the spring is pressed further");
     CHECK(problem.reading == std::size_t{2});
+}
+
+TEST_CASE("one reading so far off that the loads fall on the whole is pointed at") {
+    auto readings = pressed({21.0, 17.0, 13.0, 9.0});
+    readings[1].scale = 934.0 * newton;  // 210 lbf among grams
+    const auto problem = only_problem(bench_of_grams(), readings);
+    check_error(problem, "the load falls from 934 N at 17 mm to 4 N at 13 mm, though the spring is pressed further", 2);
+    CHECK_THAT(problem.hint, ContainsSubstring("the one before it"));
+}
+
+TEST_CASE("loads that stay the same do not rise") {
+    auto readings = pressed({21.0, 17.0, 13.0, 9.0});
+    for (Reading& r : readings) r.scale = 2.0 * newton;
+    check_error(only_problem(bench_of_grams(), readings),
+                "the load does not rise as the height falls: a spring pressed shorter must push harder");
+}
+
+TEST_CASE("travels that no height belongs to are told once") {
+    auto readings = pressed({21.0, 17.0, 13.0, 9.0});
+    for (Reading& r : readings) r.travel = 25.0 * mm - *std::exchange(r.height, std::nullopt);
+    const auto problem = only_problem(bench_of_grams(), readings);
+    CHECK(problem.reading == std::size_t{0});
+    CHECK_THAT(problem.hint, ContainsSubstring("height_at_zero"));
 }
 
 TEST_CASE("loads below nothing point at the tare and at the plunger's sign") {
