@@ -20,6 +20,7 @@ constexpr std::string_view kCommonest = "EN10270-1-SH";
 struct TakenGrade {
     std::string id;
     std::string remark;
+    bool is_guessed = false;
 };
 
 bool is_drawn_at(const wire::Grade& grade, Length d) { return wire::strength_at(grade, d).has_value(); }
@@ -29,7 +30,8 @@ bool is_drawn_at(const wire::Grade& grade, Length d) { return wire::strength_at(
 TakenGrade taken_grade(const BenchedSpring& spring, Length d, const wire::Catalogue& catalogue) {
     if (!spring.run.dimensions.grade.empty()) {
         const wire::Grade* grade = catalogue.find(spring.run.dimensions.grade);
-        return {grade != nullptr && is_drawn_at(*grade, d) ? grade->id : "", "The wire is as the readings state it."};
+        return {grade != nullptr && is_drawn_at(*grade, d) ? grade->id : "", "The wire is as the readings state it.",
+                false};
     }
     const wire::Grade* commonest = catalogue.find(kCommonest);
     TakenGrade nearest;
@@ -38,9 +40,9 @@ TakenGrade taken_grade(const BenchedSpring& spring, Length d, const wire::Catalo
             const wire::Grade* grade = catalogue.find(match.grade);
             if (grade == nullptr || !is_drawn_at(*grade, d)) continue;
             if (match.consistent && grade == commonest)
-                return {grade->id, "The wire is not known: of those its stiffness fits, this is the commonest."};
+                return {grade->id, "The wire is not known: of those its stiffness fits, this is the commonest.", true};
             if (nearest.id.empty())
-                nearest = {grade->id, "The wire is not known: this comes nearest by its stiffness."};
+                nearest = {grade->id, "The wire is not known: this comes nearest by its stiffness.", true};
         }
     return nearest;
 }
@@ -56,7 +58,7 @@ bench::Stated<Q> rounded(const bench::Estimate<Q>& estimate) {
 
 record::Measured measured_of(const bench::Readings& session, const bench::MeasuredSpring& m,
                              const std::string& readings) {
-    record::Measured measured{session.date, readings, rounded(m.rate), {}};
+    record::Measured measured{session.date, readings, rounded(m.rate), {}, false};
     for (const bench::LoadAtHeight& load : m.loads)
         if (const auto value = rounded(load.force); value.value >= 0.0 * newton)
             measured.loads.push_back({load.asked.height.value, value});
@@ -100,6 +102,7 @@ std::optional<std::string> bench_spring_file(const bench::Readings& session, con
     file.seated_height = height_named(session, "seated", file.spring.free_length);
     file.full_travel_height = height_named(session, "full travel", file.spring.free_length);
     file.measured = measured_of(session, spring.measured, readings);
+    file.measured->wire_is_guessed = grade.is_guessed;
     return io::write_spring(file, remarks_on(spring, grade));
 }
 

@@ -47,7 +47,12 @@ std::string wire_lines(const EvaluationView& v, int width) {
     if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
-    return wrapped("  ", words, width, 4);
+    const std::string lines = wrapped("  ", words, width, 4);
+    if (v.measured == nullptr || !v.measured->wire_is_guessed) return lines;
+    return lines + wrapped("  ",
+                           "This wire is a guess by the spring's stiffness: its strength and its service temperature "
+                           "may be those of another.",
+                           width, 4);
 }
 
 void add_pair(TextTable& table, std::string a, std::string b, std::string c, std::string d) {

@@ -75,7 +75,10 @@ std::string measured_text(const record::Measured& measured, const check::Evaluat
 }
 
 Json measured_json(const record::Measured& measured, const check::Evaluation& evaluation) {
-    Json json{{"date", measured.date}, {"readings", measured.readings}, {"values", Json::array()}};
+    Json json{{"date", measured.date},
+              {"readings", measured.readings},
+              {"wire_guessed", measured.wire_is_guessed},
+              {"values", Json::array()}};
     for (const Beside& each : all_beside(measured, evaluation))
         json["values"].push_back({{"name", each.name},
                                   {"unit", each.unit},

@@ -20,6 +20,7 @@ record::Measured read_measured(Reader& table) {
     if (const auto date = table.find<DateText>("date")) measured.date = date->iso;
     FieldReader fields(table);
     visit_measured(fields, measured);
+    fields.field("wire_guessed", measured.wire_is_guessed, kAny, "");
     for (RowReader& row : table.rows("loads")) {
         const Length height = row.need<Length>(0, "height", kSize);
         measured.loads.push_back({height, row.need<bench::Stated<Force>>(1, "load", kNotNegative)});
@@ -37,6 +38,8 @@ void write_measured(TomlWriter& writer, const record::Measured& measured) {
     for (const record::MeasuredLoad& load : measured.loads)
         rows += (rows.empty() ? "" : ", ") + ('[' + Form<Length>::write(load.height) + ", ") +
                 Form<bench::Stated<Force>>::write(load.load) + ']';
+    if (measured.wire_is_guessed)
+        fields.field("wire_guessed", measured.wire_is_guessed, kAny, "taken by the stiffness: not known");
     if (!rows.empty()) writer.entry("loads", '[' + rows + ']', "at heights");
 }
 

@@ -21,6 +21,7 @@ struct Measured {
     std::string readings;  ///< the file of readings it rests on
     std::optional<bench::Stated<Rate>> rate;
     std::vector<MeasuredLoad> loads;  ///< at the heights asked for
+    bool wire_is_guessed = false;     ///< the grade is not known: taken by the stiffness alone
 };
 
 }  // namespace seatload::record

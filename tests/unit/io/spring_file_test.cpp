@@ -130,6 +130,16 @@ TEST_CASE("A spring file carries what the bench found, and is written so that it
     CHECK(write_spring(again, {"a remark"}) == text);
 }
 
+TEST_CASE("That a wire is guessed is kept with what was measured, and left out where it is known") {
+    const std::string head = kHead + "mean_diameter = \"7 mm\"\n[measured]\nreadings = \"r.toml\"\n";
+    const auto guessed = read(head + "wire_guessed = true\n");
+    CHECK(guessed.measured->wire_is_guessed);
+    CHECK_THAT(write_spring(guessed, {}), ContainsSubstring("wire_guessed = true"));
+    const auto known = read(head);
+    CHECK_FALSE(known.measured->wire_is_guessed);
+    CHECK_THAT(write_spring(known, {}), !ContainsSubstring("wire_guessed"));
+}
+
 TEST_CASE("What is wrong with measured loads is told where it stands") {
     const std::string spring = kHead + "mean_diameter = \"7 mm\"\n[measured]\n";
     CHECK_THAT(problem(spring + "loads = [[\"15 mm\"]]\n"), ContainsSubstring("the row ends before its load"));
