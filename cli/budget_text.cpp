@@ -19,17 +19,23 @@ using demand::Interval;
 using Align = TextTable::Align;
 
 constexpr int kDigits = 4;
+constexpr int kMovingDigits = 3;  // of how it moves: friction is seldom known to more
 
-std::string number(double value) { return significant(value, kDigits); }
+std::string number(double value, int digits = kDigits) { return significant(value, digits); }
 
 /// Both ends of a range, or the one value.
-std::string range(double low, double high) {
-    return number(low) == number(high) ? number(low) : number(low) + " .. " + number(high);
+std::string range(double low, double high, int digits = kDigits) {
+    const std::string from = number(low, digits);
+    const std::string to = number(high, digits);
+    return from == to ? from : from + " .. " + to;
 }
-std::string range(const Interval<double>& r) { return range(r.low, r.high); }
 std::string range(const Interval<Force>& r) { return range(in_newton(r.low), in_newton(r.high)); }
 std::string range(const Interval<Stress>& r) { return range(in_bar(r.low), in_bar(r.high)); }
-std::string percents(const Interval<double>& r) { return range(100.0 * r.low, 100.0 * r.high) + " %"; }
+
+std::string moving(double low, double high) { return range(low, high, kMovingDigits); }
+std::string moving(const Interval<double>& r) { return moving(r.low, r.high); }
+std::string moving(const Interval<Stress>& r) { return moving(in_bar(r.low), in_bar(r.high)); }
+std::string percents(const Interval<double>& r) { return moving(100.0 * r.low, 100.0 * r.high) + " %"; }
 
 std::string title(const BudgetView& v) {
     std::vector<std::string> names;
@@ -65,9 +71,12 @@ std::string margin_words(const demand::BudgetMargins& margins) {
 }
 
 std::string self_holding_words(const Interval<Angle>& angle) {
-    const auto degrees = [](Angle a) { return in_base_unit(a) * 180.0 / std::numbers::pi; };
-    const std::string low = number(degrees(angle.low));
-    const std::string high = number(degrees(angle.high));
+    // down to a tenth: a flank a little steeper does not hold
+    const auto degrees = [](Angle a) {
+        return fixed(std::floor(in_base_unit(a) * 1800.0 / std::numbers::pi + 1e-9) / 10.0, 1);
+    };
+    const std::string low = degrees(angle.low);
+    const std::string high = degrees(angle.high);
     return "A flank holds by itself, whatever the side load, up to a half-angle of " + low + "°" +
            (low == high ? "" : " (friction at its least) or " + high + "° (at its most)");
 }
@@ -153,7 +162,7 @@ std::string snap_words(const demand::PlungerBehaviour& b) {
 
 std::string reseat_words(const Interval<Stress>& reseat) {
     if (reseat.high <= 0.0 * MPa) return "never";
-    return range(reseat);
+    return moving(reseat);
 }
 
 std::string behaviours(const BudgetView& v, int width) {
@@ -170,18 +179,18 @@ std::string behaviours(const BudgetView& v, int width) {
     row("How it moves", [](const auto& b) { return b.words; });
     row("loads F1, N", [](const auto& b) { return range(b.loads.seated); });
     row("loads F2, N", [](const auto& b) { return range(b.loads.full_travel); });
-    row("cracks, bar", [](const auto& b) { return range(b.crack); });
-    row("fully open, bar", [](const auto& b) { return range(b.fully_open); });
-    row("falling: starts back, bar", [](const auto& b) { return range(b.return_start); });
+    row("cracks, bar", [](const auto& b) { return moving(b.crack); });
+    row("fully open, bar", [](const auto& b) { return moving(b.fully_open); });
+    row("falling: starts back, bar", [](const auto& b) { return moving(b.return_start); });
     row("falling: home again, bar", [](const auto& b) { return reseat_words(b.reseat); });
     row("blowdown", [](const auto& b) { return percents(b.blowdown); });
-    row("area ratio", [](const auto& b) { return range(b.area_ratio); });
-    row("load ratio", [](const auto& b) { return range(b.load_ratio); });
+    row("area ratio", [](const auto& b) { return moving(b.area_ratio); });
+    row("load ratio", [](const auto& b) { return moving(b.load_ratio); });
     row("snaps open", [](const auto& b) { return snap_words(b); });
     row("share on the ring to snap", [](const auto& b) { return percents(b.least_share); });
     if (v.plunger.plunger.drain)
         row("home with cold oil, s", [](const auto& b) {
-            return b.cold_return ? range(in_second(b.cold_return->low), in_second(b.cold_return->high)) : "never";
+            return b.cold_return ? moving(in_second(b.cold_return->low), in_second(b.cold_return->high)) : "never";
         });
     return t.text(0) +
            wrapped("",

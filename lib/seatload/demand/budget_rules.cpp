@@ -235,9 +235,9 @@ std::string where_drained(const P& p, const BudgetSetting& s) {
            " N, g = π·D·c³·(1 + 1.5·ε²)/(12·μ·L) = " + number(drain_conductance(p)) +
            " mm³/s per N/mm²: the logarithmic mean of F1 − N and F2 − N must be A2²·h/(g·t) = " + number(drive(p, s)) +
            " N, h = " + number(in_mm(s.plunger.stroke)) +
-           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; it is where both stand " +
-           number(100.0 * share_in_time(p, s)) + " % along what else is left to them, F1 along " + room(s.seated) +
-           ", F2 along " + room(s.full_travel);
+           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; it is so where both lie the same " +
+           number(100.0 * share_in_time(p, s)) + " % up from the lower end of what else is left to them, F1 " +
+           room(s.seated) + ", F2 " + room(s.full_travel);
 }
 
 // ---------------------------------------------------------------------------------------------- when they apply

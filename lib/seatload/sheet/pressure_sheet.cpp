@@ -2,6 +2,7 @@
 #include <seatload/sheet/pressure_sheet.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 #include <seatload/core/text.hpp>
@@ -59,7 +60,8 @@ std::string margin_words(const demand::BudgetMargins& m) {
 }
 
 std::string flank_words(const demand::Interval<Angle>& angle) {
-    const auto degrees = [](Angle a) { return in_base_unit(a) * 180.0 / std::numbers::pi; };
+    // down to a tenth: a flank a little steeper does not hold
+    const auto degrees = [](Angle a) { return std::floor(in_base_unit(a) * 1800.0 / std::numbers::pi + 1e-9) / 10.0; };
     return "holds by itself up to a half-angle of " + range_words(degrees(angle.low), degrees(angle.high)) +
            "°, by its friction.";
 }

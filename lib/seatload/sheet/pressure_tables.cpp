@@ -21,9 +21,11 @@ std::string snap_words(const PlungerBehaviour& b) {
     return b.never_snaps ? "opens as the pressure rises" : "snaps or not, by the corner";
 }
 
+constexpr int kTimeDigits = 3;  // friction is seldom known to more
+
 std::string time_words(const PlungerBehaviour& b) {
     if (!b.cold_return) return "may never come home";
-    return range_words(in_second(b.cold_return->low), in_second(b.cold_return->high));
+    return range_words(in_second(b.cold_return->low), in_second(b.cold_return->high), kTimeDigits);
 }
 
 std::string corner_words(const demand::BudgetLimit& limit) {
