@@ -95,6 +95,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
     c.add_option("--threads", o.threads, "threads to search with; the answer stays the same")
         ->check(CLI::Range(1, 1024))
         ->option_text("1..1024");
+    c.add_option("--what-if", o.what_if, "only tell what fits as one number varies")->option_text("NAME=FROM..TO");
     add_wire_file(c, o.wire_file);
     add_look(c, o.look);
     c.add_flag_callback(

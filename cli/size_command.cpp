@@ -20,6 +20,7 @@
 #include <cli/reply_paper.hpp>
 #include <cli/session.hpp>
 #include <cli/size_view.hpp>
+#include <cli/size_what_if.hpp>
 #include <cli/spec_seal.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -122,6 +123,24 @@ void explain(SizeView& view, const References& refs, const SizeOptions& options)
     view.shortfall = sizing::shortfall(view.requirement, {refs.wires, refs.tolerances, how});
 }
 
+/// Tells what fits at other values of one number; writes no papers.
+int answer_what_if(const demand::Requirement& requirement, const References& refs, const SizeOptions& options,
+                   std::ostream& out, std::ostream& err) {
+    const auto question = sizing::read_what_if(options.what_if, requirement);
+    if (!question) return refuse(question.error(), err);
+    std::vector<sizing::WhatIfRow> rows;
+    {
+        sizing::SearchOptions how;
+        how.threads = options.threads;
+        ProgressBar bar(err);
+        if (options.progress) how.progress = [&](double share) { bar.show(share); };
+        rows = sizing::what_if(requirement, *question, {refs.wires, refs.tolerances, how});
+    }
+    const WhatIfView view{options.requirement, requirement, *question, rows};
+    out << (options.json ? what_if_json(view).dump(2) + '\n' : what_if_text(view, options.width));
+    return sizing::lets_in_any(rows) ? kDone : kNothingFits;
+}
+
 }  // namespace
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
@@ -136,6 +155,10 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
         complain(requirement.error(), err);
         tell_contradiction(*contradicted, options, out);
         return kNothingFits;
+    }
+    if (!options.what_if.empty()) {
+        complain(requirement.error(), err);
+        return answer_what_if(*requirement, *references, options, out, err);
     }
     const sizing::Space space = sizing::search_space(*requirement, references->wires);
     const Timed found = timed_search(space, *references, options, err);
