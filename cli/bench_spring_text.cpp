@@ -15,6 +15,7 @@ namespace {
 using units::shown;
 using enum TextTable::Align;
 
+constexpr double kHopeless = 5.0;      // times the ±: wire further off is counted, not named
 constexpr double kWorthNaming = 0.01;  // of the variance: smaller contributions are told together
 
 template <class Q>
@@ -92,21 +93,29 @@ bool is_from_memory(const bench::GradeMatch& match) {
 /// Grades the stiffness fits, then the others with how far off they are; those not drawn so thin are left out.
 std::string grade_lists(const bench::WireInference& wire, int width) {
     std::vector<std::string> fitting, others;
+    int hopeless = 0;
     bool has_doubtful = false;
     for (const bench::GradeMatch& match : wire.matches) {
         if (!match.in_range) continue;
         const bool is_doubtful = is_from_memory(match);
         const std::string name = match.grade + (is_doubtful ? "*" : "");
-        has_doubtful = has_doubtful || is_doubtful;
+        has_doubtful = has_doubtful || (is_doubtful && std::abs(match.expanded_away) <= kHopeless);
         if (match.consistent)
             fitting.push_back(name);
-        else
+        else if (std::abs(match.expanded_away) <= kHopeless)
             others.push_back(name + ' ' + fixed(std::abs(match.expanded_away), 1));
+        else
+            ++hopeless;
     }
     std::string text = wrapped("  ", wire.verdict, width, 4);
     if (!fitting.empty())
         text += wrapped("  ", "Wire in this size that fits, nearest first:", width, 4) + list_of(fitting, width);
     if (!others.empty()) text += wrapped("  ", "Further off, so many times the ±:", width, 4) + list_of(others, width);
+    if (hopeless > 0)
+        text += wrapped("  ",
+                        std::to_string(hopeless) + (hopeless == 1 ? " grade lies" : " grades lie") +
+                            " more than 5 times the ± off.",
+                        width, 4);
     if (has_doubtful) text += wrapped("  ", "* its modulus is from memory or an estimate.", width, 4);
     return text;
 }

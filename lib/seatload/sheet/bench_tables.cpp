@@ -75,9 +75,9 @@ std::string difference_words(const bench::Difference<Q>& d) {
 }
 
 std::string load_difference_words(const bench::LoadDifference& d) {
-    const int decimals = 2;
-    return difference_words(d.load) + "\nby rate " + signed_fixed(in_newton(d.rate_part), decimals) + "\nby length " +
-           signed_fixed(in_newton(d.free_length_part), decimals);
+    const double doubt = in_newton(d.load.estimate.expanded);
+    return difference_words(d.load) + "\nby rate " + with_doubt(in_newton(d.rate_part), doubt).value + "\nby length " +
+           with_doubt(in_newton(d.free_length_part), doubt).value;
 }
 
 /// Heights from `from` on, as many as one table takes.

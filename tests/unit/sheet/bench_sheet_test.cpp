@@ -223,8 +223,10 @@ TEST_CASE("springs compared show both lines, and which differences are larger th
     const bench::Comparison& c = specimen.comparisons.front();
     REQUIRE(c.rate.significant);
     CHECK_THAT(words, ContainsSubstring(sheet::with_doubt(c.rate.estimate).value));
-    CHECK_THAT(words, ContainsSubstring("by rate " + sheet::signed_fixed(in_newton(c.loads[0].rate_part), 2)));
-    CHECK_THAT(words, ContainsSubstring("by length " + sheet::signed_fixed(in_newton(c.loads[0].free_length_part), 2)));
+    const double doubt = in_newton(c.loads[0].load.estimate.expanded);
+    const auto as_its_doubt = [&](Force part) { return sheet::with_doubt(in_newton(part), doubt).value; };
+    CHECK_THAT(words, ContainsSubstring("by rate " + as_its_doubt(c.loads[0].rate_part)));
+    CHECK_THAT(words, ContainsSubstring("by length " + as_its_doubt(c.loads[0].free_length_part)));
     CHECK_THAT(words, ContainsSubstring("*"));
 }
 
