@@ -108,6 +108,11 @@ Problem wrong_unit(const Dimension& wanted, std::string_view number, std::string
                        force_for_mass(unit) + "\"";
         return problem;
     }
+    if (&wanted == &dimension_of<Viscosity>() && (unit == "cSt" || unit == "mm2/s")) {
+        problem.message = "\"" + std::string(unit) + "\" is a kinematic viscosity, a dynamic viscosity is wanted";
+        problem.hint = "times the density in g/cm3 it is mPa s: of an oil of 0.88 g/cm3, 100 cSt are \"88 mPa s\"";
+        return problem;
+    }
     if (found != nullptr) {
         problem.message = "\"" + std::string(unit) + "\" is " + std::string(found->article_and_name) + ", " +
                           std::string(wanted.article_and_name) + " is wanted";

@@ -183,6 +183,13 @@ TEST_CASE("a mass for a force is refused with the force to write") {
     check_problem<Force>("1 1/2 oz", "\"oz\" is a mass, a force is wanted", says + "\"1 1/2 ozf\"", 6);
 }
 
+TEST_CASE("a kinematic viscosity is refused with the way to the dynamic one") {
+    const std::string hint =
+        "times the density in g/cm3 it is mPa s: of an oil of 0.88 g/cm3, 100 cSt are \"88 mPa s\"";
+    check_problem<Viscosity>("600 cSt", "\"cSt\" is a kinematic viscosity, a dynamic viscosity is wanted", hint, 4);
+    check_problem<Viscosity>("600 mm2/s", "\"mm2/s\" is a kinematic viscosity, a dynamic viscosity is wanted", hint, 4);
+}
+
 TEST_CASE("what is no fraction is refused") {
     const std::string hint = "a fraction is written \"1/4 in\" or \"1 1/2 in\"";
     for (const char* text : {"1/0 in", "1/ in", "1/-4 in", "1 1 in", "1 1/ in", "1 1/0 in", "1/x in"}) {
