@@ -24,7 +24,7 @@ struct SizeOptions {
     std::string requirement;
     std::string output = "output";  ///< folder for the papers
     std::string wire_file;
-    std::string what_if;   ///< "bore=8.5 mm..9.5 mm": tried at these values in place of papers; empty: not asked
+    std::string what_if;   ///< "bore=8.5 mm..9.5 mm": tried at these values instead; empty: not asked
     PaperOptions look;     ///< of the sheets and the enquiry
     int alternatives = 0;  ///< 0: as many as the requirement says
     unsigned threads = 0;

@@ -13,6 +13,7 @@
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/report.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
+#include <seatload/sheet/what_if_sheet.hpp>
 
 #include <cli/budget_view.hpp>
 #include <cli/papers.hpp>
@@ -123,7 +124,19 @@ void explain(SizeView& view, const References& refs, const SizeOptions& options)
     view.shortfall = sizing::shortfall(view.requirement, {refs.wires, refs.tolerances, how});
 }
 
-/// Tells what fits at other values of one number; writes no papers.
+/// Writes the picture of a what-if, when something fits and papers are wanted; its path, or what went wrong.
+Result<std::filesystem::path> write_what_if(const WhatIfView& view, const References& refs,
+                                            const SizeOptions& options) {
+    const std::filesystem::path path =
+        std::filesystem::path(options.output) / (stem(view.requirement) + "-what-if.pdf");
+    auto bytes = sheet::what_if_sheet_pdf({view.requirement, view.question, view.rows, refs.english, refs.paper.size});
+    if (!bytes) return placed(bytes.error(), view.file);
+    if (const Diagnostics wrong = write_papers(options.output, {{path, std::move(bytes).value()}}); has_error(wrong))
+        return wrong;
+    return path;
+}
+
+/// Tells what fits at other values of one number, and draws it; writes no other papers.
 int answer_what_if(const demand::Requirement& requirement, const References& refs, const SizeOptions& options,
                    std::ostream& out, std::ostream& err) {
     const auto question = sizing::read_what_if(options.what_if, requirement);
@@ -137,7 +150,13 @@ int answer_what_if(const demand::Requirement& requirement, const References& ref
         rows = sizing::what_if(requirement, *question, {refs.wires, refs.tolerances, how});
     }
     const WhatIfView view{options.requirement, requirement, *question, rows};
-    out << (options.json ? what_if_json(view).dump(2) + '\n' : what_if_text(view, options.width));
+    std::string written;
+    if (options.papers && sizing::lets_in_any(rows)) {
+        const auto path = write_what_if(view, refs, options);
+        if (!path) return refuse(path.error(), err);
+        written = "\nPaper written:\n  " + path->string() + '\n';
+    }
+    out << (options.json ? what_if_json(view).dump(2) + '\n' : what_if_text(view, options.width) + written);
     return sizing::lets_in_any(rows) ? kDone : kNothingFits;
 }
 

@@ -29,9 +29,11 @@ std::string text_of(const fs::path& path) {
     return {std::istreambuf_iterator<char>(stream), {}};
 }
 
-/// What our own papers draw, in English only: the calculation report, the bench sheet and the pressure diagram.
+/// What our own papers draw, in English only: the calculation report, the bench sheet, the pressure diagram,
+/// the what-if sheet.
 bool is_report(const std::string& name) {
-    for (const char* start : {"report", "fatigue_diagram", "fit_map", "histogram", "plot", "bench", "pressure"})
+    for (const char* start :
+         {"report", "fatigue_diagram", "fit_map", "histogram", "plot", "bench", "pressure", "what_if"})
         if (name.starts_with(start)) return true;
     return false;
 }

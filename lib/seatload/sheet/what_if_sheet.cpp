@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/what_if_sheet.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include <seatload/core/text.hpp>
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/pdf_writer.hpp>
+#include <seatload/sheet/plot_area.hpp>
+#include <seatload/sheet/plot_marks.hpp>
+#include <seatload/sheet/title_block.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kFacts = 30.0;     ///< kept for the paragraphs under the plots
+constexpr double kAxisName = 6.0;   ///< above an upright axis
+constexpr double kHeadroom = 1.08;  ///< so that the highest point is not on the edge
+constexpr double kRightEdge = 6.0;  ///< for half of the last number
+constexpr int kLevelTicks = 12;
+constexpr int kUprightTicks = 6;
+constexpr int kDigits = 7;
+
+/// One of the three curves.
+struct Curve {
+    std::string name;
+    std::optional<double> (*of)(const sizing::WhatIfRow&);
+};
+
+std::optional<double> count(const sizing::WhatIfRow& row) { return static_cast<double>(row.fit); }
+
+std::optional<double> room(const sizing::WhatIfRow& row) {
+    if (!row.best || std::isinf(row.best->merit.tolerance_room)) return std::nullopt;
+    return row.best->merit.tolerance_room;
+}
+
+std::optional<double> stress_used(const sizing::WhatIfRow& row) {
+    if (!row.best) return std::nullopt;
+    return 100.0 * (1.0 - row.best->merit.stress_margin);
+}
+
+demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics) {
+    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
+    clean(identity.engine, "engine");
+    clean(identity.position, "position");
+    clean(identity.number, "number");
+    clean(identity.revision, "revision");
+    clean(identity.date, "date");
+    clean(identity.owner, "owner");
+    clean(identity.creator, "creator");
+    clean(identity.approver, "approver");
+    return identity;
+}
+
+std::string with_unit(double value, const sizing::WhatIfNumber& number) {
+    const std::string digits = significant(value, kDigits);
+    return number.easing->unit.empty() ? digits : digits + " " + std::string(number.easing->unit);
+}
+
+std::string title_of(const demand::Identity& identity) {
+    return identity.position.empty() ? "What fits as one number varies" : "What if, " + identity.position;
+}
+
+double highest(const WhatIfSheetInput& in, const Curve& curve) {
+    double most = 0.0;
+    for (const sizing::WhatIfRow& row : in.rows)
+        if (const auto value = curve.of(row)) most = std::max(most, *value);
+    return most > 0.0 ? most : 1.0;
+}
+
+/// Line and discs, parted where a value has no point.
+void draw_points(Drawing& drawing, const Plot& plot, const WhatIfSheetInput& in, const Curve& curve) {
+    Path run;
+    const auto end_run = [&] {
+        if (run.size() > 1) draw_curve(drawing, plot, run, LineKind::narrow);
+        run.clear();
+    };
+    for (const sizing::WhatIfRow& row : in.rows) {
+        const auto value = curve.of(row);
+        if (!value) {
+            end_run();
+            continue;
+        }
+        run.push_back({row.value, *value});
+        draw_mark(drawing, plot.at(row.value, *value), Mark::disc);
+    }
+    end_run();
+}
+
+double top_of(const WhatIfSheetInput& in, const Curve& curve) { return kHeadroom * highest(in, curve); }
+
+void draw_plot(Drawing& drawing, const Box& box, const WhatIfSheetInput& in, const Curve& curve,
+               const std::string& level_name) {
+    const double top = top_of(in, curve);
+    const Plot plot{{box.left, box.bottom + kBelowPlot, box.right - kRightEdge, box.top - kAxisName},
+                    in.rows.front().value,
+                    in.rows.back().value,
+                    0.0,
+                    top};
+    draw_level_axis(drawing, plot, level_name, kLevelTicks);
+    draw_upright_axis(drawing, plot, curve.name, kUprightTicks);
+    for (const sizing::WhatIfRow& row : in.rows)
+        if (row.is_stated) draw_upright_line(drawing, plot, row.value, LineKind::hidden);
+    draw_points(drawing, plot, in, curve);
+}
+
+void add_plots(PageFlow& flow, const WhatIfSheetInput& in) {
+    const Curve curves[] = {{"springs that fit", count},
+                            {"tolerance room of the best spring", room},
+                            {"stress used by the best spring [%]", stress_used}};
+    const sizing::WhatIfNumber& number = *in.question.number;
+    const std::string level =
+        number.name + (number.easing->unit.empty() ? "" : " [" + std::string(number.easing->unit) + "]");
+    const double each = (flow.height_left() - kFacts) / static_cast<double>(std::size(curves)) - kFlowGap;
+    double left = 0.0;  // the same for all, so that equal values stand below each other
+    for (const Curve& curve : curves) left = std::max(left, left_of_plot(0.0, top_of(in, curve), kUprightTicks));
+    for (const Curve& curve : curves) {
+        auto place = flow.room(each);
+        place.box.left += left;
+        draw_plot(place.drawing, place.box, in, curve, level);
+    }
+}
+
+void add_words(PageFlow& flow, const WhatIfSheetInput& in) {
+    const auto now = sizing::stated(*in.question.number, in.requirement);
+    flow.paragraph((now ? "Dashed: the stated value, " + with_unit(*now, *in.question.number) + ". " : "") +
+                   "All else is as the requirement states; each value was searched in full. The best spring is the one "
+                   "whose loads leave most room: how many times the maker's tolerance (EN 15800 grade " +
+                   std::to_string(in.requirement.load_grade) +
+                   ", from memory) fits between them and their nearest limit; of equals, the one with least stress. It "
+                   "may be another one, of other wire, at each value, so that room and stress do not run smoothly.");
+    flow.paragraph(
+        "A spring stores energy and may hold an engine together: a competent person must judge it before use. Local "
+        "codes and licensed practice govern.");
+}
+
+TitleBlock title_block(const demand::Identity& identity, std::size_t sheet, std::size_t sheets) {
+    TitleBlock block;
+    block.legal_owner = identity.owner;
+    block.title = title_of(identity);
+    block.supplementary_title = identity.engine;
+    block.identification_number = identity.number;
+    block.revision = identity.revision;
+    block.date_of_issue = identity.date;
+    block.creator = identity.creator;
+    block.approver = identity.approver;
+    block.document_type = "sizing diagram";
+    block.document_status = "for our own use";
+    block.sheet = static_cast<int>(sheet);
+    block.sheets = static_cast<int>(sheets);
+    return block;
+}
+
+}  // namespace
+
+Result<std::vector<Drawing>> what_if_sheet(const WhatIfSheetInput& input) {
+    Diagnostics diagnostics;
+    const demand::Identity identity = printable(input.requirement.identity, diagnostics);
+    if (has_error(diagnostics)) return diagnostics;
+    PageFlow flow(input.size);
+    flow.heading("What fits: " + input.question.number->name + " from " +
+                 with_unit(input.question.from, *input.question.number) + " to " +
+                 with_unit(input.question.to, *input.question.number));
+    add_plots(flow, input);
+    add_words(flow, input);
+    std::vector<Drawing> pages = std::move(flow.pages());
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const Box space = drawing_space(pages[i].width(), pages[i].height());
+        draw_title_block(pages[i], {space.right, space.bottom}, title_block(identity, i + 1, pages.size()),
+                         input.words);
+    }
+    return {std::move(pages), diagnostics};
+}
+
+Result<std::string> what_if_sheet_pdf(const WhatIfSheetInput& input) {
+    const auto pages = what_if_sheet(input);
+    if (!pages) return pages.error();
+    Diagnostics ignored;  // the same texts were complained of by what_if_sheet()
+    const demand::Identity identity = printable(input.requirement.identity, ignored);
+    auto bytes = write_pdf(*pages, {title_of(identity), identity.owner, "What fits as one number varies"});
+    if (!bytes) return bytes.error();
+    return {std::move(bytes).value(), pages.error()};
+}
+
+}  // namespace seatload::sheet
