@@ -44,6 +44,11 @@ Result<Checked> check_one(const std::string& path, const std::optional<demand::R
     return Checked{std::move(file).value(), grade, judged, std::move(evaluation).value()};
 }
 
+std::vector<record::MeasuredVerdict> measured_verdicts(const Checked& c) {
+    if (!c.file.measured) return {};
+    return record::judge_measured(*c.file.measured, c.evaluation, c.requirement);
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
@@ -77,9 +82,15 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
         const Judge judge = requirement          ? Judge::requirement
                             : c.file.requirement ? Judge::own_spec
                                                  : Judge::usual_limits;
-        const EvaluationView view{options.springs[i], c.file.name, c.grade, c.requirement, c.evaluation, judge,
-                                  c.file.measured ? &*c.file.measured : nullptr};
-        all_fit = all_fit && c.evaluation.fits();
+        const EvaluationView view{options.springs[i],
+                                  c.file.name,
+                                  c.grade,
+                                  c.requirement,
+                                  c.evaluation,
+                                  judge,
+                                  c.file.measured ? &*c.file.measured : nullptr,
+                                  measured_verdicts(c)};
+        all_fit = all_fit && view.fits();
         if (options.json)
             array.push_back(evaluation_json(view));
         else

@@ -74,13 +74,23 @@ void add_mechanics(Json& json, const check::Evaluation& e) {
     json["load_loss_share"] = e.load_loss;
 }
 
+Json measured_verdict(const record::MeasuredVerdict& v) {
+    const auto word = v.proof == record::Proof::kept ? "kept" : v.proof == record::Proof::broken ? "broken" : "unsure";
+    return {{"name", v.name},
+            {"load_n", in_newton(v.load.value)},
+            {"plus_minus_n", in_newton(v.load.plus_minus)},
+            {"limit_n", in_newton(v.limit)},
+            {"sense", v.sense == check::Sense::at_least ? "at least" : "at most"},
+            {"proof", word}};
+}
+
 }  // namespace
 
 Json evaluation_json(const EvaluationView& v) {
     const check::Evaluation& e = v.evaluation;
     Json json{{"file", v.file},
               {"name", v.name},
-              {"fits", e.fits()},
+              {"fits", v.fits()},
               {"school", spring::word(v.requirement.limits.school)},
               {"wire_grade", v.grade.id}};
     add_spring(json, e.spring);
@@ -91,6 +101,11 @@ Json evaluation_json(const EvaluationView& v) {
     json["at_solid_theoretical"] = at_length(e.at_solid);
     json["sideways"] = e.sideways ? sideways(*e.sideways) : Json(nullptr);
     json["measured"] = v.measured != nullptr ? measured_json(*v.measured, e) : Json(nullptr);
+    if (v.measured != nullptr) {
+        json["measured"]["verdicts"] = Json::array();
+        for (const record::MeasuredVerdict& each : v.measured_verdicts)
+            json["measured"]["verdicts"].push_back(measured_verdict(each));
+    }
     json["verdicts"] = Json::array();
     for (const check::Verdict& each : e.verdicts) json["verdicts"].push_back(verdict(each));
     return json;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -6,6 +7,7 @@
 #include <seatload/spring/coils.hpp>
 #include <seatload/units/format.hpp>
 
+#include <cli/doubt_text.hpp>
 #include <cli/evaluation_view.hpp>
 #include <cli/measured_view.hpp>
 #include <cli/text_table.hpp>
@@ -34,9 +36,8 @@ std::string_view finding(Judge judge, bool fits) {
 }
 
 std::string heading(const EvaluationView& v, int width) {
-    const auto& e = v.evaluation;
     std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
-    words += finding(v.judge, e.fits());
+    words += finding(v.judge, v.fits());
     return wrapped("", words, width, 2);
 }
 
@@ -117,15 +118,36 @@ std::string verdict_lines(const check::Verdict& verdict, int width) {
     return lines + wrapped(std::string(kReason, ' '), "source: " + std::string(verdict.rule->source), width, kReason);
 }
 
+std::string verdict_lines(const record::MeasuredVerdict& verdict, int width) {
+    const bool is_least = verdict.sense == check::Sense::at_least;
+    const double load = in_newton(verdict.load.value);
+    const double limit = in_newton(verdict.limit);
+    const double plus_minus = in_newton(verdict.load.plus_minus);
+    std::string words = verdict.name + ": " + doubt_text(load, plus_minus) + " N, " +
+                        (is_least ? "at least " : "at most ") + significant(limit, 4) + " N";
+    if (verdict.proof == record::Proof::unsure)
+        return wrapped("  UNSURE ", words + ": nearer than its ±, so neither is proven", width, kReason);
+    const bool is_kept = verdict.proof == record::Proof::kept;
+    if (limit > 0.0) words += " (" + percent(std::abs(load - limit) / limit) + (is_kept ? " left)" : " beyond)");
+    return wrapped(is_kept ? "  ok     " : "  FAILS  ", words, width, kReason);
+}
+
 /// The limits broken, then those kept.
 std::string limit_lines(const EvaluationView& v, int width) {
     std::string broken, kept;
+    for (const record::MeasuredVerdict& verdict : v.measured_verdicts)
+        (verdict.proof == record::Proof::kept ? kept : broken) += verdict_lines(verdict, width);
     for (const check::Verdict& verdict : v.evaluation.verdicts)
         (verdict.passed ? kept : broken) += verdict_lines(verdict, width);
     return broken + kept;
 }
 
 }  // namespace
+
+bool EvaluationView::fits() const {
+    return evaluation.fits() && std::all_of(measured_verdicts.begin(), measured_verdicts.end(),
+                                            [](const auto& each) { return each.proof == record::Proof::kept; });
+}
 
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;

@@ -2,10 +2,11 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include <nlohmann/json_fwd.hpp>
 #include <seatload/check/evaluation.hpp>
-#include <seatload/record/measured.hpp>
+#include <seatload/record/measured_verdict.hpp>
 #include <seatload/wire/grade.hpp>
 
 namespace seatload::cli {
@@ -22,6 +23,10 @@ struct EvaluationView {
     const check::Evaluation& evaluation;
     Judge judge = Judge::usual_limits;
     const record::Measured* measured = nullptr;  ///< what the bench found of it; null when it was not measured
+    std::vector<record::MeasuredVerdict> measured_verdicts{};
+
+    /// Every limit is kept by what is reckoned, and surely by what was measured.
+    bool fits() const;
 };
 
 /// For people, in lines of at most `width` columns.
