@@ -114,12 +114,6 @@ Diagnostics name_clashes(const std::vector<Paper>& papers) {
     return wrong;
 }
 
-std::string written_text(const std::vector<Paper>& papers) {
-    std::string text = "\nWritten:\n";
-    for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
-    return text;
-}
-
 }  // namespace
 
 int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err) {

@@ -40,12 +40,6 @@ Result<std::vector<Paper>> papers_of(const BudgetOptions& options, const record:
     return {std::move(papers), said};
 }
 
-std::string written_text(const std::vector<Paper>& papers) {
-    std::string text = "\nWritten:\n";
-    for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
-    return text;
-}
-
 }  // namespace
 
 int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& err) {

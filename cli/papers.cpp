@@ -63,6 +63,12 @@ std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& fol
     return stale;
 }
 
+std::string written_text(const std::vector<Paper>& papers) {
+    std::string text = "\nWritten:\n";
+    for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
+    return text;
+}
+
 int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,
                const std::function<Result<Paper>(const std::string&)>& make, std::ostream& out, std::ostream& err) {
     std::vector<Paper> papers;

@@ -24,6 +24,9 @@ Diagnostics write_papers(const std::filesystem::path& folder, const std::vector<
 std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& folder, const std::string& stem,
                                                 const std::vector<Paper>& papers);
 
+/// The papers by name, for people.
+std::string written_text(const std::vector<Paper>& papers);
+
 /// Makes one paper of each file and writes them all, or none when any file is wrong; tells their names on `out`, what
 /// is said of the files on `err`. Returns the exit code.
 int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,

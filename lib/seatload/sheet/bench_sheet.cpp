@@ -7,11 +7,10 @@
 #include <seatload/sheet/bench_plot.hpp>
 #include <seatload/sheet/bench_printable.hpp>
 #include <seatload/sheet/bench_tables.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
-#include <seatload/sheet/title_block.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -133,33 +132,13 @@ bool is_one_session(const std::vector<BenchSpring>& springs) {
                        [&](const BenchSpring& s) { return &s.session == &springs.front().session; });
 }
 
-/// Pages up to here tell of this.
-struct Part {
-    std::size_t end;
-    std::string words;
-};
-
-TitleBlock title_block(const bench::Readings& session, const std::string& part, std::size_t sheet, std::size_t sheets) {
+TitleBlock title_block(const bench::Readings& session) {
     TitleBlock block;
     block.title = title_of(session);
-    block.supplementary_title = part;
     block.date_of_issue = session.date;
     block.document_type = "bench run";
     block.document_status = "for our own use";
-    block.sheet = static_cast<int>(sheet);
-    block.sheets = static_cast<int>(sheets);
     return block;
-}
-
-void add_title_blocks(std::vector<Drawing>& pages, const std::vector<Part>& parts, const bench::Readings& session,
-                      const Wording& words) {
-    std::size_t part = 0;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        while (i >= parts[part].end) ++part;
-        const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom},
-                         title_block(session, parts[part].words, i + 1, pages.size()), words);
-    }
 }
 
 }  // namespace
@@ -170,7 +149,7 @@ Result<std::vector<Drawing>> bench_sheet(const BenchSheetInput& input) {
     const std::vector<PrintedSpring> springs = printable(input.springs, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
     PageFlow flow(input.size);
-    std::vector<Part> parts;
+    std::vector<PagePart> parts;
     const bool is_shared = springs.size() > 1 && is_one_session(input.springs);
     if (springs.size() > 1) {
         add_comparison(flow, springs, printable(input.comparisons), is_shared);
@@ -181,7 +160,7 @@ Result<std::vector<Drawing>> bench_sheet(const BenchSheetInput& input) {
         parts.push_back({flow.pages().size(), words_of(s)});
     }
     std::vector<Drawing> pages = std::move(flow.pages());
-    add_title_blocks(pages, parts, springs.front().session, input.words);
+    draw_title_blocks(pages, parts, title_block(springs.front().session), input.words);
     return {std::move(pages), diagnostics};
 }
 

@@ -185,17 +185,11 @@ PageFlow with_reply(const PageFlow& before, std::span<const Facts> alternatives,
 TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheets) {
     const Facts& facts = alternatives.front();
     const record::Spec& spec = facts.spec;
-    TitleBlock block;
-    block.legal_owner = spec.identity.owner;
+    TitleBlock block = title_block_of(spec.identity);
     block.title = title(spec, facts.paper.words);
     block.supplementary_title = alternatives.size() > 1
                                     ? facts.say("document.alternatives", {{"letters", letters(alternatives)}})
                                     : facts.say("document.alternative", {{"letter", letters(alternatives)}});
-    block.identification_number = spec.identity.number;
-    block.revision = spec.identity.revision;
-    block.date_of_issue = spec.identity.date;
-    block.creator = spec.identity.creator;
-    block.approver = spec.identity.approver;
     block.document_type = facts.say("document.enquiry");
     block.sheet = sheet;
     block.sheets = sheets;

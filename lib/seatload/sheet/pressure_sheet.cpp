@@ -7,15 +7,15 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/demand/broken_limits.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/pressure_loads.hpp>
 #include <seatload/sheet/pressure_plot.hpp>
 #include <seatload/sheet/pressure_tables.hpp>
 #include <seatload/sheet/pressure_words.hpp>
-#include <seatload/sheet/title_block.hpp>
+#include <seatload/sheet/printable.hpp>
 #include <seatload/sheet/true_minus.hpp>
 
 namespace seatload::sheet {
@@ -27,19 +27,6 @@ constexpr double kLeastColumns = 52.0;
 constexpr double kColumnsWidth = 68.0;
 constexpr double kBetween = 4.0;
 constexpr double kHeadingWidth = 24.0;  ///< of facts
-
-demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics) {
-    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
-    clean(identity.engine, "engine");
-    clean(identity.position, "position");
-    clean(identity.number, "number");
-    clean(identity.revision, "revision");
-    clean(identity.date, "date");
-    clean(identity.owner, "owner");
-    clean(identity.creator, "creator");
-    clean(identity.approver, "approver");
-    return identity;
-}
 
 std::string title_of(const demand::Identity& identity) {
     return identity.position.empty() ? "Pressure diagram of a plunger" : "Pressure diagram, " + identity.position;
@@ -130,20 +117,11 @@ void add_figures(PageFlow& flow, const PressureSheetInput& in) {
     draw(foot.drawing, {foot.box.left, foot.box.top}, facts);
 }
 
-TitleBlock title_block(const demand::Identity& identity, std::size_t sheet, std::size_t sheets) {
-    TitleBlock block;
-    block.legal_owner = identity.owner;
+TitleBlock title_block(const demand::Identity& identity) {
+    TitleBlock block = title_block_of(identity);
     block.title = title_of(identity);
-    block.supplementary_title = identity.engine;
-    block.identification_number = identity.number;
-    block.revision = identity.revision;
-    block.date_of_issue = identity.date;
-    block.creator = identity.creator;
-    block.approver = identity.approver;
     block.document_type = "pressure diagram";
     block.document_status = "for our own use";
-    block.sheet = static_cast<int>(sheet);
-    block.sheets = static_cast<int>(sheets);
     return block;
 }
 
@@ -161,11 +139,7 @@ Result<std::vector<Drawing>> pressure_sheet(const PressureSheetInput& input) {
                      budget_limits_table(input.budget, flow.width()));
     flow.paragraph("Sources. " + budget_sources(input.budget));
     std::vector<Drawing> pages = std::move(flow.pages());
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom}, title_block(identity, i + 1, pages.size()),
-                         input.words);
-    }
+    draw_title_blocks(pages, {{pages.size(), identity.engine}}, title_block(identity), input.words);
     return {std::move(pages), diagnostics};
 }
 

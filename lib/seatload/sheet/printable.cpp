@@ -1,19 +1,31 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/printable.hpp>
 
+#include <utility>
+
 #include <seatload/sheet/lettering.hpp>
 
 namespace seatload::sheet {
 
+demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics) {
+    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
+    clean(identity.engine, "engine");
+    clean(identity.position, "position");
+    clean(identity.number, "number");
+    clean(identity.revision, "revision");
+    clean(identity.date, "date");
+    clean(identity.owner, "owner");
+    clean(identity.creator, "creator");
+    clean(identity.approver, "approver");
+    return identity;
+}
+
 record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
     const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
-    clean(spec.identity.position, "position");
-    clean(spec.identity.number, "number");
-    clean(spec.identity.revision, "revision");
-    clean(spec.identity.date, "date");
-    clean(spec.identity.owner, "owner");
-    clean(spec.identity.creator, "creator");
-    clean(spec.identity.approver, "approver");
+    // Not the maker's business: why it is offered, and whose engine it is for.
+    spec.why.clear();
+    spec.identity.engine.clear();
+    spec.identity = printable(std::move(spec.identity), diagnostics);
     clean(spec.title, "title");
     clean(spec.alternative, "alternative");
     clean(spec.surroundings.medium, "medium");
@@ -21,9 +33,6 @@ record::Spec printable(record::Spec spec, Diagnostics& diagnostics) {
     for (std::string& note : spec.notes) clean(note, "note");
     for (demand::Revision& revision : spec.revisions)
         for (std::string* text : {&revision.index, &revision.change, &revision.by}) clean(*text, "revision");
-    // Not the maker's business: why it is offered, and whose engine it is for.
-    spec.why.clear();
-    spec.identity.engine.clear();
     return spec;
 }
 

@@ -11,6 +11,9 @@ namespace seatload::sheet {
 /// for the maker may show. Complaints are added to `diagnostics`.
 record::Spec printable(record::Spec spec, Diagnostics& diagnostics);
 
+/// The identity with its texts made readable().
+demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics);
+
 /// The correspondence with its texts made readable().
 demand::Correspondence printable(demand::Correspondence letter, Diagnostics& diagnostics);
 

@@ -3,15 +3,14 @@
 
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/report_overview.hpp>
 #include <seatload/sheet/report_part.hpp>
 #include <seatload/sheet/report_steps.hpp>
 #include <seatload/sheet/report_subject.hpp>
-#include <seatload/sheet/title_block.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -20,26 +19,11 @@ constexpr const char* kDocument = "calculation report";
 
 std::string title_of(const record::Spec& spec) { return spec.title.empty() ? "Compression spring" : spec.title; }
 
-/// Pages up to here tell of this.
-struct Part {
-    std::size_t end;
-    std::string words;
-};
-
-TitleBlock title_block(const record::Spec& spec, const std::string& part, std::size_t sheet, std::size_t sheets) {
-    TitleBlock block;
-    block.legal_owner = spec.identity.owner;
+TitleBlock title_block(const record::Spec& spec) {
+    TitleBlock block = title_block_of(spec.identity);
     block.title = title_of(spec);
-    block.supplementary_title = part;
-    block.identification_number = spec.identity.number;
-    block.revision = spec.identity.revision;
-    block.date_of_issue = spec.identity.date;
-    block.creator = spec.identity.creator;
-    block.approver = spec.identity.approver;
     block.document_type = kDocument;
     block.document_status = "not for the maker";
-    block.sheet = static_cast<int>(sheet);
-    block.sheets = static_cast<int>(sheets);
     return block;
 }
 
@@ -77,7 +61,7 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     const std::vector<ReportSubject>& subjects = *known;
 
     PageFlow flow(input.size);
-    std::vector<Part> parts;
+    std::vector<PagePart> parts;
     const auto end_part = [&](std::string words) { parts.push_back({flow.pages().size(), std::move(words)}); };
     add_overview(flow, subjects);
     const auto demand = common_demand(subjects);
@@ -93,13 +77,7 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     parts.back().end = flow.pages().size();
 
     std::vector<Drawing> pages = std::move(flow.pages());
-    std::size_t part = 0;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        while (i >= parts[part].end) ++part;
-        const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom},
-                         title_block(subjects.front().spec, parts[part].words, i + 1, pages.size()), input.words);
-    }
+    draw_title_blocks(pages, parts, title_block(subjects.front().spec), input.words);
     return {std::move(pages), known.error()};
 }
 

@@ -62,16 +62,10 @@ void draw_diagram_part(Drawing& drawing, const Facts& facts, const Box& box) {
 }
 
 TitleBlock title_block(const Facts& facts, const SheetInput& input, Scale scale) {
-    const demand::Identity& id = facts.spec.identity;
-    TitleBlock block;
-    block.legal_owner = id.owner;
+    TitleBlock block = title_block_of(facts.spec.identity);
     block.title = title(facts.spec, facts.paper.words);
     block.supplementary_title = supplementary_title(facts.spec, facts.paper.words);
     block.identification_number = drawing_number(facts.spec);
-    block.revision = id.revision;
-    block.date_of_issue = id.date;
-    block.creator = id.creator;
-    block.approver = id.approver;
     block.document_type = facts.say("document.sheet");
     // One of several to choose from is not yet the one to be made.
     if (!facts.spec.alternative.empty()) block.document_status = facts.say("document.for_quotation");

@@ -98,6 +98,17 @@ void draw_scale(Drawing& drawing, const Box& box, const std::string& name, const
 
 }  // namespace
 
+TitleBlock title_block_of(const demand::Identity& identity) {
+    TitleBlock block;
+    block.legal_owner = identity.owner;
+    block.identification_number = identity.number;
+    block.revision = identity.revision;
+    block.date_of_issue = identity.date;
+    block.creator = identity.creator;
+    block.approver = identity.approver;
+    return block;
+}
+
 void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block, const Wording& words) {
     const double left = lower_right.x - kTitleBlockWidth;
     const double bottom = lower_right.y;

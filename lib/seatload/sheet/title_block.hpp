@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include <seatload/demand/requirement.hpp>
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sheet/wording.hpp>
 
@@ -25,6 +26,9 @@ struct TitleBlock {
     int sheets = 1;
     std::optional<std::string> scale;  ///< with the first-angle symbol; absent on sheets without a view
 };
+
+/// A title block with the fields that say whose part it is and which: owner, number, revision, date, creator, approver.
+TitleBlock title_block_of(const demand::Identity& identity);
 
 /// Width of a title block [mm] (ISO 7200), and its height as drawn here.
 inline constexpr double kTitleBlockWidth = 180.0;

@@ -6,13 +6,13 @@
 #include <optional>
 
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/plot_area.hpp>
 #include <seatload/sheet/plot_marks.hpp>
-#include <seatload/sheet/title_block.hpp>
+#include <seatload/sheet/printable.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -41,19 +41,6 @@ std::optional<double> room(const sizing::WhatIfRow& row) {
 std::optional<double> stress_used(const sizing::WhatIfRow& row) {
     if (!row.best) return std::nullopt;
     return 100.0 * (1.0 - row.best->merit.stress_margin);
-}
-
-demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics) {
-    const auto clean = [&](std::string& text, std::string_view what) { text = readable(text, what, diagnostics); };
-    clean(identity.engine, "engine");
-    clean(identity.position, "position");
-    clean(identity.number, "number");
-    clean(identity.revision, "revision");
-    clean(identity.date, "date");
-    clean(identity.owner, "owner");
-    clean(identity.creator, "creator");
-    clean(identity.approver, "approver");
-    return identity;
 }
 
 std::string with_unit(double value, const sizing::WhatIfNumber& number) {
@@ -138,20 +125,11 @@ void add_words(PageFlow& flow, const WhatIfSheetInput& in) {
         "codes and licensed practice govern.");
 }
 
-TitleBlock title_block(const demand::Identity& identity, std::size_t sheet, std::size_t sheets) {
-    TitleBlock block;
-    block.legal_owner = identity.owner;
+TitleBlock title_block(const demand::Identity& identity) {
+    TitleBlock block = title_block_of(identity);
     block.title = title_of(identity);
-    block.supplementary_title = identity.engine;
-    block.identification_number = identity.number;
-    block.revision = identity.revision;
-    block.date_of_issue = identity.date;
-    block.creator = identity.creator;
-    block.approver = identity.approver;
     block.document_type = "sizing diagram";
     block.document_status = "for our own use";
-    block.sheet = static_cast<int>(sheet);
-    block.sheets = static_cast<int>(sheets);
     return block;
 }
 
@@ -168,11 +146,7 @@ Result<std::vector<Drawing>> what_if_sheet(const WhatIfSheetInput& input) {
     add_plots(flow, input);
     add_words(flow, input);
     std::vector<Drawing> pages = std::move(flow.pages());
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        const Box space = drawing_space(pages[i].width(), pages[i].height());
-        draw_title_block(pages[i], {space.right, space.bottom}, title_block(identity, i + 1, pages.size()),
-                         input.words);
-    }
+    draw_title_blocks(pages, {{pages.size(), identity.engine}}, title_block(identity), input.words);
     return {std::move(pages), diagnostics};
 }
 
