@@ -39,4 +39,19 @@ inline bool has_pdf_tools(std::initializer_list<std::string_view> names) {
     return true;
 }
 
+/// Checks that qpdf and poppler read a PDF without a complaint, and that all its typefaces are embedded.
+inline void check_clean_pdf(const ScratchFolder& folder, std::string_view bytes) {
+    const std::string pdf = (folder / "checked.pdf").string();
+    write_bytes(pdf, bytes);
+    for (const std::string& command : {"qpdf --check " + pdf, "pdftotext " + pdf + " -", "pdfinfo " + pdf}) {
+        const ToolRun read = run_tool(folder, command);
+        INFO(command);
+        CHECK(read.code == 0);
+        CHECK(read.err == "");
+    }
+    const std::string fonts = run_tool(folder, "pdffonts " + pdf).out;
+    CHECK_THAT(fonts, ContainsSubstring("yes yes yes"));
+    CHECK(fonts.find(" no ") == std::string::npos);
+}
+
 }  // namespace seatload::test
