@@ -2,7 +2,7 @@
 # Run as: cmake -DROOT=<source folder> -P include_direction_test.cmake
 cmake_minimum_required(VERSION 3.25)
 
-set(areas core units wire spring tolerance demand check sizing bench record io sheet)
+set(areas core units wire spring tolerance demand check sizing bench inspection record io sheet)
 set(core_may_use)
 set(units_may_use core)
 set(wire_may_use core units)
@@ -12,7 +12,8 @@ set(demand_may_use core units wire spring)
 set(check_may_use core units wire spring tolerance demand)
 set(sizing_may_use ${check_may_use} check)
 set(bench_may_use core units wire spring)
-set(record_may_use ${sizing_may_use} sizing bench)
+set(inspection_may_use core units wire spring tolerance bench)
+set(record_may_use ${sizing_may_use} sizing bench inspection)
 set(io_may_use ${record_may_use} record)
 set(sheet_may_use ${record_may_use} record)
 

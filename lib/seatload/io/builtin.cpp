@@ -2,6 +2,7 @@
 #include <seatload/io/builtin.hpp>
 
 #include <seatload/core/embedded.hpp>
+#include <seatload/io/sampling_file.hpp>
 #include <seatload/io/tolerance_file.hpp>
 #include <seatload/io/wire_file.hpp>
 #include <seatload/io/wording_file.hpp>
@@ -30,6 +31,11 @@ Result<wire::Catalogue> builtin_catalogue() {
 Result<tolerance::Tables> builtin_tolerances() {
     constexpr std::string_view kName = "data/en_15800.toml";
     return read_tolerances(embedded(kName), std::string(kName));
+}
+
+Result<inspection::SamplingTables> builtin_sampling() {
+    constexpr std::string_view kName = "data/iso_2859_1.toml";
+    return read_sampling(embedded(kName), std::string(kName));
 }
 
 std::vector<std::string> builtin_languages() {

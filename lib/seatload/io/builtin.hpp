@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <seatload/core/result.hpp>
+#include <seatload/inspection/sampling_plan.hpp>
 #include <seatload/record/phrase_book.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -17,6 +18,9 @@ Result<wire::Catalogue> builtin_catalogue();
 
 /// The tolerance tables of EN 15800 built into the library. An error in them is an error of ours.
 Result<tolerance::Tables> builtin_tolerances();
+
+/// The sampling tables of ISO 2859-1 built into the library. An error in them is an error of ours.
+Result<inspection::SamplingTables> builtin_sampling();
 
 /// The languages papers are built in for (ISO 639-1), English first.
 std::vector<std::string> builtin_languages();

@@ -14,6 +14,8 @@ std::string_view commands_for(std::string_view format) {
     if (format == kReadingsFormat) return "`seatload bench`";
     if (format == kPlungerFormat) return "`seatload budget`";
     if (format == kReplyFormat) return "`seatload reply`";
+    if (format == kSamplesFormat) return "`seatload inspect`, behind the spec";
+    if (format == kLotFormat) return "`seatload specs approve`";
     if (format == kWordingFormat) return "--wording of `seatload size` and `seatload sheet`";
     return {};
 }
