@@ -5,6 +5,7 @@
 #include <mutex>
 #include <span>
 
+#include <seatload/sizing/best_of_line.hpp>
 #include <seatload/sizing/cut.hpp>
 #include <seatload/sizing/workers.hpp>
 
@@ -77,29 +78,26 @@ class WireSearch {
           tables_(tables),
           wire_(wire),
           ends_(ends),
-          active_(active_rules(space, ends)) {
+          active_(active_rules(space, ends)),
+          lines_(free_lengths, wire, space.wires[wire].mean_diameters.count) {
         rejections_.resize(check::rules().size());
     }
 
     void run() {
         const WireOption& option = space_.wires[wire_];
-        cells_.resize(static_cast<std::size_t>(option.mean_diameters.count));
         for (long i = 0; i < option.mean_diameters.count; ++i) {
-            cell_ = &cells_[static_cast<std::size_t>(i)];
             check::Coil coil(space_.demand, option.numbers, tables_, option.mean_diameters.at(i), ends_,
                              space_.total_coils.at(0));
             cut_where_coils_do_not_matter(coil);
             for (long j = 0; j < space_.total_coils.count; ++j) {
                 coil.set_total_coils(space_.total_coils.at(j));
-                look_at(coil);
+                look_at(coil, i);
             }
         }
     }
 
-    unsigned long long fit() const { return fit_; }
+    const BestOfLines& lines() const { return lines_; }
     const std::vector<Rejections>& rejections() const { return rejections_; }
-    const std::optional<Candidate>& best() const { return best_; }
-    const std::vector<MapCell>& cells() const { return cells_; }
 
   private:
     void cut_where_coils_do_not_matter(const check::Coil& coil) {
@@ -107,7 +105,7 @@ class WireSearch {
             if (cut.rule().coils == check::Coils::do_not_matter) cut.find(coil, free_lengths_);
     }
 
-    void look_at(const check::Coil& coil) {
+    void look_at(const check::Coil& coil, long diameter) {
         const long all = static_cast<long>(free_lengths_.size());
         // Without active coils there is no spring to measure; fewest coils rejects it, whatever its bound.
         if (coil.active_coils <= 0.0) return reject_unwindable(all);
@@ -133,56 +131,13 @@ class WireSearch {
         for (std::size_t i = 0; i < active_.along.size(); ++i)
             rejections_[active_.along[i].rule_index()].alone +=
                 static_cast<unsigned long long>(o.count_without(i) - o.count());
-        fit_ += static_cast<unsigned long long>(o.count());
-        cell_->fit += static_cast<unsigned long long>(o.count());
-        if (o.count() > 0) keep_best(coil, o.from, o.to);
+        if (o.count() > 0) lines_.take(coil, diameter, o.from, o.to);
     }
-
-    double free_length(long index) const { return free_lengths_[static_cast<std::size_t>(index)]; }
 
     void reject_unwindable(long all) {
         const auto rules = check::rules();
         for (const std::size_t r : active_.constant)
             if (rules[r].id == "coils_fewest") rejections_[r].all += static_cast<unsigned long long>(all);
-    }
-
-    /// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most
-    /// room stands where they meet. Of the free lengths with as many tenths of room the shortest has the most stress
-    /// margin.
-    void keep_best(const check::Coil& coil, long from, long to) {
-        const auto rooms = [&](long index) { return tolerance_rooms(coil, free_length(index)); };
-        const auto tenths = [&](long index) {
-            const Rooms r = rooms(index);
-            return room_in_tenths(std::min(r.below, r.above));
-        };
-        long peak = first_true(from, to - 1, [&](long index) {
-            const Rooms r = rooms(index);
-            return r.below >= r.above;
-        });
-        if (peak > from && tenths(peak - 1) >= tenths(peak)) --peak;
-        const double most = tenths(peak);
-        cell_->room_in_tenths = std::max(cell_->room_in_tenths, most);
-        offer(coil, free_length(first_true(from, peak, [&](long index) { return tenths(index) >= most; })));
-    }
-
-    /// The first index from `low` on at which a question that changes its answer once is true; `high` when none before
-    /// it is.
-    template <class Question>
-    static long first_true(long low, long high, const Question& question) {
-        while (low < high) {
-            const long middle = low + (high - low) / 2;
-            if (question(middle))
-                high = middle;
-            else
-                low = middle + 1;
-        }
-        return low;
-    }
-
-    void offer(const check::Coil& coil, double L0) {
-        const Merit found = merit(coil, L0);
-        if (!best_ || better(found, best_->merit))
-            best_ = Candidate{wire_, ends_, coil.D_mm, coil.total_coils, L0, found};
     }
 
     const Space& space_;
@@ -191,11 +146,8 @@ class WireSearch {
     std::size_t wire_;
     spring::Ends ends_;
     ActiveRules active_;
-    unsigned long long fit_ = 0;
+    BestOfLines lines_;
     std::vector<Rejections> rejections_;
-    std::optional<Candidate> best_;
-    std::vector<MapCell> cells_;
-    MapCell* cell_ = nullptr;  ///< of the mean diameter looked at
 };
 
 /// The map, filled by many threads: counts add up and the most room is taken, so that their order does not matter.
@@ -254,9 +206,9 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     share_out(jobs, static_cast<unsigned>(parts.size()), [&](std::size_t job, std::size_t worker) {
         WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
         one.run();
-        add(parts[worker], one.fit(), one.rejections());
-        census.best[job] = one.best();
-        map.add(space.wires[job / space.ends.size()], one.cells());
+        add(parts[worker], one.lines().fit(), one.rejections());
+        census.best[job] = one.lines().best();
+        map.add(space.wires[job / space.ends.size()], one.lines().cells());
         if (worker == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
     });
     census.rejections.resize(check::rules().size());

@@ -5,40 +5,16 @@
 #include <optional>
 #include <vector>
 
-#include <seatload/sizing/axis.hpp>
-#include <seatload/sizing/merit.hpp>
+#include <seatload/sizing/candidate.hpp>
+#include <seatload/sizing/fit_map.hpp>
 #include <seatload/sizing/space.hpp>
 
 namespace seatload::sizing {
-
-/// A point of the space that meets every limit.
-struct Candidate {
-    std::size_t wire = 0;  ///< index into Space::wires
-    spring::Ends ends = spring::Ends::closed_ground;
-    double mean_diameter_mm = 0.0;
-    double total_coils = 0.0;
-    double free_length_mm = 0.0;
-    Merit merit;
-};
 
 /// How a limit cuts the space.
 struct Rejections {
     unsigned long long all = 0;    ///< combinations it rejects, whatever else rejects them
     unsigned long long alone = 0;  ///< combinations that only it rejects
-};
-
-/// What fits at one mean diameter with wire of one diameter, whatever the grade, ends, coils and free length.
-struct MapCell {
-    unsigned long long fit = 0;
-    double room_in_tenths = 0.0;  ///< the most tolerance room of those that fit; 0 when none does
-    bool operator==(const MapCell&) const = default;
-};
-
-/// All mean diameters looked at with wire of one diameter.
-struct MapRow {
-    Length wire_diameter;
-    Axis mean_diameters;
-    std::vector<MapCell> cells;  ///< one a mean diameter
 };
 
 /// What a search found.
