@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: MIT
+#include <cli/size_run.hpp>
+
+#include <chrono>
+
+#include <seatload/core/file_name.hpp>
+#include <seatload/core/text.hpp>
+#include <seatload/io/spec_file.hpp>
+#include <seatload/record/makers_copy.hpp>
+#include <seatload/record/specify.hpp>
+#include <seatload/sheet/enquiry.hpp>
+#include <seatload/sheet/report.hpp>
+#include <seatload/sheet/spring_sheet.hpp>
+
+#include <cli/progress_bar.hpp>
+#include <cli/reply_paper.hpp>
+#include <cli/spec_seal.hpp>
+
+namespace seatload::cli {
+namespace {
+
+void search(SizeRun& run, const References& refs, const SizeOptions& options, std::ostream& err) {
+    const auto start = std::chrono::steady_clock::now();
+    sizing::SearchOptions how = search_options(options);
+    ProgressBar bar(err);
+    if (options.progress) how.progress = [&](double share) { bar.show(share); };
+    run.census = sizing::search(run.space, refs.tolerances, how);
+    run.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
+
+}  // namespace
+
+sizing::SearchOptions search_options(const SizeOptions& options) {
+    sizing::SearchOptions how;
+    how.threads = options.threads;
+    return how;
+}
+
+Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs) {
+    const std::string letter(1, static_cast<char>('A' + static_cast<char>(run.offers.size())));
+    record::Spec spec = record::specify(run.requirement, run.space, alternative, letter);
+    const wire::Grade& grade = run.space.grades[run.space.wires[alternative.candidate.wire].grade];
+    auto evaluation = check::evaluate(spec.spring, grade, run.requirement, refs.tolerances);
+    // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
+    SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
+    return {alternative, std::move(evaluation).value(), std::move(spec)};
+}
+
+SizeRun size_one(const std::string& file, const demand::Requirement& requirement, const References& refs,
+                 const SizeOptions& options, std::ostream& err) {
+    SizeRun run{file, requirement, sizing::search_space(requirement, refs.wires), {}, 0.0, {}, {}, {}};
+    search(run, refs, options, err);
+    const int count = options.alternatives != 0 ? options.alternatives : requirement.alternatives;
+    for (const auto& alternative : sizing::spread(run.space, run.census, static_cast<std::size_t>(count)))
+        run.offers.push_back(make_offer(run, alternative, refs));
+    return run;
+}
+
+void explain(SizeRun& run, const References& refs, const SizeOptions& options) {
+    const sizing::SearchOptions how = search_options(options);
+    run.held_seat = sizing::held_seat(run.requirement, refs.wires, refs.tolerances, how);
+    run.shortfall = sizing::shortfall(run.requirement, {refs.wires, refs.tolerances, how});
+}
+
+std::string paper_stem(const demand::Requirement& requirement) {
+    return file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
+}
+
+std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, const References& refs,
+                               const SizeOptions& options, Diagnostics& said) {
+    const std::filesystem::path folder = options.output;
+    const demand::Requirement& requirement = run.requirement;
+    std::vector<Paper> papers;
+    std::vector<sheet::EnquiryAlternative> offered;
+    std::vector<sheet::ReportAlternative> reckoned;
+    const auto keep = [&](const std::string& name, Result<std::string> bytes) {
+        add(said, placed(bytes.error(), (folder / name).string()));
+        if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
+    };
+    for (const Offer& offer : run.offers) {
+        const wire::Grade& grade = run.space.grades[run.space.wires[offer.alternative.candidate.wire].grade];
+        const std::string name = stem + '-' + lower(offer.spec.alternative);
+        const std::string copy = io::write_spec(record::makers_copy(offer.spec));
+        offered.push_back({offer.spec, grade, copy});
+        reckoned.push_back({offer.spec, grade});
+        if (!options.overwrite) add(said, edits_in_the_way(folder / (name + ".toml")));
+        keep(name + ".toml", sealed(io::write_spec(offer.spec)));
+        keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
+    }
+    const std::string form = stem + "-reply.toml";
+    const sheet::EnquiryLetter letter{requirement.correspondence, form,
+                                      reply_form(offered, requirement.correspondence)};
+    keep(stem + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper, letter));
+    keep(stem + "-calculation.pdf",
+         sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, refs.english,
+                                        sheet::ReportSizing{run.space, run.census}, refs.paper.size}));
+    add(said, answers_in_the_way(folder / form));
+    papers.push_back({folder / form, letter.form});
+    return papers;
+}
+
+std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& requirement) {
+    if (!requirement.plunger) return std::nullopt;
+    demand::Budget budget = demand::plunger_budget(*requirement.plunger);
+    if (budget.is_possible()) return std::nullopt;
+    return budget;
+}
+
+std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale) {
+    std::string text;
+    if (!papers.empty()) text += "\nPapers written:\n";
+    for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
+    if (!stale.empty()) text += "\nLeft there by an earlier run, not of this one:\n";
+    for (const auto& path : stale) text += "  " + path.string() + '\n';
+    return text;
+}
+
+}  // namespace seatload::cli
