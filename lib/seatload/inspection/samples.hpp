@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include <seatload/bench/readings.hpp>
 #include <seatload/inspection/characteristic.hpp>
 #include <seatload/inspection/sampling_plan.hpp>
 
@@ -18,6 +19,7 @@ struct Piece {
     std::string name;
     Values values;
     Values after;  ///< measured again after it was heated or pressed solid
+    std::map<Kind, bench::ScaleReading> shown;  ///< loads as the scale of a bench showed them, not yet worked out
 };
 
 /// By how many pieces the loads of a lot are judged.

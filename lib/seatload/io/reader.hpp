@@ -20,6 +20,8 @@ class RowReader {
 
     std::size_t size() const { return list_.size(); }
     Position at() const { return at_; }
+    /// The member at `index`, which must be there, as it stands.
+    const Node& node(std::size_t index) const { return list_[index]; }
 
     /// The member at `index`, or nothing when the row is shorter or the member is wrong (then complained of).
     template <class T>

@@ -2,7 +2,6 @@
 #include <seatload/io/readings_file.hpp>
 
 #include <algorithm>
-#include <filesystem>
 #include <set>
 
 #include <seatload/bench/measured.hpp>
@@ -15,8 +14,6 @@
 
 namespace seatload::io {
 namespace {
-
-namespace fs = std::filesystem;
 
 /// A readings file as it is being read: the session, and where the readings of its springs stand.
 struct Draft {
@@ -214,22 +211,6 @@ Diagnostics all_complaints(const Document& document, const Draft& draft) {
     return all;
 }
 
-/// The text of a file, unless a link leads out of `folder`.
-Result<std::string> text_within(const fs::path& folder, const std::string& path) {
-    std::error_code failed;
-    if (!fs::exists(path, failed)) return read_text_file(path);  // which says what is wrong with it
-    const fs::path inside = fs::weakly_canonical(folder.empty() ? fs::path(".") : folder, failed);
-    const fs::path real = fs::weakly_canonical(path, failed);
-    const auto [end, rest] = std::mismatch(inside.begin(), inside.end(), real.begin(), real.end());
-    if (!failed && end != inside.end()) {
-        Diagnostic d;
-        d.place.file = path;
-        d.message = "a link leads out of the folder of the readings";
-        return d;
-    }
-    return read_text_file(path);
-}
-
 }  // namespace
 
 Result<bench::Readings> read_readings(std::string_view text, const std::string& file_name,
@@ -249,9 +230,7 @@ Result<bench::Readings> read_readings(std::string_view text, const std::string& 
 
 Result<bench::Readings> read_readings(std::string_view text, const std::string& file_name,
                                       const wire::Catalogue& catalogue) {
-    const fs::path folder = fs::path(file_name).parent_path();
-    return read_readings(text, file_name, catalogue,
-                         [&](const std::string& path) { return text_within(folder, path); });
+    return read_readings(text, file_name, catalogue, opener_beside(file_name, "the readings"));
 }
 
 }  // namespace seatload::io

@@ -2,9 +2,7 @@
 #include <seatload/io/readings_table.hpp>
 
 #include <algorithm>
-#include <filesystem>
 
-#include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/readings_csv.hpp>
 #include <seatload/io/readings_forms.hpp>
@@ -70,13 +68,6 @@ void read_rows(Reader& table, std::string_view key, const std::vector<Column>& u
         found.readings.push_back(read_row(row, *columns));
         found.places.push_back(row.at());
     }
-}
-
-/// The path of a table named in a file, from the folder of that file; empty when the name leads out of it.
-std::string path_beside(const std::string& file, const std::string& name) {
-    for (const std::string_view part : split(name, '/'))
-        if (!is_plain_file_name(part)) return {};
-    return (std::filesystem::path(file).parent_path() / name).string();
 }
 
 void read_csv(Reader& table, const FileOpener& open, PlacedReadings& found) {

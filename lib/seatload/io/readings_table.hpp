@@ -1,21 +1,18 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
 
 #include <seatload/bench/readings.hpp>
 #include <seatload/core/result.hpp>
+#include <seatload/io/beside.hpp>
 #include <seatload/io/csv.hpp>
 #include <seatload/io/reader.hpp>
 #include <seatload/io/readings_csv.hpp>
 
 namespace seatload::io {
-
-/// How a reader gets at the text of a table that a file names; by default from the disk.
-using FileOpener = std::function<Result<std::string>(const std::string& path)>;
 
 /// Readings with the places where they stand: in the TOML file, or in a CSV table beside it.
 struct PlacedReadings {
