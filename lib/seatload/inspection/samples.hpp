@@ -18,7 +18,7 @@ using Values = std::map<Kind, double>;  ///< in the unit of each kind
 struct Piece {
     std::string name;
     Values values;
-    Values after;  ///< measured again after it was heated or pressed solid
+    Values after;                               ///< measured again after it was heated or pressed solid
     std::map<Kind, bench::ScaleReading> shown;  ///< loads as the scale of a bench showed them, not yet worked out
 };
 

@@ -104,9 +104,10 @@ void read_readings_of_bench(Reader& table, const wire::Catalogue& catalogue, con
 
 void read_uncertainty(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, Draft& draft) {
     for (const Kind kind : inspection::kKinds) {
-        const auto doubt = inspection::measure(kind) == inspection::Measure::force    ? find_doubt<Force>(table, kind)
-                           : inspection::measure(kind) == inspection::Measure::length ? find_doubt<Length>(table, kind)
-                                                                                      : find_doubt<double>(table, kind);
+        const auto doubt = inspection::measure(kind) == inspection::Measure::force ? find_doubt<Force>(table, kind)
+                           : inspection::measure(kind) == inspection::Measure::length
+                               ? find_doubt<Length>(table, kind)
+                               : table.find<double>(key(kind), kPositive);
         if (doubt) draft.samples().expanded[kind] = *doubt;
     }
     read_readings_of_bench(table, catalogue, open, draft);
@@ -202,7 +203,7 @@ void expect_uncertainties(Document& document, Draft& draft) {
         if (draft.samples().expanded.contains(column.kind) || (is_load && document.find("uncertainty.readings")))
             continue;
         const std::string example = is_load                                                          ? "\"±0.05 N\""
-                                    : inspection::measure(column.kind) == inspection::Measure::count ? "\"±0.05\""
+                                    : inspection::measure(column.kind) == inspection::Measure::count ? "0.05"
                                                                                                      : "\"±0.02 mm\"";
         document.error(document.at("uncertainty"),
                        "nothing says how well " + std::string(key(column.kind)) + " was measured",

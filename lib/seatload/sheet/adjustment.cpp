@@ -41,6 +41,19 @@ std::string adjustable_quantities(const Facts& facts) {
                                       : facts.say("adjust.diameter", {{"diameter", diameter}});
 }
 
+std::optional<Amount> longest_free_length(const Facts& facts) {
+    if (!facts.longest_free_length || *facts.longest_free_length >= longest_by_loads(facts.spec)) return std::nullopt;
+    return facts.figures().length(*facts.longest_free_length, {3}, Rounding::down);
+}
+
+std::optional<Amount> coil_diameter_bound(const Facts& facts) {
+    if (!facts.diameter_is_adjustable() || !facts.diameter_tolerance) return std::nullopt;
+    const Length tolerance = facts.diameter_tolerance->value;
+    const spring::Spring& s = facts.spec.spring;
+    return facts.spec.bore_rules ? facts.figures().length(s.outside_diameter() + tolerance, {3}, Rounding::down)
+                                 : facts.figures().length(s.inside_diameter() - tolerance, {3}, Rounding::up);
+}
+
 std::string kept_bounds(const Facts& facts) {
     const check::Evaluation& e = facts.values;
     const Figures figures = facts.figures();
@@ -48,25 +61,14 @@ std::string kept_bounds(const Facts& facts) {
     if (e.smallest_length <= facts.spec.full_travel.length) bounds.push_back(facts.say("keep.smallest_length"));
     if (stress_at_limit(facts) <= facts.permissible_stress)
         bounds.push_back(facts.say("keep.stress", {{"stress", limited_stress(facts)}}));
-    if (facts.longest_free_length && *facts.longest_free_length < longest_by_loads(facts.spec)) {
-        const Amount longest = figures.length(*facts.longest_free_length, {3}, Rounding::down);
-        bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(longest)}}));
-    }
+    if (const auto longest = longest_free_length(facts))
+        bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(*longest)}}));
     if (facts.keeps_half_turn())
         bounds.push_back(
             facts.say("keep.half_turn", {{"slack", figures.number(facts.spec.limits.half_turn_slack, {2})}}));
-    if (facts.diameter_is_adjustable() && facts.diameter_tolerance) {
-        const Length tolerance = facts.diameter_tolerance->value;
-        const spring::Spring& s = facts.spec.spring;
-        bounds.push_back(
-            facts.spec.bore_rules
-                ? facts.say(
-                      "keep.outside_diameter",
-                      {{"diameter", with_unit(figures.length(s.outside_diameter() + tolerance, {3}, Rounding::down))}})
-                : facts.say(
-                      "keep.inside_diameter",
-                      {{"diameter", with_unit(figures.length(s.inside_diameter() - tolerance, {3}, Rounding::up))}}));
-    }
+    if (const auto bound = coil_diameter_bound(facts))
+        bounds.push_back(facts.spec.bore_rules ? facts.say("keep.outside_diameter", {{"diameter", with_unit(*bound)}})
+                                               : facts.say("keep.inside_diameter", {{"diameter", with_unit(*bound)}}));
     if (facts.spec.duty.is_dynamic()) bounds.push_back(facts.say("keep.stress_range"));
     return listed(bounds, facts.paper.words);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include <seatload/sheet/facts.hpp>
@@ -15,6 +16,11 @@ std::string adjustable_quantities(const Facts& facts);
 
 /// What must hold whatever the maker alters: "Ln at or below L2, τ at Lc within its limit and ...". May be empty.
 std::string kept_bounds(const Facts& facts);
+
+/// The bounds among them that can be measured on a piece, as printed; nothing where none is. The coil diameter has one
+/// only when the maker may alter it.
+std::optional<Amount> longest_free_length(const Facts& facts);
+std::optional<Amount> coil_diameter_bound(const Facts& facts);
 
 /// The static stress that is limited, "τ at Lc", and its value for the nominal spring.
 std::string limited_stress(const Facts& facts);

@@ -7,6 +7,7 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/adjustment.hpp>
+#include <seatload/sheet/inspection_limits.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
 
@@ -47,7 +48,7 @@ constexpr double kBakeTo = 220.0;
 /// The limit, and in brackets the grade it corresponds to: the standard's shares are from memory.
 std::string square_limit(const Facts& facts, Length limit) {
     return facts.say("coil.square_limit",
-                     {{"limit", with_unit(facts.figures().length(limit, {2}, Rounding::down))},
+                     {{"limit", with_unit(end_limit(facts, limit))},
                       {"grade", facts.say("grade.one", {{"grade", std::to_string(facts.spec.squareness_grade)}})}});
 }
 
@@ -198,15 +199,8 @@ Entries heat_entries(const Facts& facts) {
         is_firm(relief->evidence) ? words : facts.say("process.ageing_unconfirmed", {{"cycle", reference(words)}})}};
 }
 
-/// What measuring may be uncertain by, of the whole tolerance of a load (common practice, no source).
-constexpr double kUncertaintyShare = 0.1;
-
 std::string allowed_uncertainty(const Facts& facts) {
-    const Figures figures = facts.figures();
-    const auto most = [&](const record::LoadAtLength& load) {
-        const double room = kUncertaintyShare * in_newton(load.plus + load.minus);
-        return with_unit(figures.significant(Unit::newton, room, 2, Rounding::down));
-    };
+    const auto most = [&](const record::LoadAtLength& load) { return with_unit(allowed_uncertainty(facts, load)); };
     return facts.say("inspection.uncertainty",
                      {{"first", most(facts.spec.seated)}, {"second", most(facts.spec.full_travel)}});
 }

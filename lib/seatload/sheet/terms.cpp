@@ -10,9 +10,6 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr int kLargestFullyTested =
-    150;  ///< lot size up to which every piece is load-tested (common practice, no source)
-
 /// The deviations of a toleranced number in brackets: "0.800 (± 0.013)".
 std::string bracketed_deviation(const std::string& words) {
     const auto space = words.find(' ');

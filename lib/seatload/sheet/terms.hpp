@@ -56,6 +56,8 @@ std::string certificate_type(const record::Spec& spec);
 /// How the lot is measured, in order.
 std::string test_sequence(const Facts& facts);
 
+/// Lot size up to which every piece is load-tested (common practice, no source).
+inline constexpr int kLargestFullyTested = 150;
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);
 /// How many pieces are measured for loads, coil diameter and ends; a diameter that the maker may alter has no tolerance

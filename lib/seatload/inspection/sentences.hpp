@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/inspection/forecast.hpp>
+#include <seatload/inspection/lot_verdict.hpp>
+#include <seatload/inspection/set_loss.hpp>
+
+// What our own report of an inspection says in words, in English.
+
+namespace seatload::inspection {
+
+/// "0.05 N" with so many decimals; a count has no unit.
+std::string shown(double value, Kind kind, int decimals);
+
+/// Decimals that values of this uncertainty deserve: two digits of it, three decimals where none is known.
+int decimals_of(double expanded);
+
+/// The rule each value was judged by.
+std::string rule_sentence();
+
+/// What the number of pieces measured protects from, with its numbers.
+std::vector<std::string> protection_sentences(const LotInspection& lot);
+
+/// What the statistics are, and what they take for granted.
+std::string statistics_sentence();
+
+/// How the loads compare with what simulation foretold.
+std::vector<std::string> forecast_sentences(const LotInspection& lot, const Forecast& forecast);
+
+/// What a treatment took, beside the guidance.
+std::vector<std::string> set_sentences(const LotInspection& lot, const Forecast* forecast);
+
+/// What is left to the eye, and what is no part of the verdict.
+std::string eye_sentence();
+
+}  // namespace seatload::inspection
