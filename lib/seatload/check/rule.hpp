@@ -31,6 +31,15 @@ enum class Along {
 /// once for a diameter).
 enum class Coils { matter, do_not_matter };
 
+/// How a rule's answer follows a number that grows while all else stays. Claims hold for an index over 1 and for load
+/// bounds not below zero.
+enum class Trend {
+    level,    ///< it does not move, to the last bit
+    helps,    ///< what passes goes on passing
+    hurts,    ///< what fails goes on failing
+    unclear,  ///< nothing is claimed: it may turn
+};
+
 /// One limit: what is measured, against what, and why.
 struct Rule {
     std::string_view id;       ///< key in JSON and tests
@@ -40,6 +49,8 @@ struct Rule {
     Sense sense;
     Along along;
     Coils coils;
+    Trend with_diameter;  ///< a larger mean diameter, the wire the same
+    Trend with_coils;     ///< more coils
     std::string_view source;
     bool (*applies)(const DemandNumbers&, spring::Ends);
     Measure (*measure)(const Coil&, double free_length_mm);
@@ -56,6 +67,13 @@ inline bool passes(Sense sense, const Measure& m) {
 
 inline bool passes(const Rule& rule, const Coil& coil, double free_length_mm) {
     return passes(rule.sense, rule.measure(coil, free_length_mm));
+}
+
+/// Whether a measure keeps its bound moved by a share of it and a little more, outwards (or inwards, when negative):
+/// far more than rounding can move one coil's value past another's, far less than anyone can measure.
+inline bool passes_moved(Sense sense, const Measure& m, double share) {
+    const double slack = kInclusive * std::abs(m.limit) + share * (std::abs(m.limit) + 1e-3);
+    return sense == Sense::at_least ? m.value >= m.limit - slack : m.value <= m.limit + slack;
 }
 
 /// How far inside its bound a measure lies, as a share of the bound (negative outside; the plain distance for a bound
