@@ -80,6 +80,8 @@ void add_request(PageFlow& flow, std::span<const Facts> alternatives, const Enqu
     words = facts.say("enquiry.sheets_follow");
     if (!letter.form_name.empty()) words += " " + facts.say("enquiry.form_attached", {{"file", letter.form_name}});
     flow.paragraph(words);
+    for (const SameWire& same : letter.same_wire)
+        if (const std::string shared = same_wire_words(alternatives, same); !shared.empty()) flow.paragraph(shared);
     add_correspondence(flow, facts, letter.correspondence);
 }
 
@@ -236,6 +238,8 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
     }
     EnquiryLetter clean = letter;
     clean.correspondence = printable(letter.correspondence, diagnostics);
+    for (SameWire& same : clean.same_wire)
+        for (record::Spec& other : same.others) other = printable(other, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
 
     std::vector<Drawing> pages = cover(known, clean);

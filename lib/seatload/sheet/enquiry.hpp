@@ -10,6 +10,7 @@
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sheet/paper.hpp>
+#include <seatload/sheet/same_wire.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
 
@@ -25,8 +26,9 @@ struct EnquiryAlternative {
 /// What an enquiry says beside the springs.
 struct EnquiryLetter {
     demand::Correspondence correspondence;
-    std::string form_name = {};  ///< a plain file name; empty: no form is attached
-    std::string form = {};       ///< the form to reply on, as a text
+    std::string form_name = {};            ///< a plain file name; empty: no form is attached
+    std::string form = {};                 ///< the form to reply on, as a text
+    std::vector<SameWire> same_wire = {};  ///< alternatives that share their wire with other enquiries
 };
 
 /// The enquiry to a maker: what is asked, by when and where to he answers, the alternatives compared, what he may
