@@ -86,6 +86,8 @@ DemandNumbers numbers(const demand::Requirement& requirement) {
     if (requirement.duty.frequency) n.frequency_hz = in_hertz(*requirement.duty.frequency);
     n.endurance_mpa = spring::zimmerli_mpa(requirement.duty.peened);
     n.load_grade = requirement.load_grade;
+    n.release_counts = requirement.full_travel_load.at_most || requirement.plunger;
+    n.preference = requirement.preference;
     return n;
 }
 

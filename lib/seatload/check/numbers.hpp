@@ -31,6 +31,8 @@ struct DemandNumbers {
     std::optional<double> frequency_hz;
     spring::EnduranceStress<double> endurance_mpa{};
     int load_grade = 2;
+    bool release_counts = false;    ///< something must push the spring back: the less it gives at full travel the better
+    demand::Preference preference;  ///< by which springs that fit are ranked
 };
 
 DemandNumbers numbers(const demand::Requirement& requirement);

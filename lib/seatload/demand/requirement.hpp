@@ -9,6 +9,7 @@
 #include <seatload/demand/limits.hpp>
 #include <seatload/demand/load_band.hpp>
 #include <seatload/demand/plunger.hpp>
+#include <seatload/demand/preference.hpp>
 #include <seatload/demand/revision.hpp>
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
@@ -125,6 +126,7 @@ struct Requirement {
     spring::Hand hand = spring::Hand::right;
     Grid grid;
     Limits limits;
+    Preference preference;
     int load_grade = 2;  ///< EN 15800 grade the tolerance room is counted in
     int alternatives = 5;
     std::vector<std::string> notes;          ///< printed on the sheet

@@ -8,6 +8,7 @@
 #include <seatload/io/identity_table.hpp>
 #include <seatload/io/own_wire.hpp>
 #include <seatload/io/plunger_table.hpp>
+#include <seatload/io/preference_table.hpp>
 #include <seatload/io/requirement_check.hpp>
 #include <seatload/io/revision_tables.hpp>
 #include <seatload/io/space_check.hpp>
@@ -112,6 +113,7 @@ demand::Requirement read_tables(Reader& root) {
     visit(root.table("grid"), [&](auto& f) { visit_grid(f, requirement.grid); });
     requirement.limits = demand::school_defaults(spring::School::en_13906);
     if (auto table = root.table("limits")) requirement.limits = read_limits(*table);
+    if (auto table = root.table("prefer")) requirement.preference = read_preference(*table);
     visit(root.table("order"), [&](auto& f) { visit_order(f, requirement); });
     visit(root.table("enquiry"), [&](auto& f) { visit_correspondence(f, requirement.correspondence); });
     return requirement;
@@ -138,10 +140,12 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
         requirement = read_tables(root);
     }
     check_requirement(document, requirement, catalogue);
+    check_preference(document, requirement, catalogue);
     expect_time_to_reply(document, requirement);
     if (document.has_error()) return document.diagnostics();
     work_out_loads(requirement);
     spell_as_catalogue(requirement.wire.grades, catalogue);
+    spell_as_catalogue(requirement.preference.grades, catalogue);
     return {std::move(requirement), document.diagnostics()};
 }
 

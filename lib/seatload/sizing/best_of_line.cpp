@@ -2,7 +2,6 @@
 #include <seatload/sizing/best_of_line.hpp>
 
 #include <algorithm>
-#include <tuple>
 
 namespace seatload::sizing {
 namespace {
@@ -21,47 +20,65 @@ long first_true(long low, long high, const Question& question) {
     return low;
 }
 
-/// Of two that are equally good the one of the smaller coil, then of fewer coils: whichever line came first.
-bool comes_before(const Candidate& a, const Candidate& b) {
-    if (better(a.merit, b.merit)) return true;
-    if (better(b.merit, a.merit)) return false;
-    return std::tie(a.mean_diameter_mm, a.total_coils) < std::tie(b.mean_diameter_mm, b.total_coils);
-}
-
-}  // namespace
-
-BestOfLines::BestOfLines(std::span<const double> free_lengths, std::size_t wire, long mean_diameters)
-    : free_lengths_(free_lengths), wire_(wire), cells_(static_cast<std::size_t>(mean_diameters)) {}
-
-void BestOfLines::take(const check::Coil& coil, long diameter, long from, long to) {
-    MapCell& cell = cells_[static_cast<std::size_t>(diameter)];
-    fit_ += static_cast<unsigned long long>(to - from);
-    cell.fit += static_cast<unsigned long long>(to - from);
-    keep_best(coil, cell, from, to);
-}
-
 /// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most
-/// room stands where they meet. Of the free lengths with as many tenths of room the shortest has the most stress
-/// margin.
-void BestOfLines::keep_best(const check::Coil& coil, MapCell& cell, long from, long to) {
+/// stands where they meet.
+template <class FreeLength>
+long roomiest(const check::Coil& coil, long from, long to, const FreeLength& free_length) {
     const auto rooms = [&](long index) { return tolerance_rooms(coil, free_length(index)); };
     const auto tenths = [&](long index) {
         const Rooms r = rooms(index);
         return room_in_tenths(std::min(r.below, r.above));
     };
-    long peak = first_true(from, to - 1, [&](long index) {
+    const long peak = first_true(from, to - 1, [&](long index) {
         const Rooms r = rooms(index);
         return r.below >= r.above;
     });
-    if (peak > from && tenths(peak - 1) >= tenths(peak)) --peak;
-    const double most = tenths(peak);
-    cell.room_in_tenths = std::max(cell.room_in_tenths, most);
-    offer(coil, free_length(first_true(from, peak, [&](long index) { return tenths(index) >= most; })));
+    return peak > from && tenths(peak - 1) >= tenths(peak) ? peak - 1 : peak;
 }
 
-void BestOfLines::offer(const check::Coil& coil, double L0) {
-    const Candidate found{wire_, coil.ends, coil.D_mm, coil.total_coils, L0, merit(coil, L0)};
-    if (!best_ || comes_before(found, *best_)) best_ = found;
+}  // namespace
+
+BestOfLines::BestOfLines(std::span<const double> free_lengths, std::size_t wire, long mean_diameters, Front& front)
+    : free_lengths_(free_lengths), wire_(wire), front_(front), cells_(static_cast<std::size_t>(mean_diameters)) {}
+
+Candidate BestOfLines::candidate(const check::Coil& coil, long index) const {
+    const double L0 = free_length(index);
+    return {wire_, coil.ends, coil.D_mm, coil.total_coils, L0, merit(coil, L0)};
+}
+
+void BestOfLines::take(const check::Coil& coil, long diameter, long from, long to) {
+    MapCell& cell = cells_[static_cast<std::size_t>(diameter)];
+    fit_ += static_cast<unsigned long long>(to - from);
+    cell.fit += static_cast<unsigned long long>(to - from);
+    const long peak = roomiest(coil, from, to, [&](long index) { return free_length(index); });
+    const Rooms most = tolerance_rooms(coil, free_length(peak));
+    cell.room_in_tenths = std::max(cell.room_in_tenths, room_in_tenths(std::min(most.below, most.above)));
+    // A longer spring than that has less room and is worse in all else too: more load, more stress, more wire.
+    walk(coil, from, peak);
+}
+
+bool BestOfLines::is_hopeless(const Candidate& best_possible, const demand::Order& order) const {
+    return best_ && front_.is_beyond(standing(best_possible.merit)) && !comes_before(best_possible, *best_, order);
+}
+
+/// Of the free lengths from `from` to `to`, over which the room grows, none can be better than one with the room of the
+/// longest and all else of the shortest. The longer half comes first, as it is the one most likely to hold the best.
+void BestOfLines::walk(const check::Coil& coil, long from, long to) {
+    const Candidate shortest = candidate(coil, from);
+    Candidate best_possible = shortest;
+    if (to > from) {
+        const Rooms rooms = tolerance_rooms(coil, free_length(to));
+        best_possible.merit.tolerance_room = std::min(rooms.below, rooms.above);
+    }
+    const demand::Order& order = coil.demand.preference.order;
+    if (is_hopeless(best_possible, order)) return;
+    if (standing(shortest.merit) == standing(best_possible.merit)) {
+        if (!best_ || comes_before(shortest, *best_, order)) best_ = shortest;
+        return front_.offer(shortest);
+    }
+    const long middle = from + (to - from) / 2;
+    walk(coil, middle + 1, to);
+    walk(coil, from, middle);
 }
 
 }  // namespace seatload::sizing

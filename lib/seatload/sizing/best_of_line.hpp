@@ -7,6 +7,7 @@
 
 #include <seatload/sizing/candidate.hpp>
 #include <seatload/sizing/fit_map.hpp>
+#include <seatload/sizing/front.hpp>
 
 namespace seatload::sizing {
 
@@ -14,8 +15,9 @@ namespace seatload::sizing {
 /// only those at which something fits come here, in no order that anything may depend on.
 class BestOfLines {
   public:
-    /// `free_lengths` [mm] must outlive this.
-    BestOfLines(std::span<const double> free_lengths, std::size_t wire, long mean_diameters);
+    /// `free_lengths` [mm] and `front` must outlive this. The front is offered what fits; what is in it already spares
+    /// looking at what is no better.
+    BestOfLines(std::span<const double> free_lengths, std::size_t wire, long mean_diameters, Front& front);
 
     /// Takes the free lengths with indices `from` up to, not with, `to`; all of them fit the coil, and there is at
     /// least one. `diameter` is the index of the coil's mean diameter.
@@ -27,11 +29,13 @@ class BestOfLines {
 
   private:
     double free_length(long index) const { return free_lengths_[static_cast<std::size_t>(index)]; }
-    void keep_best(const check::Coil& coil, MapCell& cell, long from, long to);
-    void offer(const check::Coil& coil, double L0);
+    void walk(const check::Coil& coil, long from, long to);
+    bool is_hopeless(const Candidate& best_possible, const demand::Order& order) const;
+    Candidate candidate(const check::Coil& coil, long index) const;
 
     std::span<const double> free_lengths_;
     std::size_t wire_;
+    Front& front_;
     unsigned long long fit_ = 0;
     std::optional<Candidate> best_;
     std::vector<MapCell> cells_;  ///< one a mean diameter

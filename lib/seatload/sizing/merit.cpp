@@ -25,15 +25,45 @@ double wire_cost(const check::Coil& c, double L0) {
     return *c.wire.relative_cost * spring::wire_mass(c.wire.density_t_mm3, c.wire.d_mm, length);
 }
 
+/// The steps of a share in which a positive number is counted: each is so much larger than the one before.
+int step_of(double number, double share) {
+    if (number <= 0.0) return std::numeric_limits<int>::min();
+    if (!std::isfinite(number)) return std::numeric_limits<int>::max();
+    return static_cast<int>(std::ceil(std::log(number) / std::log1p(share) - 1e-9));
+}
+
+constexpr double kCostStep = 0.05;     // prices of wire differ more than this between two orders
+constexpr double kReleaseStep = 0.02;  // well under the tolerance of any load
+constexpr double kMostTenths = 1e6;    // more room than any number has to hold; also that of unlimited loads
+constexpr double kStraight = 0.1;      // turns off a half turn over, within which a spring stands straight
+
+bool leans(const check::Coil& c) {
+    const double over = c.active_coils - std::floor(c.active_coils);
+    return c.demand.slides && std::abs(over - 0.5) > kStraight + 1e-9;
+}
+
 }  // namespace
 
 double room_in_tenths(double tolerance_room) { return std::floor(10.0 * tolerance_room + 1e-9); }
 
-bool better(const Merit& a, const Merit& b) {
-    const auto key = [](const Merit& m) {
-        return std::tuple(-room_in_tenths(m.tolerance_room), -m.stress_margin, m.cost);
-    };
-    return key(a) < key(b);
+Standing standing(const Merit& m) {
+    const double tenths = std::min(room_in_tenths(m.tolerance_room), kMostTenths);
+    const double per_cent = std::floor(100.0 * m.stress_margin + 1e-9);
+    return {m.leans ? 1 : 0, -static_cast<int>(tenths), -static_cast<int>(per_cent), step_of(m.cost, kCostStep),
+            step_of(m.release_n, kReleaseStep)};
+}
+
+Standing ranked(const Standing& steps, const demand::Order& order) {
+    Standing sorted{steps[0]};
+    for (std::size_t i = 0; i < order.size(); ++i) sorted[1 + i] = steps[place_of(order[i])];
+    return sorted;
+}
+
+bool better(const Merit& a, const Merit& b, const demand::Order& order) {
+    const Standing of_a = ranked(standing(a), order), of_b = ranked(standing(b), order);
+    if (of_a != of_b) return of_a < of_b;
+    const auto fine = [](const Merit& m) { return std::tuple(-m.stress_margin, m.cost, m.release_n); };
+    return fine(a) < fine(b);
 }
 
 Rooms tolerance_rooms(const check::Coil& c, double L0) {
@@ -56,7 +86,8 @@ Rooms tolerance_rooms(const check::Coil& c, double L0) {
 Merit merit(const check::Coil& c, double L0) {
     const Rooms rooms = tolerance_rooms(c, L0);
     const check::Rule& stress = stress_rule();
-    return {std::min(rooms.below, rooms.above), check::margin(stress.sense, stress.measure(c, L0)), wire_cost(c, L0)};
+    return {std::min(rooms.below, rooms.above), check::margin(stress.sense, stress.measure(c, L0)), wire_cost(c, L0),
+            c.demand.release_counts ? c.cold_load_n(L0, c.demand.full_travel_height_mm) : 0.0, leans(c)};
 }
 
 }  // namespace seatload::sizing

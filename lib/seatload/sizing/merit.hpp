@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <array>
 #include <limits>
 
 #include <seatload/check/numbers.hpp>
@@ -16,13 +17,30 @@ struct Merit {
     double stress_margin = 0.0;
     /// Wire cost of one spring in units of a tonne of hard-drawn wire; infinite when the grade's cost is not known.
     double cost = std::numeric_limits<double>::infinity();
+    /// Load that the mechanism has to push back at full travel, cold and new [N]; 0 where nothing pushes it back.
+    double release_n = 0.0;
+    /// Its active coils are not half a turn over, and a seat can slide: it leans when it is pushed straight.
+    bool leans = false;
 };
 
-/// Tolerance room counted in tenths, the finest difference worth an order: within a tenth the stress decides.
+/// Tolerance room counted in tenths, the finest difference worth an order.
 double room_in_tenths(double tolerance_room);
 
-/// True when `a` is better: more tolerance room in whole tenths, then more stress margin, then cheaper wire.
-bool better(const Merit& a, const Merit& b);
+/// A merit counted in steps, smaller being better: leaning (0 or 1), then by demand::Criterion tolerance room in
+/// tenths, stress margin in per cent, cost in steps of 5 % and load at full travel in steps of 2 %. Finer differences
+/// are smaller than what is known of tolerances, strengths and prices.
+using Standing = std::array<int, 5>;
+Standing standing(const Merit& merit);
+
+/// The place of a criterion in a standing.
+constexpr std::size_t place_of(demand::Criterion criterion) { return 1 + static_cast<std::size_t>(criterion); }
+
+/// The steps in the order in which they decide; a spring that leans comes after any that does not.
+Standing ranked(const Standing& steps, const demand::Order& order);
+
+/// True when `a` is better: by their steps in the order given, then by more stress margin, cheaper wire and less load
+/// at full travel, however little.
+bool better(const Merit& a, const Merit& b, const demand::Order& order = demand::kUsualOrder);
 
 /// Tolerance room towards the lower and the upper load limits. The first grows with the free length, the second falls.
 struct Rooms {

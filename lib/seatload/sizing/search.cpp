@@ -72,14 +72,14 @@ Overlap overlap(const std::vector<Cut>& cuts, long all) {
 class WireSearch {
   public:
     WireSearch(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables,
-               std::size_t wire, spring::Ends ends)
+               std::size_t wire, spring::Ends ends, Front& front)
         : space_(space),
           free_lengths_(free_lengths),
           tables_(tables),
           wire_(wire),
           ends_(ends),
           active_(active_rules(space, ends)),
-          lines_(free_lengths, wire, space.wires[wire].mean_diameters.count) {
+          lines_(free_lengths, wire, space.wires[wire].mean_diameters.count, front) {
         rejections_.resize(check::rules().size());
     }
 
@@ -204,7 +204,8 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     census.best.resize(jobs);
     SharedMap map(space);
     share_out(jobs, static_cast<unsigned>(parts.size()), [&](std::size_t job, std::size_t worker) {
-        WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()]);
+        WireSearch one(space, free_lengths, tables, job / space.ends.size(), space.ends[job % space.ends.size()],
+                       parts[worker].front);
         one.run();
         add(parts[worker], one.lines().fit(), one.rejections());
         census.best[job] = one.lines().best();
@@ -212,7 +213,10 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
         if (worker == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
     });
     census.rejections.resize(check::rules().size());
-    for (const Census& part : parts) add(census, part.fit, part.rejections);
+    for (const Census& part : parts) {
+        add(census, part.fit, part.rejections);
+        census.front.merge(part.front);
+    }
     census.map = map.take();
     return census;
 }

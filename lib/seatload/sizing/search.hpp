@@ -7,6 +7,7 @@
 
 #include <seatload/sizing/candidate.hpp>
 #include <seatload/sizing/fit_map.hpp>
+#include <seatload/sizing/front.hpp>
 #include <seatload/sizing/space.hpp>
 
 namespace seatload::sizing {
@@ -23,6 +24,7 @@ struct Census {
     unsigned long long fit = 0;
     std::vector<Rejections> rejections;          ///< by rule, in the order of check::rules()
     std::vector<std::optional<Candidate>> best;  ///< of each wire and ends, index wire * ends.size() + ends
+    Front front;                                 ///< of all that fits
     std::vector<MapRow> map;                     ///< by rising wire diameter
 };
 

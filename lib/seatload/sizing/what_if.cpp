@@ -36,10 +36,10 @@ std::vector<Value> values(const Requirement& requirement, const WhatIf& question
 }
 
 /// The first of the best, so that equals are told the same way at any time.
-const Candidate* best_of(const Census& census) {
+const Candidate* best_of(const Census& census, const demand::Order& order) {
     const Candidate* best = nullptr;
     for (const auto& each : census.best)
-        if (each && (best == nullptr || better(each->merit, best->merit))) best = &*each;
+        if (each && (best == nullptr || better(each->merit, best->merit, order))) best = &*each;
     return best;
 }
 
@@ -58,7 +58,7 @@ WhatIfRow row(const Requirement& requirement, const WhatIfNumber& number, const 
     const Space space = search_space(changed, setting.catalogue);
     const Census census = search(space, setting.tables, setting.options);
     WhatIfRow found{value.number, value.is_stated, census.looked_at, census.fit, {}};
-    if (const Candidate* best = best_of(census)) found.best = described(*best, space, requirement.hand);
+    if (const Candidate* best = best_of(census, requirement.preference.order)) found.best = described(*best, space, requirement.hand);
     return found;
 }
 
