@@ -60,6 +60,18 @@ void add_bench(CLI::App& app, BenchOptions& o) {
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
+void add_inspect(CLI::App& app, InspectOptions& o) {
+    CLI::App& c = add_command(app, "inspect", "judge a lot by samples measured of it");
+    c.add_option("SPEC", o.spec, "spec the lot was made to")->required();
+    c.add_option("SAMPLES", o.samples, "file of what was measured")->required();
+    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_wire_file(c, o.wire_file);
+    c.add_flag_callback(
+        "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
+    c.add_flag("--overwrite", o.overwrite, "write over a record edited by hand, too");
+    c.add_flag("--json", o.json, "write JSON");
+}
+
 void add_wire(CLI::App& app, WireOptions& o) {
     CLI::App& c = add_command(app, "wire", "list the wire grades, or show one");
     c.add_option("GRADE", o.grade, "grade to show, such as ASTM-A401; else all are listed");
@@ -191,14 +203,15 @@ std::string help_hint(const CLI::App& app) {
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
                       ReplyOptions reply, ReportOptions report, BudgetOptions budget, BenchOptions bench,
-                      const Terminal& terminal) {
-    wire.width = check.width = size.width = reply.width = budget.width = bench.width = terminal.width;
+                      InspectOptions inspect, const Terminal& terminal) {
+    wire.width = check.width = size.width = reply.width = budget.width = bench.width = inspect.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
     if (name == "check") return check;
     if (name == "size") return size;
     if (name == "bench") return bench;
+    if (name == "inspect") return inspect;
     if (name == "budget") return budget;
     if (name == "report") return report;
     if (name == "reply") return reply;
@@ -227,6 +240,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     ReplyOptions reply;
     BudgetOptions budget;
     BenchOptions bench;
+    InspectOptions inspect;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
@@ -246,6 +260,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     add_sheet(app, sheet);
     add_report(app, report);
     add_reply(app, reply);
+    add_inspect(app, inspect);
     const std::vector<const char*> words = with_help(app, argc, argv);
     const int count = static_cast<int>(words.size());
     try {
@@ -258,7 +273,7 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
             << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, terminal), 0};
+    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, inspect, terminal), 0};
 }
 
 }  // namespace seatload::cli

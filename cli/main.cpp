@@ -10,6 +10,7 @@
 #include <cli/bench_command.hpp>
 #include <cli/budget_command.hpp>
 #include <cli/check_command.hpp>
+#include <cli/inspect_command.hpp>
 #include <cli/reply_command.hpp>
 #include <cli/report_command.hpp>
 #include <cli/session.hpp>
@@ -49,6 +50,7 @@ int run(const cli::Options& options) {
             using O = std::decay_t<decltype(o)>;
             if constexpr (std::is_same_v<O, cli::WireOptions>) return cli::run_wire(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::CheckOptions>) return cli::run_check(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::InspectOptions>) return cli::run_inspect(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::BenchOptions>) return cli::run_bench(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::BudgetOptions>) return cli::run_budget(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SizeOptions>) return cli::run_size(o, std::cout, std::cerr);

@@ -78,7 +78,19 @@ struct BenchOptions {
     int width = 80;
 };
 
-using Options = std::variant<BenchOptions, BudgetOptions, WireOptions, CheckOptions, SizeOptions, SheetOptions,
-                             ReplyOptions, ReportOptions>;
+/// What `seatload inspect` was asked for.
+struct InspectOptions {
+    std::string spec;
+    std::string samples;
+    std::string output = "output";  ///< folder for the record of the lot and the report
+    std::string wire_file;
+    bool papers = true;
+    bool overwrite = false;  ///< a record in the folder that was edited by hand too
+    bool json = false;
+    int width = 80;
+};
+
+using Options = std::variant<InspectOptions, BenchOptions, BudgetOptions, WireOptions, CheckOptions, SizeOptions,
+                             SheetOptions, ReplyOptions, ReportOptions>;
 
 }  // namespace seatload::cli
