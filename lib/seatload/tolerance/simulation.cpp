@@ -10,21 +10,13 @@
 #include <boost/random/normal_distribution.hpp>
 #include <seatload/core/assert.hpp>
 #include <seatload/spring/rate.hpp>
+#include <seatload/tolerance/counter_random.hpp>
+#include <seatload/tolerance/cut_normal.hpp>
 
 namespace seatload::tolerance {
 namespace {
 
-constexpr long kBlock = 4096;        ///< springs drawn from one seed
-constexpr double kDeviations = 3.0;  ///< a tolerance in standard deviations
-
-/// Seed of a block that has nothing to do with its neighbours' (the splitmix64 finaliser, Steele, Lea and Flood, "Fast
-/// splittable pseudorandom number generators", 2014).
-std::uint64_t block_seed(std::uint64_t seed, std::uint64_t block) {
-    std::uint64_t z = seed + (block + 1) * 0x9E3779B97F4A7C15ULL;
-    z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9ULL;
-    z = (z ^ (z >> 27)) * 0x94D049BB133111EBULL;
-    return z ^ (z >> 31);
-}
+constexpr long kBlock = 4096;  ///< springs drawn from one seed
 
 /// Draws numbers of a drawing; the same block draws the same numbers each time it is asked.
 class Draw {
@@ -141,7 +133,7 @@ class Simulation {
 
     Tally block(long index, const Adjusting& adjusting, bool in_full) const {
         Tally t = empty();
-        Draw draw(block_seed(options_.seed, static_cast<std::uint64_t>(index)));
+        Draw draw(counter_random(options_.seed, static_cast<std::uint64_t>(index)));
         const long springs = std::min(kBlock, options_.springs - index * kBlock);
         for (long s = 0; s < springs; ++s) {
             const Made made = make(model_, options_.lot, draw);

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/tolerance/made_springs.hpp>
+
+#include <algorithm>
+
+#include <seatload/tolerance/counter_random.hpp>
+#include <seatload/tolerance/cut_normal.hpp>
+
+namespace seatload::tolerance {
+namespace {
+
+constexpr std::uint64_t kWordsPerSpring = kMadeNumbers / 2;
+
+/// Numbers of an order that are the same for all its springs.
+struct Aim {
+    explicit Aim(const MadeOrder& o)
+        : rate((o.loads[1] - o.loads[0]) / (o.lengths[0] - o.lengths[1])),
+          load(0.5 * (o.loads[0] + o.loads[1])),
+          length(0.5 * (o.lengths[0] + o.lengths[1])),
+          side(o.outside_rules ? -1.0 : 1.0) {}
+
+    double rate;    ///< that gives both loads
+    double load;    ///< half way between the two
+    double length;  ///< where the spring gives it
+    double side;    ///< of the wire's diameter in D = De - d or Di + d
+};
+
+/// 1 + x to the power of a third, for x that a tolerance brings about: good to 5e-5 at x = 0.1, and what is missed the
+/// free length takes up.
+double cube_root_of_one_and(double x) { return 1.0 + x * (1.0 / 3.0 - x * (1.0 / 9.0)); }
+
+}  // namespace
+
+void draw_strays(std::uint64_t seed, std::uint64_t first, MadeStrays& strays) {
+    const CutNormal& curve = CutNormal::table();
+    for (std::size_t i = 0; i < kMadeChunk; ++i)
+        for (std::size_t k = 0; k < kWordsPerSpring; ++k) {
+            const std::uint64_t word = counter_random(seed, (first + i) * kWordsPerSpring + k);
+            strays[2 * k][i] = curve(static_cast<std::uint32_t>(word));
+            strays[2 * k + 1][i] = curve(static_cast<std::uint32_t>(word >> 32));
+        }
+}
+
+std::size_t corner_strays(MadeStrays& strays) {
+    constexpr std::size_t kCorners = std::size_t{1} << kMadeNumbers;
+    for (std::size_t i = 0; i < kMadeChunk; ++i)
+        for (std::size_t k = 0; k < kMadeNumbers; ++k)
+            strays[k][i] = (std::min(i, kCorners - 1) >> k & 1) != 0 ? 1.0 : -1.0;
+    return kCorners;
+}
+
+void make_springs(const MadeOrder& order, const MadeAllowance& allowance, const MadeStrays& strays, MadeSprings& out) {
+    const Aim aim(order);
+    const auto& [by_wire, by_modulus, by_lot, by_coil, by_coils, by_length] = strays;
+    const double smallest_lot = order.coil_diameter - allowance.lot_coil_diameter;
+    const double largest_lot = order.coil_diameter + allowance.lot_coil_diameter;
+    for (std::size_t i = 0; i < kMadeChunk; ++i) {
+        const double d = order.wire_diameter + allowance.wire_diameter * by_wire[i];
+        const double G = order.shear_modulus + allowance.shear_modulus * by_modulus[i];
+        const double stiffness = 0.125 * G * (d * d) * (d * d);
+        const double found = order.coil_diameter + allowance.lot_coil_diameter * by_lot[i];
+        const double found_D = found + aim.side * d;
+        const double wanted_n = stiffness / (found_D * found_D * found_D * aim.rate);
+        const double n = std::min(std::max(wanted_n, order.fewest_coils), order.most_coils);
+        const double wanted = found_D * cube_root_of_one_and(wanted_n / n - 1.0) - aim.side * d;
+        const double lot_D = std::min(std::max(wanted, smallest_lot), largest_lot) + aim.side * d;
+        const double softness = lot_D * lot_D * lot_D * n / stiffness;
+        out.d[i] = d;
+        out.modulus[i] = G;
+        out.D[i] = lot_D + allowance.coil_diameter * by_coil[i];
+        out.n[i] = n + allowance.active_coils * by_coils[i];
+        out.L0[i] = aim.length + aim.load * softness + allowance.free_length * by_length[i];
+        out.rate[i] = stiffness / (out.D[i] * out.D[i] * out.D[i] * out.n[i]);
+        out.seated[i] = out.rate[i] * (out.L0[i] - order.lengths[0]);
+        out.full[i] = out.rate[i] * (out.L0[i] - order.lengths[1]);
+    }
+}
+
+}  // namespace seatload::tolerance
