@@ -21,7 +21,7 @@ struct CheckOptions {
 
 /// What `seatload size` was asked for.
 struct SizeOptions {
-    std::string requirement;
+    std::vector<std::string> requirements;  ///< of several, what serves all of them is looked for too
     std::string output = "output";  ///< folder for the papers
     std::string wire_file;
     std::string what_if;   ///< "bore=8.5 mm..9.5 mm": tried at these values instead; empty: not asked

@@ -9,6 +9,7 @@
 #include <cli/papers.hpp>
 #include <cli/progress_bar.hpp>
 #include <cli/session.hpp>
+#include <cli/size_family.hpp>
 #include <cli/size_run.hpp>
 #include <cli/size_what_if.hpp>
 #include <cli/text_wrap.hpp>
@@ -19,9 +20,9 @@ namespace {
 /// Says why no spring was looked for.
 void tell_contradiction(const demand::Budget& budget, const SizeOptions& options, std::ostream& out) {
     if (options.json)
-        out << contradicted_json(options.requirement, budget).dump(2) << '\n';
+        out << contradicted_json(options.requirements.front(), budget).dump(2) << '\n';
     else
-        out << wrapped("", options.requirement + ": no spring can do what its plunger asks.", options.width, 2)
+        out << wrapped("", options.requirements.front() + ": no spring can do what its plunger asks.", options.width, 2)
             << contradictions_text(budget, options.width);
 }
 
@@ -49,7 +50,7 @@ int answer_what_if(const demand::Requirement& requirement, const References& ref
         if (options.progress) how.progress = [&](double share) { bar.show(share); };
         rows = sizing::what_if(requirement, *question, {refs.wires, refs.tolerances, how});
     }
-    const WhatIfView view{options.requirement, requirement, *question, rows};
+    const WhatIfView view{options.requirements.front(), requirement, *question, rows};
     std::string written;
     if (options.papers && sizing::lets_in_any(rows)) {
         const auto path = write_what_if(view, refs, options);
@@ -63,11 +64,13 @@ int answer_what_if(const demand::Requirement& requirement, const References& ref
 }  // namespace
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
+    if (options.requirements.size() > 1) return run_size_family(options, out, err);
     const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
-    const auto requirement = read_file(options.requirement, [&](std::string_view text, const std::string& name) {
-        return io::read_requirement(text, name, references->wires);
-    });
+    const auto requirement =
+        read_file(options.requirements.front(), [&](std::string_view text, const std::string& name) {
+            return io::read_requirement(text, name, references->wires);
+        });
     if (!requirement) return refuse(requirement.error(), err);
 
     if (const auto contradicted = contradicted_plunger(*requirement)) {
@@ -79,7 +82,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
         complain(requirement.error(), err);
         return answer_what_if(*requirement, *references, options, out, err);
     }
-    SizeRun run = size_one(options.requirement, *requirement, *references, options, err);
+    SizeRun run = size_one(options.requirements.front(), *requirement, *references, options, err);
     const std::string stem = paper_stem(*requirement);
     std::vector<Paper> papers;
     Diagnostics said = requirement.error();

@@ -38,10 +38,14 @@ sizing::SearchOptions search_options(const SizeOptions& options) {
     return how;
 }
 
+const wire::Grade& grade_of(const SizeRun& run, const sizing::Candidate& candidate) {
+    return run.space.grades[run.space.wires[candidate.wire].grade];
+}
+
 Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs) {
     const std::string letter(1, static_cast<char>('A' + static_cast<char>(run.offers.size())));
     record::Spec spec = record::specify(run.requirement, run.space, alternative, letter);
-    const wire::Grade& grade = run.space.grades[run.space.wires[alternative.candidate.wire].grade];
+    const wire::Grade& grade = grade_of(run, alternative.candidate);
     auto evaluation = check::evaluate(spec.spring, grade, run.requirement, refs.tolerances);
     // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
     SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
@@ -69,7 +73,8 @@ std::string paper_stem(const demand::Requirement& requirement) {
 }
 
 std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, const References& refs,
-                               const SizeOptions& options, Diagnostics& said) {
+                               const SizeOptions& options, Diagnostics& said,
+                               const std::vector<sheet::SameWire>& same_wire) {
     const std::filesystem::path folder = options.output;
     const demand::Requirement& requirement = run.requirement;
     std::vector<Paper> papers;
@@ -80,7 +85,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
         if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
     };
     for (const Offer& offer : run.offers) {
-        const wire::Grade& grade = run.space.grades[run.space.wires[offer.alternative.candidate.wire].grade];
+        const wire::Grade& grade = grade_of(run, offer.alternative.candidate);
         const std::string name = stem + '-' + lower(offer.spec.alternative);
         const std::string copy = io::write_spec(record::makers_copy(offer.spec));
         offered.push_back({offer.spec, grade, copy});
@@ -90,8 +95,8 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
     const std::string form = stem + "-reply.toml";
-    const sheet::EnquiryLetter letter{requirement.correspondence, form,
-                                      reply_form(offered, requirement.correspondence)};
+    const sheet::EnquiryLetter letter{requirement.correspondence, form, reply_form(offered, requirement.correspondence),
+                                      same_wire};
     keep(stem + "-enquiry.pdf", sheet::enquiry_pdf(offered, refs.tolerances, refs.paper, letter));
     keep(stem + "-calculation.pdf",
          sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, refs.english,

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include <seatload/demand/budget.hpp>
+#include <seatload/sheet/same_wire.hpp>
 
 #include <cli/options.hpp>
 #include <cli/papers.hpp>
@@ -45,9 +46,14 @@ void explain(SizeRun& run, const References& refs, const SizeOptions& options);
 /// The name all papers of a requirement begin with.
 std::string paper_stem(const demand::Requirement& requirement);
 
-/// Specs, sheets, the enquiry and the calculation report, all in memory; what is said of them is added to `said`.
+/// Specs, sheets, the enquiry and the calculation report, all in memory; what is said of them is added to `said`. The
+/// enquiry tells which alternatives are of the same wire as others enquired for apart.
 std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, const References& refs,
-                               const SizeOptions& options, Diagnostics& said);
+                               const SizeOptions& options, Diagnostics& said,
+                               const std::vector<sheet::SameWire>& same_wire = {});
+
+/// The wire of a run's candidate.
+const wire::Grade& grade_of(const SizeRun& run, const sizing::Candidate& candidate);
 
 /// The budget of a requirement's plunger when no spring can keep it.
 std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& requirement);

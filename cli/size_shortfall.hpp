@@ -12,6 +12,12 @@ namespace seatload::cli {
 /// that spring. Paragraphs of lines of at most `width` columns, each with an empty line before it.
 std::string shortfall_text(const demand::Requirement& requirement, const sizing::Shortfall& shortfall, int width);
 
+/// A limit in a few words, with its number when the mechanism sets it: "seated load at least 4.8 N".
+std::string limit_words(const check::Rule& rule, const demand::Requirement& requirement);
+
+/// The text with a capital first letter.
+std::string capitalized(std::string words);
+
 /// The same for programs.
 nlohmann::ordered_json shortfall_json(const sizing::Shortfall& shortfall);
 

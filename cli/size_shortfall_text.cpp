@@ -25,11 +25,6 @@ std::string words_of(const sizing::EasedNumber& n) {
            with_unit(n.now, e.unit);
 }
 
-std::string capitalized(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
-
 constexpr char kKept = '\x1f';  // stands for a blank at which no line is broken, until the lines are made
 
 std::string sized(std::string_view symbol, const std::string& size) { return std::string(symbol) + kKept + size; }
@@ -52,24 +47,6 @@ std::string item(const std::string& words, const sizing::Proof& proof, int width
     std::string lines = wrapped("  - ", capitalized(words) + ": " + words_of(proof) + ".", width, 4);
     std::replace(lines.begin(), lines.end(), kKept, ' ');
     return lines;
-}
-
-/// A limit in a few words, with its number when the mechanism sets it.
-std::string limit_words(const check::Rule& rule, const Requirement& r) {
-    const std::string_view id = rule.id;
-    if (id == "seated_load_least") return "seated load at least " + with_unit(in_newton(*r.seated_load.at_least), "N");
-    if (id == "seated_load_most") return "seated load at most " + with_unit(in_newton(*r.seated_load.at_most), "N");
-    if (id == "full_travel_load_least")
-        return "full-travel load at least " + with_unit(in_newton(*r.full_travel_load.at_least), "N");
-    if (id == "full_travel_load_most")
-        return "full-travel load at most " + with_unit(in_newton(*r.full_travel_load.at_most), "N");
-    if (id == "free_length_shortest")
-        return "free length at least " + with_unit(in_mm(r.space.free_length->smallest), "mm");
-    if (id == "free_length_longest")
-        return "free length at most " + with_unit(in_mm(r.space.free_length->largest), "mm");
-    if (id == "bore_clearance") return "bore of " + with_unit(in_mm(r.space.bore->smallest), "mm");
-    if (id == "rod_clearance") return "rod of " + with_unit(in_mm(r.space.rod->largest), "mm");
-    return std::string(rule.name);
 }
 
 std::string contradictions(const Requirement& requirement, const sizing::Shortfall& shortfall, int width) {
@@ -149,6 +126,28 @@ std::string joint(const sizing::Shortfall& shortfall, int width) {
 }
 
 }  // namespace
+
+std::string capitalized(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
+std::string limit_words(const check::Rule& rule, const Requirement& r) {
+    const std::string_view id = rule.id;
+    if (id == "seated_load_least") return "seated load at least " + with_unit(in_newton(*r.seated_load.at_least), "N");
+    if (id == "seated_load_most") return "seated load at most " + with_unit(in_newton(*r.seated_load.at_most), "N");
+    if (id == "full_travel_load_least")
+        return "full-travel load at least " + with_unit(in_newton(*r.full_travel_load.at_least), "N");
+    if (id == "full_travel_load_most")
+        return "full-travel load at most " + with_unit(in_newton(*r.full_travel_load.at_most), "N");
+    if (id == "free_length_shortest")
+        return "free length at least " + with_unit(in_mm(r.space.free_length->smallest), "mm");
+    if (id == "free_length_longest")
+        return "free length at most " + with_unit(in_mm(r.space.free_length->largest), "mm");
+    if (id == "bore_clearance") return "bore of " + with_unit(in_mm(r.space.bore->smallest), "mm");
+    if (id == "rod_clearance") return "rod of " + with_unit(in_mm(r.space.rod->largest), "mm");
+    return std::string(rule.name);
+}
 
 std::string shortfall_text(const Requirement& requirement, const sizing::Shortfall& shortfall, int width) {
     if (!shortfall.has_combinations && shortfall.reliefs.empty() && shortfall.altered.empty()) return {};
