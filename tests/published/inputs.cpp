@@ -14,7 +14,7 @@ Quantities all_quantities() {
     Quantities all;
     for (const Quantities& part :
          {geometry_quantities(), load_quantities(), design_quantities(), fatigue_quantities(), stability_quantities(),
-          tolerance_quantities(), plunger_quantities(), bench_quantities()})
+          tolerance_quantities(), plunger_quantities(), bench_quantities(), inspection_quantities()})
         for (const auto& [name, entry] : part)
             if (!all.emplace(name, entry).second) throw std::runtime_error("two quantities are called " + name);
     return all;

@@ -72,5 +72,6 @@ Quantities stability_quantities();
 Quantities tolerance_quantities();
 Quantities plunger_quantities();
 Quantities bench_quantities();
+Quantities inspection_quantities();
 
 }  // namespace seatload::published

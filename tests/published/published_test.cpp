@@ -42,29 +42,18 @@ void check_subject(const std::string& file) {
     }
 }
 
-const std::set<std::string> kFiles{"bench.toml",
-                                   "bhandari.toml",
-                                   "buckling.toml",
-                                   "coils_and_lengths.toml",
-                                   "fatigue.toml",
-                                   "growth.toml",
-                                   "jindal.toml",
-                                   "khurmi.toml",
-                                   "lateral.toml",
-                                   "measured.toml",
-                                   "mott_norton.toml",
-                                   "plunger.toml",
-                                   "rate.toml",
-                                   "sadhu_singh.toml",
-                                   "shigley_checks.toml",
-                                   "shigley_designs.toml",
-                                   "strength_of_materials.toml",
-                                   "stress.toml",
-                                   "surge.toml",
-                                   "temperature.toml",
-                                   "tension_compression.toml",
-                                   "tolerance.toml",
-                                   "units.toml"};
+const std::set<std::string> kFiles{"bench.toml",           "bhandari.toml",
+                                   "buckling.toml",        "coils_and_lengths.toml",
+                                   "fatigue.toml",         "growth.toml",
+                                   "inspection.toml",      "jindal.toml",
+                                   "khurmi.toml",          "lateral.toml",
+                                   "measured.toml",        "mott_norton.toml",
+                                   "plunger.toml",         "rate.toml",
+                                   "sadhu_singh.toml",     "shigley_checks.toml",
+                                   "shigley_designs.toml", "strength_of_materials.toml",
+                                   "stress.toml",          "surge.toml",
+                                   "temperature.toml",     "tension_compression.toml",
+                                   "tolerance.toml",       "units.toml"};
 
 }  // namespace
 
@@ -82,6 +71,7 @@ TEST_CASE("sideways loading matches published values") { check_subject("lateral.
 TEST_CASE("surge frequency and impact match published values") { check_subject("surge.toml"); }
 TEST_CASE("moduli at temperature match published values") { check_subject("temperature.toml"); }
 TEST_CASE("readings of a bench match published values") { check_subject("bench.toml"); }
+TEST_CASE("guard bands, sampling and tolerance intervals match published values") { check_subject("inspection.toml"); }
 TEST_CASE("fatigue factors match published values") { check_subject("fatigue.toml"); }
 TEST_CASE("tolerances match published values") { check_subject("tolerance.toml"); }
 TEST_CASE("plungers released by oil match published values") { check_subject("plunger.toml"); }
