@@ -82,7 +82,8 @@ struct Coil {
     double active_coils = 0.0;
     double rate_n_mm = 0.0;  ///< cold
     double solid_length_mm = 0.0;
-    double gap_mm = 0.0;  ///< Sa, with its dynamic factor
+    double gap_mm = 0.0;     ///< Sa, with its dynamic factor
+    double imbalance = 0.0;  ///< of the turns, where a seat slides: the share of a whole-turn spring's lean
 
     double outside_mm() const { return D_mm + wire.d_mm; }
     double cold_load_n(double free_length_mm, double length_mm) const {

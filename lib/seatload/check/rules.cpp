@@ -3,10 +3,12 @@
 #include <limits>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/growth.hpp>
 #include <seatload/spring/helix.hpp>
 #include <seatload/spring/lateral.hpp>
+#include <seatload/spring/lean.hpp>
 #include <seatload/spring/stress.hpp>
 #include <seatload/spring/surge.hpp>
 
@@ -25,6 +27,15 @@ Measure largest_index(const Coil& c, double) { return {c.index, c.demand.limits.
 Measure fewest_coils(const Coil& c, double) { return {c.active_coils, c.demand.limits.fewest_active_coils}; }
 Measure most_coils(const Coil& c, double) { return {c.active_coils, c.demand.limits.most_active_coils}; }
 Measure ground_wire(const Coil& c, double) { return {c.wire.d_mm, in_mm(c.demand.limits.smallest_ground_wire)}; }
+/// How far the coils are from a multiple of the step; less than rounding makes of a multiple is none.
+Measure coil_step(const Coil& c, double) {
+    const double steps = c.total_coils / *c.demand.limits.coil_step;
+    const double off = std::abs(steps - std::round(steps));
+    return {off < 1e-6 ? 0.0 : off * *c.demand.limits.coil_step, 0.0};
+}
+
+Measure made_length(const Coil& c, double L0) { return {L0, in_mm(*c.demand.limits.longest_free_length)}; }
+
 Measure ground_index(const Coil& c, double) { return {c.index, c.demand.limits.largest_ground_index}; }
 
 Measure rod(const Coil& c, double) {
@@ -52,10 +63,9 @@ Measure longest(const Coil& c, double L0) { return {L0, *c.demand.longest_mm}; }
 Measure reach(const Coil& c, double L0) { return {L0, c.demand.seated_height_mm}; }
 Measure open_coils(const Coil& c, double L0) { return {L0, c.solid_length_mm}; }
 
-/// How far the active coils are from a half turn over: whole turns make a spring lean when an end is free to slide.
+/// How far the active coils are from a half turn over, where whole turns are to be kept out altogether.
 Measure half_turn(const Coil& c, double) {
-    const double over = c.active_coils - std::floor(c.active_coils);
-    return {std::abs(over - 0.5), c.demand.limits.half_turn_slack};
+    return {demand::off_half_turn(c.active_coils), c.demand.limits.half_turn_slack};
 }
 
 Measure seated_least(const Coil& c, double L0) {
@@ -156,6 +166,22 @@ Measure seats_flat(const Coil& c, double L0) {
     return {std::max(seat_use(c, L0, c.demand.seated_height_mm), seat_use(c, L0, c.demand.full_travel_height_mm)), 1.0};
 }
 
+/// What bore and rod leave beside the largest coil, each with its clearance; without them the stated share of D.
+double room_to_lean(const Coil& c, double L0) {
+    const DemandNumbers& d = c.demand;
+    double room = kInfinite;
+    if (d.bore_smallest_mm) room = bore(c, L0).limit - bore(c, L0).value;
+    if (d.rod_largest_mm) room = std::min(room, rod(c, L0).value - rod(c, L0).limit);
+    return std::isfinite(room) ? std::max(0.0, room) : d.limits.lean_share * c.D_mm;
+}
+
+Measure lean(const Coil& c, double L0) {
+    const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
+    const double deflection = L0 - c.demand.full_travel_height_mm;
+    const double whole = spring::whole_turn_lean(free_pitch(c, L0), c.D_mm, c.active_coils, deflection, moduli);
+    return {c.imbalance * whole, room_to_lean(c, L0)};
+}
+
 // ---- motion and mass -----------------------------------------------------------------------------------------------
 
 Measure surge(const Coil& c, double) {
@@ -202,17 +228,20 @@ constexpr std::array kRules{
          Trend::level, Trend::hurts, "Shigley Eq. 10-19, or as required", always, most_coils},
     Rule{"half_turn", "not half a turn over, on a sliding seat",
          "active coils n, distance from a half turn over (k + 1/2)", "", Sense::at_most, Along::constant, Coils::matter,
-         Trend::level, Trend::unclear,
-         "finite elements of the active coils, own study: an end that slides drifts 0.02 to 0.35 D with whole turns, "
-         "under 0.003 D "
-         "with a half turn over",
-         [](const D& d, Ends) { return d.slides; }, half_turn},
+         Trend::level, Trend::unclear, "as required; whole turns lean most (finite elements, own study)",
+         [](const D& d, Ends) { return d.slides && d.limits.half_turn_slack < 0.5; }, half_turn},
     Rule{"ground_wire", "wire too thin to grind", "wire diameter of ground ends", "mm", Sense::at_least,
          Along::constant, Coils::do_not_matter, Trend::level, Trend::level,
          "common practice (0.5 mm; EN practice 1 mm, from memory)", when_ground, ground_wire},
     Rule{"ground_index", "index too large to grind", "spring index of ground ends", "", Sense::at_most, Along::constant,
          Coils::do_not_matter, Trend::hurts, Trend::level, "EN 15800 practice, w <= 15 (memory)", when_ground,
          ground_index},
+    Rule{"coil_step", "coils the maker does not wind", "total coils, distance from a multiple of the maker's step", "",
+         Sense::at_most, Along::constant, Coils::matter, Trend::level, Trend::unclear, "as required",
+         [](const D& d, Ends) { return d.limits.coil_step.has_value(); }, coil_step},
+    Rule{"made_length", "longer than can be made", "free length L0", "mm", Sense::at_most, Along::up_to,
+         Coils::do_not_matter, Trend::level, Trend::level, "as required",
+         [](const D& d, Ends) { return d.limits.longest_free_length.has_value(); }, made_length},
     Rule{"rod_clearance", "clearance over the rod", "smallest inside diameter over the rod", "mm", Sense::at_least,
          Along::constant, Coils::do_not_matter, Trend::unclear, Trend::level, "EN 15800 coil diameter tolerance",
          [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod},
@@ -260,6 +289,10 @@ constexpr std::array kRules{
          Sense::at_most, Along::from, Coils::do_not_matter, Trend::unclear, Trend::level,
          "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)",
          [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat},
+    Rule{"lean", "lean on a sliding seat", "sideways lean at full travel, beside the largest coil", "mm",
+         Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::unclear,
+         "beam-column with askew ends; finite elements, own study",
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, lean},
     Rule{"surge", "surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant,
          Coils::matter, Trend::hurts, Trend::hurts, "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20",
          [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},

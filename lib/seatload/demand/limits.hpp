@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
 #include <optional>
+#include <string>
 
 #include <seatload/spring/ends.hpp>
 #include <seatload/units/quantities.hpp>
@@ -50,7 +52,8 @@ struct Limits {
     double fewest_active_coils = 2.0;  ///< n
     double most_active_coils = 1000.0;
 
-    double half_turn_slack = 0.1;  ///< on a sliding seat: how far n may be from k + 1/2; 0.5 allows any
+    double half_turn_slack = 0.5;  ///< on a sliding seat: how far n may be from k + 1/2; 0.5 allows any
+    double lean_share = 0.05;      ///< of D: sideways lean on a sliding seat, where neither bore nor rod sets a bound
 
     Length bore_clearance = 0.0 * mm;  ///< diametral play left at the largest spring in the smallest bore
     Length rod_clearance = 0.0 * mm;   ///< diametral play left at the smallest spring on the largest rod
@@ -62,10 +65,14 @@ struct Limits {
 
     Length smallest_ground_wire = 0.5 * mm;  ///< thinner wire is not ground (maker's practice; EN practice names 1 mm)
     double largest_ground_index = 15.0;
+    std::optional<double> coil_step;            ///< turns: total coils are multiples of it; absent: any
+    std::optional<Length> longest_free_length;  ///< that can be made; absent: any
 
     std::optional<Share> load_loss;  ///< at temperature; absent: the wire's guidance (an estimate)
     std::optional<Mass> largest_mass;
     bool heed_service_limit = true;  ///< whether a grade's service temperature is a limit
+
+    std::map<std::string, std::string> origins;  ///< by key: what stands behind a limit that a maker sets
 };
 
 /// The defaults of a school.

@@ -3,6 +3,7 @@
 
 #include <type_traits>
 
+#include <seatload/demand/maker.hpp>
 #include <seatload/io/demand_forms.hpp>
 #include <seatload/io/fields.hpp>
 #include <seatload/io/spring_forms.hpp>
@@ -69,6 +70,9 @@ void visit_limits(Fields& f, Limits& limits) {
     f.field("most_active_coils", limits.most_active_coils, kPositive, "");
     f.field("half_turn_slack", limits.half_turn_slack, kNotNegative,
             "of n from k + 1/2 on a sliding seat; 0.5 allows any");
+    Share lean{limits.lean_share};
+    f.field("lean_share", lean, kNotNegative, "of D, on a sliding seat without bore or rod");
+    if constexpr (!std::is_const_v<Limits>) limits.lean_share = lean.value;
     f.field("bore_clearance", limits.bore_clearance, kNotNegative, "on the diameter");
     f.field("rod_clearance", limits.rod_clearance, kNotNegative, "on the diameter");
     f.field("diameter_grade", limits.diameter_grade, kGrade, "EN 15800, used in the clearances");
@@ -78,18 +82,23 @@ void visit_limits(Fields& f, Limits& limits) {
     f.field("fatigue_line", limits.fatigue_line, kAny, "");
     f.field("smallest_ground_wire", limits.smallest_ground_wire, kNotNegative, "thinner wire is not ground");
     f.field("largest_ground_index", limits.largest_ground_index, kPositive, "");
+    f.field("coil_step", limits.coil_step, kPositive, "turns; total coils are multiples of it");
+    f.field("longest_free_length", limits.longest_free_length, kSize, "that can be made");
     f.field("load_loss", limits.load_loss, kShare, "at temperature, in place of the guidance");
     f.field("largest_mass", limits.largest_mass, kPositive, "");
     f.field("heed_service_limit", limits.heed_service_limit, kAny, "");
 }
 
-/// The limits of a table [limits]: the defaults of its school, each overridden by its key.
-inline demand::Limits read_limits(Reader& reader) {
+/// The limits of a table [limits]: the defaults of its school, held to what a maker can do when there is one, each
+/// overridden by its key.
+inline demand::Limits read_limits(Reader& reader, const demand::Maker* maker = nullptr) {
     spring::School school = spring::School::en_13906;
     reader.set("school", school);
     demand::Limits limits = demand::school_defaults(school);
+    if (maker != nullptr) demand::lay_on(limits, *maker);
     FieldReader fields(reader);
     visit_limits(fields, limits);
+    for (const std::string& key : reader.keys()) limits.origins.erase(key);
     return limits;
 }
 

@@ -63,9 +63,8 @@ std::string kept_bounds(const Facts& facts) {
         bounds.push_back(facts.say("keep.stress", {{"stress", limited_stress(facts)}}));
     if (const auto longest = longest_free_length(facts))
         bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(*longest)}}));
-    if (facts.keeps_half_turn())
-        bounds.push_back(
-            facts.say("keep.half_turn", {{"slack", figures.number(facts.spec.limits.half_turn_slack, {2})}}));
+    if (const auto turns = facts.half_turn_tolerance())
+        bounds.push_back(facts.say("keep.half_turn", {{"slack", figures.number(*turns, {2})}}));
     if (const auto bound = coil_diameter_bound(facts))
         bounds.push_back(facts.spec.bore_rules ? facts.say("keep.outside_diameter", {{"diameter", with_unit(*bound)}})
                                                : facts.say("keep.inside_diameter", {{"diameter", with_unit(*bound)}}));

@@ -9,6 +9,7 @@
 #include <seatload/check/numbers.hpp>
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/printable.hpp>
 #include <seatload/sheet/wire_range.hpp>
@@ -159,10 +160,9 @@ bool Facts::may_adjust(record::Adjustable quantity) const { return holds(spec.ad
 
 bool Facts::bears_solid() const { return values.at_solid.share_of_strength <= kSolidShare; }
 
-bool Facts::keeps_half_turn() const {
-    if (spec.space.seats != demand::Seats::slides || spec.limits.half_turn_slack >= 0.5) return false;
-    const double over = values.active_coils - std::floor(values.active_coils);
-    return std::abs(over - 0.5) <= spec.limits.half_turn_slack + 1e-9;
+std::optional<double> Facts::half_turn_tolerance() const {
+    if (spec.space.seats != demand::Seats::slides) return std::nullopt;
+    return demand::half_turn_tolerance(spec.limits, values.active_coils);
 }
 
 Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, const tolerance::Tables& tables,
@@ -200,7 +200,7 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
               longest};
     if (has_error(diagnostics)) return diagnostics;
     if (out.wire_is_adjustable())
-        out.wire_range = wire_range(spec, grade, own_requirement(spec), tables, out.keeps_half_turn());
+        out.wire_range = wire_range(spec, grade, own_requirement(spec), tables, out.half_turn_tolerance());
     return {std::move(out), std::move(diagnostics)};
 }
 

@@ -58,8 +58,8 @@ struct Facts {
     bool bears_solid() const;
     /// Whether the wire is bought unaged and gets its strength after coiling.
     bool is_aged() const { return !grade.supplied_as.empty(); }
-    /// On a sliding seat: whether the coils must stay half a turn over a whole number.
-    bool keeps_half_turn() const;
+    /// On a sliding seat: how nearly the coils must stay half a turn over a whole number [turns, plus-minus].
+    std::optional<double> half_turn_tolerance() const;
 };
 
 /// The facts of a spec. Errors: the grade has no strength at the wire diameter, and an over-defined spec: two loads fix

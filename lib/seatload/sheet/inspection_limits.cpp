@@ -101,12 +101,13 @@ Characteristic wire(const Facts& facts) {
 Characteristic coils(const Facts& facts) {
     const double nominal = facts.spec.spring.total_coils;
     Characteristic c{Kind::total_coils, Role::noted, nominal, {}, false};
-    if (!facts.keeps_half_turn()) return c;
+    const auto turns = facts.half_turn_tolerance();
+    if (!turns) return c;
     // Active coils stay half a turn over a whole number; end coils are whole, so that all coils share the part.
     const double half_turn = nominal - facts.values.active_coils + std::floor(facts.values.active_coils) + 0.5;
     c.role = Role::bound;
     c.nominal = half_turn;
-    c.limits = {sum(half_turn, -facts.spec.limits.half_turn_slack), sum(half_turn, facts.spec.limits.half_turn_slack)};
+    c.limits = {sum(half_turn, -*turns), sum(half_turn, *turns)};
     c.whole_turns_free = true;
     return c;
 }

@@ -79,9 +79,9 @@ Entries end_entries(const Facts& facts) {
     out.push_back(Named{Status::required, facts.say("coil.deburred"),
                         spring::are_ground(facts.spec.spring.ends) ? facts.say("coil.deburred_where")
                                                                    : facts.say("coil.deburred_tips")});
-    if (facts.keeps_half_turn())
+    if (const auto turns = facts.half_turn_tolerance())
         out.push_back(Named{Status::required, facts.say("coil.tips_apart"),
-                            "180° ± " + facts.figures().number(360.0 * facts.spec.limits.half_turn_slack, {0}) + "°"});
+                            "180° ± " + facts.figures().number(360.0 * *turns, {0}) + "°"});
     if (spring::are_ground(facts.spec.spring.ends)) append(out, ground_entries(facts));
     return out;
 }
@@ -302,7 +302,7 @@ Entries geometry_entries(const Facts& facts) {
     out.push_back(Named{Status::reference, facts.say("coil.pitch_and_helix"),
                         reference(with_unit(figures.length(e.pitch, {2}))) + "; " +
                             reference(figures.number(helix_degrees, {1}) + "°")});
-    if (facts.keeps_half_turn())
+    if (facts.half_turn_tolerance())
         out.push_back(Named{Status::required, facts.say("coil.hand"), hand(facts)});
     else
         out.push_back(Named{Status::required, facts.say("coil.hand_and_tips"),

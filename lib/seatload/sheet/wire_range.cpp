@@ -40,12 +40,12 @@ bool gives(const record::LoadAtLength& load, Force given) {
 class WireRange {
   public:
     WireRange(const record::Spec& spec, const wire::Grade& grade, const demand::Requirement& requirement,
-              const tolerance::Tables& tables, bool keeps_half_turn)
+              const tolerance::Tables& tables, std::optional<double> half_turn_tolerance)
         : spec_(spec),
           grade_(grade),
           requirement_(requirement),
           tables_(tables),
-          keeps_half_turn_(keeps_half_turn),
+          half_turn_tolerance_(half_turn_tolerance),
           rate_(spring::rate(shear(spec.spring.wire_diameter), spec.spring.wire_diameter, spec.spring.mean_diameter,
                              spring::active_coils(spec.spring.ends, spec.spring.total_coils))) {
         if (const auto own = check::evaluate(spec.spring, grade_, requirement_, tables_))
@@ -75,7 +75,7 @@ class WireRange {
         s.wire_diameter = d;
         if (s.mean_diameter <= d) return std::nullopt;
         const double wanted = spring::active_coils_for_rate(shear(d), d, s.mean_diameter, rate_);
-        const double n = keeps_half_turn_ ? half_turn_coils(wanted, spec_.limits.half_turn_slack) : wanted;
+        const double n = half_turn_tolerance_ ? half_turn_coils(wanted, *half_turn_tolerance_) : wanted;
         s.total_coils = n + spring::dead_coils(s.ends);
         const Rate rate = spring::rate(shear(d), d, s.mean_diameter, n);
         const Length middle = 0.5 * (spec_.seated.length + spec_.full_travel.length);
@@ -105,7 +105,7 @@ class WireRange {
     const wire::Grade& grade_;
     const demand::Requirement& requirement_;
     const tolerance::Tables& tables_;
-    bool keeps_half_turn_;
+    std::optional<double> half_turn_tolerance_;
     Rate rate_;
     std::map<std::string_view, double> own_margins_;  ///< by rule
 };
@@ -114,8 +114,8 @@ class WireRange {
 
 std::optional<demand::LengthRange> wire_range(const record::Spec& spec, const wire::Grade& grade,
                                               const demand::Requirement& requirement, const tolerance::Tables& tables,
-                                              bool keeps_half_turn) {
-    const WireRange range(spec, grade, requirement, tables, keeps_half_turn);
+                                              std::optional<double> half_turn_tolerance) {
+    const WireRange range(spec, grade, requirement, tables, half_turn_tolerance);
     const demand::LengthRange out{range.end(-1), range.end(1)};
     if (out.smallest == out.largest) return std::nullopt;
     return out;

@@ -13,10 +13,10 @@ namespace seatload::sheet {
 /// The wire diameters [mm] from the spec's own down and up, without a gap, of which the maker can wind a spring of the
 /// same grade and required coil diameter that gives both loads, keeps every limit that the
 /// spec's spring keeps, and passes the others no further than it: he chooses the coils and the free length. Of a spring
-/// that must keep half a turn over, the loads may leave their nominal values by half their tolerance. `requirement` is
-/// the one the spring is judged by. Nothing when no diameter but its own does.
+/// that must keep half a turn over (so nearly, in turns), the loads may leave their nominal values by half their
+/// tolerance. `requirement` is the one the spring is judged by. Nothing when no diameter but its own does.
 std::optional<demand::LengthRange> wire_range(const record::Spec& spec, const wire::Grade& grade,
                                               const demand::Requirement& requirement, const tolerance::Tables& tables,
-                                              bool keeps_half_turn);
+                                              std::optional<double> half_turn_tolerance);
 
 }  // namespace seatload::sheet

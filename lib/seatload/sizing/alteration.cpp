@@ -24,7 +24,7 @@ class Alterations {
         const Seats now = requirement_.space.seats;
         if (now == Seats::guided) return;
         const RuleSet mends = rule_called("buckling") | rule_called("half_turn") | rule_called("sideways_stiffness") |
-                              rule_called("seats_flat");
+                              rule_called("seats_flat") | rule_called("lean");
         if (now != Seats::fixed)
             add(
                 "space.seats.fixed", "hold both ends flat, so that they can neither slide nor tilt (seats = \"fixed\")",

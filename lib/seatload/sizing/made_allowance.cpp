@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/sizing/made_allowance.hpp>
 
 #include <algorithm>
@@ -36,10 +37,10 @@ tolerance::MadeAllowance made_allowance(const check::Coil& c, wire::Family famil
     return a;
 }
 
-tolerance::InfluenceAllowance unadjusted_allowance(const check::Coil& c, const tolerance::MadeAllowance& made,
+tolerance::InfluenceAllowance unadjusted_allowance(double active_coils, const tolerance::MadeAllowance& made,
                                                    ToleranceGrades grades) {
-    return {made.wire_diameter, made.lot_coil_diameter + made.coil_diameter,
-            coils_tolerance(c.active_coils, grades.load), made.free_length, made.shear_modulus};
+    return {made.wire_diameter, made.lot_coil_diameter + made.coil_diameter, coils_tolerance(active_coils, grades.load),
+            made.free_length, made.shear_modulus};
 }
 
 tolerance::MadeOrder made_order(const check::Coil& c, bool outside_rules, const std::array<double, 2>& loads_n) {
@@ -50,11 +51,11 @@ tolerance::MadeOrder made_order(const check::Coil& c, bool outside_rules, const 
     o.shear_modulus = c.wire.shear_modulus_mpa;
     o.lengths = {c.demand.seated_height_mm, c.demand.full_travel_height_mm};
     o.loads = loads_n;
-    const double slack = c.demand.limits.half_turn_slack;
-    if (c.demand.slides && slack < 0.5) {
+    const auto half_turn = demand::half_turn_tolerance(c.demand.limits, c.active_coils);
+    if (c.demand.slides && half_turn) {
         const double half_over = std::floor(c.active_coils) + 0.5;
-        o.fewest_coils = half_over - slack;
-        o.most_coils = half_over + slack;
+        o.fewest_coils = half_over - *half_turn;
+        o.most_coils = half_over + *half_turn;
     }
     return o;
 }

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/spring/helix.hpp>
 #include <seatload/tolerance/en15800.hpp>
 
@@ -35,11 +36,9 @@ int step_of(double number, double share) {
 constexpr double kCostStep = 0.05;     // prices of wire differ more than this between two orders
 constexpr double kReleaseStep = 0.02;  // well under the tolerance of any load
 constexpr double kMostTenths = 1e6;    // more room than any number has to hold; also that of unlimited loads
-constexpr double kStraight = 0.1;      // turns off a half turn over, within which a spring stands straight
 
 bool leans(const check::Coil& c) {
-    const double over = c.active_coils - std::floor(c.active_coils);
-    return c.demand.slides && std::abs(over - 0.5) > kStraight + 1e-9;
+    return c.demand.slides && demand::off_half_turn(c.active_coils) > demand::kHalfTurnKept + 1e-9;
 }
 
 }  // namespace
