@@ -10,6 +10,8 @@
 #include <cstring>
 #include <fstream>
 
+#include <seatload/core/descriptor.hpp>
+
 namespace seatload {
 namespace {
 
@@ -27,37 +29,6 @@ Diagnostic complaint(const fs::path& path, std::string message, std::string hint
 
 Diagnostic system_complaint(const fs::path& path, const std::string& doing) {
     return complaint(path, doing + ": " + std::strerror(errno));
-}
-
-/// Closes a file descriptor when the scope ends, unless it was closed and checked before.
-class Descriptor {
-  public:
-    explicit Descriptor(int fd) : fd_(fd) {}
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
-    ~Descriptor() {
-        if (fd_ >= 0) ::close(fd_);
-    }
-    int get() const { return fd_; }
-    /// Closes now; false when the system reports a failure, as a full disk may do this late.
-    bool close() {
-        const int fd = fd_;
-        fd_ = -1;
-        return ::close(fd) == 0;
-    }
-
-  private:
-    int fd_;
-};
-
-bool write_all(int fd, std::string_view bytes) {
-    while (!bytes.empty()) {
-        const ssize_t n = ::write(fd, bytes.data(), bytes.size());
-        if (n < 0 && errno == EINTR) continue;
-        if (n <= 0) return false;
-        bytes.remove_prefix(static_cast<std::size_t>(n));
-    }
-    return true;
 }
 
 mode_t permissions_for(const fs::path& target) {

@@ -76,6 +76,7 @@ record::Spec read_tables(Reader& root, const wire::Catalogue& catalogue) {
     record::Spec spec;
     if (!root.has("format")) root.missing("format", quoted_text(kSpecFormat));
     if (!read_format(root, {kSpecFormat})) return spec;
+    root.allow("state");  // of a library; none of a spec's business
     FieldReader head(root);
     visit_head(head, spec);
     if (auto table = root.table("identity")) spec.identity = read_identity(*table);

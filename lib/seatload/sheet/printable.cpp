@@ -43,6 +43,10 @@ demand::Correspondence printable(demand::Correspondence letter, Diagnostics& dia
     return letter;
 }
 
+std::string printable_order_number(const std::string& number, Diagnostics& diagnostics) {
+    return readable(number, "order number", diagnostics);
+}
+
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics) {
     grade.standard = readable(grade.standard, "wire standard", diagnostics);
     grade.designation = readable(grade.designation, "wire grade", diagnostics);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <string>
+
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/wire/grade.hpp>
@@ -16,6 +18,9 @@ demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics);
 
 /// The correspondence with its texts made readable().
 demand::Correspondence printable(demand::Correspondence letter, Diagnostics& diagnostics);
+
+/// The number of an order, made readable().
+std::string printable_order_number(const std::string& number, Diagnostics& diagnostics);
 
 /// The grade with the texts a paper prints made readable().
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics);

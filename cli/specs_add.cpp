@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/core/file.hpp>
+#include <seatload/core/sha256.hpp>
+#include <seatload/io/spec_file.hpp>
+
+#include <cli/specs_actions.hpp>
+#include <cli/specs_evidence.hpp>
+#include <cli/specs_shelves.hpp>
+#include <cli/specs_write.hpp>
+#include <cli/text_wrap.hpp>
+
+namespace seatload::cli {
+namespace {
+
+/// A spec about to be taken in.
+struct Incoming {
+    record::Address address;
+    std::string content;
+};
+
+Result<Incoming> incoming(const std::string& file, const wire::Catalogue& wires) {
+    const auto text = read_text_file(file);
+    if (!text) return Diagnostics(text.error());
+    auto content = content_for_library(*text, file, wires);
+    if (!content) return Diagnostics(content.error());
+    const auto spec = io::read_spec(*content, file, wires);
+    SEATLOAD_ASSERT(spec.has_value());
+    return Incoming{record::address_of(spec->identity), std::move(content).value()};
+}
+
+/// Takes one file in; its address comes back.
+Result<record::Address> take_in(const std::string& file, const SpecsOptions& options, const References& references) {
+    const auto spec = incoming(file, references.wires);
+    if (!spec) return Diagnostics(spec.error());
+    const auto evidence = read_evidence(options.step);
+    if (!evidence) return Diagnostics(evidence.error());
+    auto step = told_step(options.step, record::Step::Kind::draft, {});
+    if (!step) return Diagnostics(step.error());
+    const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
+    if (!library) return Diagnostics(library.error());
+    if (library->has(spec->address))
+        return error_in(
+            file, "a spec of this engine and position is kept already: " + spec->address.text(),
+            "a changed one comes in by `seatload specs revise " + spec->address.text() + " --with " + file + "`");
+    record::Step draft = std::move(step).value();
+    draft.sha256 = sha256_hex(spec->content);
+    if (Diagnostics wrong = keep_evidence(*library, spec->address, *evidence, draft); !wrong.empty()) return wrong;
+    if (Diagnostics wrong = write_new(*library, spec->address, spec->content, draft, references.wires); !wrong.empty())
+        return wrong;
+    return spec->address;
+}
+
+}  // namespace
+
+int run_specs_add(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
+    const std::string& file = options.specs.front();
+    const auto address = take_in(file, options, references);
+    if (!address) return refuse(address.error(), err);
+    const std::string path = (std::filesystem::path(options.library) / (address->text() + ".toml")).string();
+    out << path << ": draft\n"
+        << wrapped("  Next: ",
+                   "edit it as long as it is a draft; `seatload specs trial " + address->text() +
+                       " --by NAME --date DATE` freezes it, for springs to be made and tried.",
+                   options.width, 4);
+    return kDone;
+}
+
+}  // namespace seatload::cli

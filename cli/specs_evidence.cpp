@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include <cli/specs_evidence.hpp>
+
+#include <seatload/core/file.hpp>
+#include <seatload/core/sha256.hpp>
+#include <seatload/core/text.hpp>
+#include <seatload/io/date_form.hpp>
+#include <seatload/io/lot_file.hpp>
+
+namespace seatload::cli {
+namespace {
+
+void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
+
+std::vector<EvidenceFile> read_all(const std::vector<std::string>& paths, Diagnostics& wrong) {
+    std::vector<EvidenceFile> files;
+    for (const std::string& path : paths) {
+        auto bytes = read_text_file(path);
+        if (bytes)
+            files.push_back({path, std::move(bytes).value()});
+        else
+            add(wrong, bytes.error());
+    }
+    return files;
+}
+
+Diagnostics wrong_words(const StepOptions& o) {
+    for (const std::string* words : {&o.by, &o.reason, &o.without_inspection, &o.note})
+        if (first_invalid_utf8(*words)) return {error("the words given are not UTF-8", "write them in UTF-8")};
+    return {};
+}
+
+/// Lays files beside a spec and returns them by their names there.
+Result<std::vector<record::KeptFile>> kept(const io::SpecLibrary& library, const record::Address& address,
+                                           const std::vector<EvidenceFile>& files) {
+    std::vector<record::KeptFile> out;
+    for (const EvidenceFile& file : files) {
+        auto name = library.put_beside(address, file.path, file.bytes);
+        if (!name) return Diagnostics(name.error());
+        out.push_back({std::move(name).value(), sha256_hex(file.bytes)});
+    }
+    return out;
+}
+
+}  // namespace
+
+Result<Evidence> read_evidence(const StepOptions& options) {
+    Evidence evidence;
+    Diagnostics wrong;
+    evidence.lots = read_all(options.lots, wrong);
+    evidence.files = read_all(options.files, wrong);
+    for (const EvidenceFile& lot : evidence.lots) add(wrong, io::read_lot(lot.bytes, lot.path).error());
+    if (has_error(wrong)) return wrong;
+    return evidence;
+}
+
+Result<record::Step> told_step(const StepOptions& o, record::Step::Kind kind, const record::History& history) {
+    if (Diagnostics wrong = wrong_words(o); !wrong.empty()) return wrong;
+    Diagnostics wrong;
+    if (trim(o.by).empty()) wrong.push_back(error("it is not said who answers for it", "name him with --by NAME"));
+    if (o.date.empty())
+        wrong.push_back(error("it is not said when this is", "say it with --date 2026-11-25; the clock is not asked"));
+    const auto date = io::Form<io::DateText>::read(io::Node{{}, o.date});
+    if (!o.date.empty() && !date.value) wrong.push_back(error("--date: " + date.problem.message, date.problem.hint));
+    if (date.value && !history.empty() && date.value->iso < history.back().date)
+        wrong.push_back(
+            error("--date: " + date.value->iso + " is before what was written last, on " + history.back().date));
+    if (!wrong.empty()) return wrong;
+    record::Step step;
+    step.kind = kind;
+    step.date = date.value->iso;
+    step.by = std::string(trim(o.by));
+    step.reason = o.reason.empty() ? o.without_inspection : o.reason;
+    step.note = o.note;
+    step.trial_hours = o.hours;
+    return step;
+}
+
+Diagnostics keep_evidence(const io::SpecLibrary& library, const record::Address& address, const Evidence& evidence,
+                          record::Step& step) {
+    auto lots = kept(library, address, evidence.lots);
+    if (!lots) return lots.error();
+    auto files = kept(library, address, evidence.files);
+    if (!files) return files.error();
+    step.lots = std::move(lots).value();
+    step.files = std::move(files).value();
+    return {};
+}
+
+Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const record::Address& address,
+                                                  const record::History& history, const Evidence& evidence) {
+    std::vector<record::LotEvidence> lots;
+    Diagnostics wrong;
+    const auto take = [&](const std::string& file, std::string_view bytes) {
+        auto lot = io::read_lot(bytes, file);
+        if (lot)
+            lots.push_back({file, std::move(lot).value()});
+        else
+            add(wrong, lot.error());
+    };
+    for (const EvidenceFile& lot : evidence.lots) take(lot.path, lot.bytes);
+    for (const record::Step& step : history)
+        for (const record::KeptFile& file : step.lots) {
+            const auto bytes = library.beside(address, file.name);
+            if (!bytes)
+                add(wrong, bytes.error());
+            else if (sha256_hex(*bytes) != file.sha256)
+                wrong.push_back(
+                    error_in(address.text() + '/' + file.name, "this evidence was changed since it was kept"));
+            else
+                take(address.text() + '/' + file.name, *bytes);
+        }
+    if (has_error(wrong)) return wrong;
+    return lots;
+}
+
+}  // namespace seatload::cli

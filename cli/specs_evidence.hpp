@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/core/result.hpp>
+#include <seatload/io/spec_library.hpp>
+#include <seatload/record/approval.hpp>
+#include <seatload/record/history.hpp>
+
+#include <cli/specs_options.hpp>
+
+namespace seatload::cli {
+
+/// A file given as evidence, as read.
+struct EvidenceFile {
+    std::string path;
+    std::string bytes;
+};
+
+/// The files of a step, all read before anything is written.
+struct Evidence {
+    std::vector<EvidenceFile> lots;
+    std::vector<EvidenceFile> files;
+};
+
+/// Reads the files a step names. Errors: those of reading; a lot's record that is none.
+Result<Evidence> read_evidence(const StepOptions& options);
+
+/// The step as told, without its SHA-256 and files. Errors: nobody named, no date or none of the calendar, a date
+/// before the last one of the history, words that are not UTF-8.
+Result<record::Step> told_step(const StepOptions& options, record::Step::Kind kind, const record::History& history);
+
+/// Lays the files beside the spec and names them in the step.
+Diagnostics keep_evidence(const io::SpecLibrary& library, const record::Address& address, const Evidence& evidence,
+                          record::Step& step);
+
+/// The lots given now, and those kept with earlier steps. Errors: one kept is gone or was changed.
+Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const record::Address& address,
+                                                  const record::History& history, const Evidence& evidence);
+
+}  // namespace seatload::cli

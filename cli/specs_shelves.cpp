@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: MIT
+#include <cli/specs_shelves.hpp>
+
+#include <algorithm>
+#include <array>
+
+#include <seatload/core/file_name.hpp>
+#include <seatload/core/text.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using record::Address;
+using record::State;
+
+constexpr std::array kStates{State::draft, State::trial, State::approved, State::superseded, State::withdrawn};
+constexpr std::size_t kMostNamed = 5;
+
+bool has_part(const std::string& text, const std::string& part) {
+    return part.empty() || lower(text).find(lower(part)) != std::string::npos;
+}
+
+/// "engine/position" out of what may be a path of the library, with its ending.
+std::string bare(const io::SpecLibrary& library, std::string word) {
+    const std::string folder = library.path().lexically_normal().string();
+    const std::string path = std::filesystem::path(word).lexically_normal().string();
+    const std::string before = folder.ends_with('/') ? folder : folder + '/';
+    if (path.starts_with(before)) word = path.substr(before.size());
+    if (word.ends_with(".toml")) word.resize(word.size() - 5);
+    return word;
+}
+
+std::vector<Address> by_number(const io::SpecLibrary& library, const std::vector<Address>& all,
+                               const wire::Catalogue& wires, const std::string& word) {
+    std::vector<Address> found;
+    for (const record::Shelf& shelf : library.shelves(all, wires, false, 0))
+        if (shelf.latest() != nullptr && lower(shelf.latest()->kept.spec.identity.number) == lower(word))
+            found.push_back(shelf.address);
+    return found;
+}
+
+Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& found,
+                   const std::vector<Address>& all) {
+    std::vector<std::string> names;
+    for (const Address& address : found.empty() ? all : found) names.push_back(address.text());
+    if (found.empty()) {
+        const std::string meant = did_you_mean(word, names);
+        return error_in(library.path().string(), "no spec \"" + word + "\" is kept here",
+                        meant.empty() ? "`seatload specs list` shows those that are" : meant);
+    }
+    if (names.size() > kMostNamed) names.resize(kMostNamed);
+    return error_in(library.path().string(), "more than one spec is called \"" + word + "\"",
+                    "name it in full: " + join(names, ", "));
+}
+
+}  // namespace
+
+std::string program_name() { return "seatload " SEATLOAD_VERSION; }
+
+Result<Address> resolve(const io::SpecLibrary& library, const wire::Catalogue& wires, const std::string& word) {
+    const auto all = library.addresses();
+    if (!all) return Diagnostics(all.error());
+    const std::string name = bare(library, word);
+    std::vector<Address> found;
+    for (const Address& address : *all)
+        if (address.text() == name || address.position == name) found.push_back(address);
+    if (found.empty()) found = by_number(library, *all, wires, word);
+    if (found.size() == 1) return found.front();
+    return not_one(library, word, found, *all);
+}
+
+Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const wire::Catalogue& wires, const std::string& word,
+                              const std::string& index) {
+    const auto address = resolve(library, wires, word);
+    if (!address) return Diagnostics(address.error());
+    OnShelf found{library.shelf(*address, wires), 0};
+    if (has_error(found.shelf.wrong)) return found.shelf.wrong;
+    const auto& revisions = found.shelf.revisions;
+    SEATLOAD_ASSERT(!revisions.empty());
+    found.at = revisions.size() - 1;
+    if (index.empty()) return found;
+    std::vector<std::string> known;
+    for (std::size_t i = 0; i < revisions.size(); ++i) {
+        known.push_back(revisions[i].index());
+        if (revisions[i].index() == index) found.at = i;
+    }
+    if (revisions[found.at].index() != index)
+        return error_in(address->text(), "no revision \"" + index + "\" is kept", "there are " + join(known, ", "));
+    return found;
+}
+
+const wire::Grade& grade_of(const record::Spec& spec, const wire::Catalogue& wires) {
+    return spec.own_grade ? *spec.own_grade : *wires.find(spec.wire_grade);
+}
+
+Result<std::optional<State>> state_of(const SpecsFilter& filter) {
+    if (filter.state.empty()) return std::optional<State>{};
+    std::vector<std::string> words;
+    for (const State state : kStates) {
+        if (word(state) == filter.state) return std::optional<State>{state};
+        words.emplace_back(word(state));
+    }
+    return error("no state is called \"" + filter.state + '"', "there are " + join(words, ", "));
+}
+
+bool is_meant(const record::Shelf& shelf, const SpecsFilter& filter) {
+    const record::KeptRevision* latest = shelf.latest();
+    const std::string engine = latest != nullptr ? latest->kept.spec.identity.engine : "";
+    const std::string position = latest != nullptr ? latest->kept.spec.identity.position : "";
+    return (has_part(shelf.address.engine, filter.engine) ||
+            (!filter.engine.empty() && has_part(engine, filter.engine))) &&
+           (has_part(shelf.address.position, filter.position) || has_part(position, filter.position));
+}
+
+bool is_meant(const record::Shelf& shelf, const record::KeptRevision& revision, const SpecsFilter& filter,
+              const std::optional<State>& state) {
+    if (state) return revision.state == *state;
+    if (filter.all) return true;
+    return &revision == shelf.latest() || &revision == shelf.in_force();
+}
+
+Result<std::vector<record::Shelf>> load_shelves(const io::SpecLibrary& library, const SpecsOptions& options,
+                                                const wire::Catalogue& wires, bool earlier, Diagnostics& said) {
+    std::vector<Address> meant;
+    if (options.specs.empty()) {
+        const auto all = library.addresses();
+        if (!all) return Diagnostics(all.error());
+        said.insert(said.end(), all.error().begin(), all.error().end());
+        meant = *all;
+    }
+    for (const std::string& word : options.specs) {
+        const auto address = resolve(library, wires, word);
+        if (!address) return Diagnostics(address.error());
+        meant.push_back(*address);
+    }
+    std::vector<record::Shelf> shelves = library.shelves(meant, wires, earlier, options.threads);
+    for (const record::Shelf& shelf : shelves) said.insert(said.end(), shelf.wrong.begin(), shelf.wrong.end());
+    std::erase_if(shelves, [&](const record::Shelf& shelf) { return !is_meant(shelf, options.filter); });
+    return shelves;
+}
+
+std::string next_command(const record::Shelf& shelf, const record::KeptRevision& revision) {
+    const std::string address = shelf.address.text();
+    switch (revision.state) {
+        case State::draft:
+            return "seatload specs trial " + address + " --by NAME --date DATE";
+        case State::trial:
+            return "seatload specs approve " + address + " --lot FILE --by NAME --date DATE";
+        case State::approved:
+            return "seatload specs order " + address;
+        case State::withdrawn:
+            return "seatload specs revise " + address + " --with FILE --reason WORDS --by NAME --date DATE";
+        case State::superseded:
+            break;
+    }
+    return {};
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/check/evaluation.hpp>
+#include <seatload/core/file.hpp>
+#include <seatload/core/sha256.hpp>
+#include <seatload/core/text.hpp>
+#include <seatload/io/kept_spec_file.hpp>
+#include <seatload/io/lot_file.hpp>
+#include <seatload/record/approval.hpp>
+#include <seatload/record/specify.hpp>
+
+#include <cli/specs_actions.hpp>
+#include <cli/specs_evidence.hpp>
+#include <cli/specs_shelves.hpp>
+#include <cli/specs_write.hpp>
+#include <cli/text_wrap.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using record::State;
+using record::Step;
+
+/// What came of a step, or why it was refused.
+struct Taken {
+    Diagnostics wrong;
+    std::vector<std::string> refused;
+    record::Address address;
+    std::string index;
+    State state = State::draft;
+};
+
+Step::Kind kind_of(const std::string& action) {
+    if (action == "trial") return Step::Kind::trial;
+    if (action == "approve") return Step::Kind::approved;
+    return action == "withdraw" ? Step::Kind::withdrawn : Step::Kind::evidence;
+}
+
+/// Why a revision cannot come to a state from where it is.
+Diagnostics not_from_here(const OnShelf& on, Step::Kind kind) {
+    const State state = on.revision().state;
+    const std::string is = "revision " + on.revision().index() + " is " + std::string(word(state));
+    const auto no = [&](std::string message, std::string hint) {
+        return Diagnostics{error_in(on.revision().file, std::move(message), std::move(hint))};
+    };
+    const bool open = state == State::draft || state == State::trial;
+    if (kind == Step::Kind::trial && state != State::draft)
+        return no(is + ": only a draft goes on trial", "`seatload specs revise` makes a draft of a new revision");
+    if (kind == Step::Kind::approved && !open)
+        return no(is + ": only a draft or one on trial can be approved",
+                  state == State::approved ? "results of further lots are kept with `seatload specs evidence`"
+                                           : "`seatload specs revise` makes a draft of a new revision");
+    if (kind != Step::Kind::trial && kind != Step::Kind::approved && state == State::withdrawn)
+        return no(is + ": nothing more is written of it", "");
+    return {};
+}
+
+Diagnostics nothing_said(const OnShelf& on, Step::Kind kind, const StepOptions& o) {
+    if (kind == Step::Kind::withdrawn && trim(o.reason).empty())
+        return {error_in(on.revision().file, "it is not said why it is withdrawn", "say it with --reason WORDS")};
+    if (kind == Step::Kind::evidence && o.lots.empty() && o.files.empty() && !o.hours && trim(o.note).empty())
+        return {error_in(on.revision().file, "no evidence is given",
+                         "give it with --lot FILE, --keep FILE, --hours HOURS or --note WORDS")};
+    return {};
+}
+
+/// Judges whether it may be approved, and works out what is kept of the approval.
+void judge(const io::SpecLibrary& library, const OnShelf& on, const SpecsOptions& options, const Evidence& evidence,
+           const References& references, Step& step, Taken& taken) {
+    const record::KeptSpec& kept = on.revision().kept;
+    const wire::Grade& grade = grade_of(kept.spec, references.wires);
+    const auto evaluation =
+        check::evaluate(kept.spec.spring, grade, record::requirement_of(kept.spec), references.tolerances);
+    if (!evaluation) {
+        taken.wrong = placed(evaluation.error(), on.revision().file);
+        return;
+    }
+    auto lots = all_lots(library, on.shelf.address, kept.history, evidence);
+    if (!lots) {
+        taken.wrong = lots.error();
+        return;
+    }
+    const std::string whole = sha256_hex(io::write_kept_spec(kept.content, kept.history));
+    taken.refused =
+        record::approval_refusals(kept, *evaluation, {std::move(lots).value(), whole, options.step.without_inspection});
+    step.results = record::key_results({*evaluation, kept.spec, grade, references.tolerances}, program_name());
+}
+
+/// A lot of another part must not become evidence of this one, whatever its verdict.
+Diagnostics strange_lots(const OnShelf& on, const Evidence& evidence) {
+    const record::KeptSpec& kept = on.revision().kept;
+    const std::string whole = sha256_hex(io::write_kept_spec(kept.content, kept.history));
+    Diagnostics wrong;
+    for (const EvidenceFile& file : evidence.lots) {
+        const auto lot = io::read_lot(file.bytes, file.path);
+        if (const std::string why = record::not_of_this_spec(*lot, kept, whole); !why.empty())
+            wrong.push_back(error_in(file.path, why));
+    }
+    return wrong;
+}
+
+Taken take_step(const SpecsOptions& options, const References& references) {
+    Taken taken;
+    const Step::Kind kind = kind_of(options.action);
+    const auto evidence = read_evidence(options.step);
+    if (!evidence) return {evidence.error(), {}, {}, {}, {}};
+    const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
+    if (!library) return {library.error(), {}, {}, {}, {}};
+    const auto on = find_on_shelf(*library, references.wires, options.specs.front(), options.revision);
+    if (!on) return {on.error(), {}, {}, {}, {}};
+    taken.address = on->shelf.address;
+    taken.index = on->revision().index();
+    taken.wrong = not_from_here(*on, kind);
+    if (taken.wrong.empty()) taken.wrong = nothing_said(*on, kind, options.step);
+    if (!taken.wrong.empty()) return taken;
+    auto told = told_step(options.step, kind, on->revision().kept.history);
+    if (!told) return {told.error(), {}, {}, {}, {}};
+    Step step = std::move(told).value();
+    step.sha256 = on->revision().kept.sha256;
+    if (kind == Step::Kind::approved)
+        judge(*library, *on, options, *evidence, references, step, taken);
+    else
+        taken.wrong = strange_lots(*on, *evidence);
+    if (!taken.wrong.empty() || !taken.refused.empty()) return taken;
+    taken.wrong = keep_evidence(*library, taken.address, *evidence, step);
+    if (taken.wrong.empty()) taken.wrong = write_step(*library, *on, step, references.wires);
+    taken.state = kind == Step::Kind::evidence ? on->revision().state : record::state_of(record::History{step});
+    return taken;
+}
+
+int tell_refusal(const Taken& taken, int width, std::ostream& out) {
+    out << wrapped("", taken.address.text() + ", revision " + taken.index + ": not approved, because", width, 2);
+    for (const std::string& why : taken.refused) out << wrapped("  - ", why + ".", width, 4);
+    out << wrapped(
+        "  Next: ",
+        "inspect a lot with `seatload inspect` and give its record with --lot FILE; what can be answered for "
+        "without one is said with --without-inspection REASON.",
+        width, 4);
+    return kNothingFits;
+}
+
+std::string next_words(const Taken& taken, Step::Kind kind) {
+    const std::string address = taken.address.text();
+    switch (kind) {
+        case Step::Kind::trial:
+            return "`seatload specs order " + address +
+                   "` writes the papers of the trial springs; approve it once a lot was inspected.";
+        case Step::Kind::approved:
+            return "`seatload specs order " + address + "` writes the papers to order it with.";
+        case Step::Kind::withdrawn:
+            return "`seatload specs revise " + address + "` makes a draft to follow it.";
+        default:
+            return {};
+    }
+}
+
+}  // namespace
+
+int run_specs_step(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
+    const Taken taken = take_step(options, references);
+    if (!taken.wrong.empty()) return refuse(taken.wrong, err);
+    if (!taken.refused.empty()) return tell_refusal(taken, options.width, out);
+    const Step::Kind kind = kind_of(options.action);
+    out << taken.address.text() << ", revision " << taken.index << ": "
+        << (kind == Step::Kind::evidence ? "evidence kept; still " : "") << word(taken.state) << '\n';
+    if (const std::string next = next_words(taken, kind); !next.empty())
+        out << wrapped("  Next: ", next, options.width, 4);
+    return kDone;
+}
+
+}  // namespace seatload::cli

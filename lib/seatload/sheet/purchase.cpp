@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/purchase.hpp>
+
+#include <span>
+#include <vector>
+
+#include <seatload/core/diagnostic.hpp>
+#include <seatload/sheet/enquiry_tables.hpp>
+#include <seatload/sheet/facts.hpp>
+#include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/pdf_writer.hpp>
+#include <seatload/sheet/printable.hpp>
+#include <seatload/sheet/tamper_mark.hpp>
+#include <seatload/sheet/terms.hpp>
+#include <seatload/sheet/title_block.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+constexpr double kForAHand = 10.0;  // height of a row to be written in [mm]
+
+void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
+    flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
+    flow.paragraph(facts.say("purchase.please_supply",
+                             {{"number", drawing_number(facts.spec)}, {"revision", facts.spec.identity.revision}}));
+    const double column = flow.width() / 3.0;
+    flow.table({{column, column, column},
+                {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date")},
+                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date}},
+                kForAHand});
+    flow.table({{column, column, column},
+                {{facts.say("purchase.price"), facts.say("purchase.wanted_by"), facts.say("purchase.deliver_to")},
+                 {"", "", ""}},
+                kForAHand});
+}
+
+/// What the maker finds at a glance; the sheet holds.
+void add_spring(PageFlow& flow, const Facts& facts) {
+    constexpr double kName = 80.0;
+    const std::span<const Facts> one(&facts, 1);
+    RuledTable table{{kName, flow.width() - kName}, {{facts.say("purchase.quantity"), facts.say("purchase.value")}}};
+    for (const Comparison& c : comparisons(one))
+        table.rows.push_back({c.unit.empty() ? c.name : c.name + ", " + c.unit, c.values.front()});
+    flow.headed_table(facts.say("compare.heading_of_one"), table);
+    flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
+}
+
+void add_terms(PageFlow& flow, const Facts& facts, const std::string& spec_text) {
+    flow.heading(facts.say("purchase.what_binds"));
+    flow.point(facts.say("purchase.sheet_holds"));
+    flow.point(facts.say("purchase.mark", {{"mark", tamper_mark(spec_text)}}));
+    flow.point(facts.say("purchase.no_change"));
+    flow.point(facts.say("purchase.no_other_revision", {{"revision", facts.spec.identity.revision}}));
+}
+
+void add_acceptance(PageFlow& flow, const Facts& facts) {
+    flow.heading(facts.say("acceptance.heading"));
+    flow.point(facts.say("acceptance.where"));
+    flow.point(test_sequence(facts));
+    flow.point(inspected_pieces(facts) + " " + facts.say("acceptance.brackets"));
+    flow.point(facts.say("inspection.decision"));
+    flow.point(
+        facts.say("acceptance.with_lot", {{"type", certificate_type(facts.spec)}, {"diameter", coil_symbol(facts)}}));
+    flow.point(facts.say("acceptance.packing"));
+}
+
+void add_signatures(PageFlow& flow, const Facts& facts) {
+    const double name = flow.width() - 104.0;
+    const RuledTable table{
+        {name, 30.0, 74.0},
+        {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
+        kForAHand};
+    flow.headed_table(facts.say("purchase.ordered"), table);
+    flow.headed_table(facts.say("purchase.confirmed"), table);
+}
+
+TitleBlock block_of(const Facts& facts) {
+    const record::Spec& spec = facts.spec;
+    TitleBlock block = title_block_of(spec.identity);
+    block.title = title(spec, facts.paper.words);
+    block.supplementary_title = supplementary_title(spec, facts.paper.words);
+    block.document_type = facts.say("document.purchase");
+    return block;
+}
+
+}  // namespace
+
+Result<Drawing> purchase_order(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables,
+                               const Paper& paper, const Purchase& purchase, const std::string& spec_text) {
+    const auto known = facts(spec, grade, tables, paper);
+    if (!known) return Diagnostics(known.error());
+    Diagnostics said = known.error();
+    Purchase clean = purchase;
+    clean.number = printable_order_number(purchase.number, said);
+    PageFlow flow(paper.size);
+    add_order(flow, *known, clean);
+    add_spring(flow, *known);
+    add_terms(flow, *known, spec_text);
+    add_acceptance(flow, *known);
+    flow.heading(known->say("caution.heading"));
+    flow.paragraph(known->say("caution.words"));
+    add_signatures(flow, *known);
+    if (flow.pages().size() > 1) return error("the order of this spec has more to say than one page has room for");
+    Drawing page = std::move(flow.pages().front());
+    const Box space = drawing_space(page.width(), page.height());
+    draw_title_block(page, {space.right, space.bottom}, block_of(*known), paper.words);
+    return {std::move(page), std::move(said)};
+}
+
+Result<std::string> purchase_order_pdf(const record::Spec& spec, const wire::Grade& grade,
+                                       const tolerance::Tables& tables, const Paper& paper, const Purchase& purchase,
+                                       const std::string& spec_text) {
+    auto page = purchase_order(spec, grade, tables, paper, purchase, spec_text);
+    if (!page) return Diagnostics(page.error());
+    const Diagnostics said = page.error();
+    const auto known = facts(spec, grade, tables, paper);
+    const Wording& words = paper.words;
+    const std::string heading = words.say("purchase.heading", {{"title", title(known->spec, words)}});
+    const std::vector<Drawing> pages{std::move(page).value()};
+    auto bytes = write_pdf(pages, {heading, known->spec.identity.owner, words.say("document.purchase_subject"), {}});
+    if (!bytes) return Diagnostics(bytes.error());
+    return {std::move(bytes).value(), said};
+}
+
+}  // namespace seatload::sheet
