@@ -41,6 +41,10 @@ void add_wire_file(CLI::App& command, std::string& file) {
         ->option_text("FILE");
 }
 
+void add_maker_file(CLI::App& command, std::string& file) {
+    command.add_option("--maker-file", file, "limits of a spring maker of your own")->option_text("FILE");
+}
+
 void add_look(CLI::App& command, PaperOptions& o) {
     command.add_option("--language", o.language, "language of the papers: en (default), de, it")->option_text("CODE");
     command.add_option("--wording", o.wording, "wording file of your own, for another language")->option_text("FILE");
@@ -86,6 +90,7 @@ void add_check(CLI::App& app, CheckOptions& o) {
     c.add_option("FILE", o.springs, "spring or spec files")->required();
     c.add_option("--requirement,-r", o.requirement, "requirement to judge them by")->option_text("FILE");
     add_wire_file(c, o.wire_file);
+    add_maker_file(c, o.maker_file);
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
@@ -109,6 +114,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
         ->option_text("1..1024");
     c.add_option("--what-if", o.what_if, "only tell what fits as one number varies")->option_text("NAME=FROM..TO");
     add_wire_file(c, o.wire_file);
+    add_maker_file(c, o.maker_file);
     add_look(c, o.look);
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");

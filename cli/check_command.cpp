@@ -52,13 +52,13 @@ std::vector<record::MeasuredVerdict> measured_verdicts(const Checked& c) {
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
-    const auto references = load_references(options.wire_file);
+    const auto references = load_references(options.wire_file, {}, options.maker_file);
     if (!references) return refuse(references.error(), err);
     Diagnostics wrong;
     std::optional<demand::Requirement> requirement;
     if (!options.requirement.empty()) {
         auto read = read_file(options.requirement, [&](std::string_view text, const std::string& name) {
-            return io::read_requirement(text, name, references->wires);
+            return io::read_requirement(text, name, references->wires, references->makers);
         });
         if (read)
             requirement = *read;

@@ -26,7 +26,7 @@ Json verdict(const check::Verdict& v) {
             {"unit", v.rule->unit},     {"value", v.measure.value},
             {"limit", v.measure.limit}, {"sense", v.rule->sense == check::Sense::at_least ? "at least" : "at most"},
             {"margin", v.margin},       {"passed", v.passed},
-            {"source", v.rule->source}};
+            {"source", v.source}};
 }
 
 Json sideways(const check::Sideways& s) {

@@ -115,7 +115,7 @@ std::string verdict_lines(const check::Verdict& verdict, int width) {
             verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
     const std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
     if (verdict.passed) return lines;
-    return lines + wrapped(std::string(kReason, ' '), "source: " + std::string(verdict.rule->source), width, kReason);
+    return lines + wrapped(std::string(kReason, ' '), "source: " + verdict.source, width, kReason);
 }
 
 std::string verdict_lines(const record::MeasuredVerdict& verdict, int width) {

@@ -16,6 +16,7 @@ struct CheckOptions {
     std::string requirement;           ///< judged against this; empty: alone
     std::string wire_file;             ///< the user's own wire file; empty: none
     bool json = false;
+    std::string maker_file;            ///< limits of the user's own maker; empty: those of the one the order names
     int width = 80;
 };
 
@@ -25,6 +26,7 @@ struct SizeOptions {
     std::string output = "output";  ///< folder for the papers
     std::string wire_file;
     std::string what_if;   ///< "bore=8.5 mm..9.5 mm": tried at these values instead; empty: not asked
+    std::string maker_file;  ///< as of CheckOptions
     PaperOptions look;     ///< of the sheets and the enquiry
     int alternatives = 0;  ///< 0: as many as the requirement says
     unsigned threads = 0;

@@ -2,6 +2,7 @@
 #include <cli/session.hpp>
 
 #include <seatload/io/builtin.hpp>
+#include <seatload/io/maker_file.hpp>
 #include <seatload/io/wire_file.hpp>
 
 namespace seatload::cli {
@@ -18,15 +19,22 @@ long& columns_of(std::ostream& stream) {
 
 }  // namespace
 
-Result<References> load_references(const std::string& wire_file, const PaperOptions& options) {
+Result<References> load_references(const std::string& wire_file, const PaperOptions& options,
+                                   const std::string& maker_file) {
     auto catalogue = io::builtin_catalogue();
     SEATLOAD_ASSERT(catalogue.has_value());
     auto tolerances = io::builtin_tolerances();
     SEATLOAD_ASSERT(tolerances.has_value());
     auto paper = make_paper(options);
     if (!paper) return Diagnostics(paper.error());
-    References references{std::move(catalogue).value(), std::move(tolerances).value(), std::move(paper).value(),
-                          sheet::Wording(io::builtin_wording())};
+    References references{std::move(catalogue).value(), std::move(tolerances).value(), io::builtin_makers(),
+                          std::move(paper).value(), sheet::Wording(io::builtin_wording())};
+    if (!maker_file.empty()) {
+        auto maker = read_file(maker_file, io::read_maker);
+        if (!maker) return Diagnostics(maker.error());
+        references.makers.instead = references.makers.all.size();
+        references.makers.all.push_back(std::move(maker).value());
+    }
     if (wire_file.empty()) return references;
     auto own = read_file(wire_file, [&](std::string_view text, const std::string& name) {
         return io::read_wire_file(text, name, references.wires);

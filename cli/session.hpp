@@ -6,6 +6,7 @@
 
 #include <seatload/core/file.hpp>
 #include <seatload/core/result.hpp>
+#include <seatload/demand/maker.hpp>
 #include <seatload/sheet/paper.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -23,12 +24,15 @@ inline constexpr int kBadInput = 2;
 struct References {
     wire::Catalogue wires;
     tolerance::Tables tolerances;
+    demand::Makers makers;
     sheet::Paper paper;      ///< how papers for the maker are to look
     sheet::Wording english;  ///< of our own reports
 };
 
-/// The built-in data, with the user's own wire file laid over it when one is named, and the paper asked for.
-Result<References> load_references(const std::string& wire_file, const PaperOptions& paper = {});
+/// The built-in data, with the user's own wire file laid over it when one is named, and the paper asked for. With a
+/// file of a maker's limits every order is taken to go to him.
+Result<References> load_references(const std::string& wire_file, const PaperOptions& paper = {},
+                                   const std::string& maker_file = {});
 
 /// What a reader makes of a file's text.
 template <class Reader>

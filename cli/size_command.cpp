@@ -65,11 +65,11 @@ int answer_what_if(const demand::Requirement& requirement, const References& ref
 
 int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     if (options.requirements.size() > 1) return run_size_family(options, out, err);
-    const auto references = load_references(options.wire_file, options.look);
+    const auto references = load_references(options.wire_file, options.look, options.maker_file);
     if (!references) return refuse(references.error(), err);
     const auto requirement =
         read_file(options.requirements.front(), [&](std::string_view text, const std::string& name) {
-            return io::read_requirement(text, name, references->wires);
+            return io::read_requirement(text, name, references->wires, references->makers);
         });
     if (!requirement) return refuse(requirement.error(), err);
 

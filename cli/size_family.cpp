@@ -24,7 +24,7 @@ std::vector<demand::Requirement> read_all(const std::vector<std::string>& files,
     std::vector<demand::Requirement> requirements;
     for (const std::string& file : files) {
         auto read = read_file(file, [&](std::string_view text, const std::string& name) {
-            return io::read_requirement(text, name, refs.wires);
+            return io::read_requirement(text, name, refs.wires, refs.makers);
         });
         add(said, read.error());
         if (read) requirements.push_back(std::move(read).value());
@@ -225,7 +225,7 @@ int run_size_family(const SizeOptions& options, std::ostream& out, std::ostream&
                                  std::to_string(options.requirements.size()) + " are given",
                              "name one requirement file at a time")},
                       err);
-    const auto references = load_references(options.wire_file, options.look);
+    const auto references = load_references(options.wire_file, options.look, options.maker_file);
     if (!references) return refuse(references.error(), err);
     Diagnostics said;
     const auto requirements = read_all(options.requirements, *references, said);

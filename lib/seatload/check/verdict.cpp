@@ -8,12 +8,23 @@
 namespace seatload::check {
 namespace {
 
+/// The key under which limits name the maker who sets them.
+std::string_view key_of(const Rule& rule) {
+    if (rule.id == "index_smallest") return "smallest_index";
+    if (rule.id == "index_largest") return "largest_index";
+    if (rule.id == "ground_wire") return "smallest_ground_wire";
+    if (rule.id == "ground_index") return "largest_ground_index";
+    if (rule.id == "made_length") return "longest_free_length";
+    return rule.id;
+}
+
 Verdict judge(const Rule& rule, const Coil& coil, double free_length_mm) {
     Verdict verdict;
     verdict.rule = &rule;
     verdict.measure = rule.measure(coil, free_length_mm);
     verdict.margin = margin(rule.sense, verdict.measure);
     verdict.passed = passes(rule.sense, verdict.measure);
+    verdict.source = source_of(rule, coil.demand.limits);
     verdict.reason = std::string(rule.subject) + ": " + shown(verdict.measure.value, rule.unit) +
                      (rule.sense == Sense::at_least ? ", at least " : ", at most ") +
                      shown(verdict.measure.limit, rule.unit);
@@ -21,6 +32,11 @@ Verdict judge(const Rule& rule, const Coil& coil, double free_length_mm) {
 }
 
 }  // namespace
+
+std::string source_of(const Rule& rule, const demand::Limits& limits) {
+    const auto origin = limits.origins.find(std::string(key_of(rule)));
+    return origin == limits.origins.end() ? std::string(rule.source) : origin->second;
+}
 
 std::string shown(double value, std::string_view unit) {
     if (std::isinf(value)) return value > 0.0 ? "beyond reach" : "none";

@@ -14,6 +14,7 @@ struct Verdict {
     Measure measure;
     double margin = 0.0;  ///< share of the limit left, negative when it is broken
     bool passed = false;
+    std::string source;  ///< of the limit: the rule's, or the maker who sets it
     std::string reason;  ///< "seated load, cold and new: 6.61 N, at most 6.50 N"
 };
 
@@ -21,6 +22,9 @@ struct Verdict {
 std::vector<Verdict> verdicts(const Coil& coil, double free_length_mm);
 
 bool all_pass(const std::vector<Verdict>& verdicts);
+
+/// Where a rule's limit is from: the maker who sets it, or what the rule itself names.
+std::string source_of(const Rule& rule, const demand::Limits& limits);
 
 /// A value and its unit to four significant digits, "beyond reach" when nothing can bring it about.
 std::string shown(double value, std::string_view unit);

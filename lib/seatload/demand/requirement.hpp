@@ -120,6 +120,7 @@ struct Requirement {
     Duty duty;
     Surroundings surroundings;
     std::vector<int> quantities;  ///< batches to quote
+    std::string maker;            ///< whose limits are counted on, by name
     Correspondence correspondence;
     WireChoice wire;
     std::vector<spring::Ends> ends{spring::Ends::closed_ground};

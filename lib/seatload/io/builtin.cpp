@@ -3,6 +3,7 @@
 
 #include <seatload/core/embedded.hpp>
 #include <seatload/io/sampling_file.hpp>
+#include <seatload/io/maker_file.hpp>
 #include <seatload/io/tolerance_file.hpp>
 #include <seatload/io/wire_file.hpp>
 #include <seatload/io/wording_file.hpp>
@@ -11,6 +12,8 @@ namespace seatload::io {
 namespace {
 
 constexpr std::string_view kWordingFolder = "templates/wording/";
+constexpr std::string_view kMakersFolder = "data/makers/";
+constexpr std::string_view kUsualMaker = "data/makers/ordinary.toml";
 
 }  // namespace
 
@@ -36,6 +39,17 @@ Result<tolerance::Tables> builtin_tolerances() {
 Result<inspection::SamplingTables> builtin_sampling() {
     constexpr std::string_view kName = "data/iso_2859_1.toml";
     return read_sampling(embedded(kName), std::string(kName));
+}
+
+demand::Makers builtin_makers() {
+    demand::Makers makers;
+    for (const std::string_view name : embedded_names(kMakersFolder)) {
+        auto maker = read_maker(embedded(name), std::string(name));
+        SEATLOAD_ASSERT(maker.has_value());
+        const bool is_first = name == kUsualMaker;
+        makers.all.insert(is_first ? makers.all.begin() : makers.all.end(), std::move(maker).value());
+    }
+    return makers;
 }
 
 std::vector<std::string> builtin_languages() {

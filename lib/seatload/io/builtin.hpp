@@ -7,6 +7,7 @@
 
 #include <seatload/core/result.hpp>
 #include <seatload/inspection/sampling_plan.hpp>
+#include <seatload/demand/maker.hpp>
 #include <seatload/record/phrase_book.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -21,6 +22,9 @@ Result<tolerance::Tables> builtin_tolerances();
 
 /// The sampling tables of ISO 2859-1 built into the library. An error in them is an error of ours.
 Result<inspection::SamplingTables> builtin_sampling();
+
+/// The spring makers built into the library, the ordinary workshop first. An error in them is an error of ours.
+demand::Makers builtin_makers();
 
 /// The languages papers are built in for (ISO 639-1), English first.
 std::vector<std::string> builtin_languages();

@@ -16,6 +16,7 @@ std::string_view commands_for(std::string_view format) {
     if (format == kReplyFormat) return "`seatload reply`";
     if (format == kSamplesFormat) return "`seatload inspect`, behind the spec";
     if (format == kLotFormat) return "`seatload specs approve`";
+    if (format == kMakerFormat) return "--maker-file of `seatload size` and `seatload check`";
     if (format == kWordingFormat) return "--wording of `seatload size` and `seatload sheet`";
     return {};
 }

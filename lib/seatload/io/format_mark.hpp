@@ -17,6 +17,7 @@ inline constexpr std::string_view kPlungerFormat = "seatload plunger 1";
 inline constexpr std::string_view kReplyFormat = "seatload reply 1";
 inline constexpr std::string_view kSamplesFormat = "seatload samples 1";
 inline constexpr std::string_view kLotFormat = "seatload lot 1";
+inline constexpr std::string_view kMakerFormat = "seatload maker 1";
 inline constexpr std::string_view kWordingFormat = "seatload wording 1";
 
 /// The format a file says it has, empty when it says nothing. Complains when it is none of `accepted`. Nothing when it

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/requirement_file.hpp>
 
+#include <seatload/core/text.hpp>
 #include <seatload/demand/budget.hpp>
+#include <seatload/io/builtin.hpp>
 #include <seatload/io/correspondence_fields.hpp>
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
@@ -50,6 +52,7 @@ void visit_grid(FieldReader& f, demand::Grid& grid) {
 
 void visit_order(FieldReader& f, demand::Requirement& requirement) {
     f.field("quantities", requirement.quantities, kAtLeastOne, "");
+    f.field("maker", requirement.maker, kAny, "");
     f.field("load_grade", requirement.load_grade, kGrade, "");
     f.field("alternatives", requirement.alternatives, kAlternatives, "");
     f.field("certificate", requirement.certificate, kAny, "");
@@ -94,7 +97,38 @@ void work_out_loads(demand::Requirement& requirement) {
     requirement.full_travel_load = budget.full_travel_rounded;
 }
 
-demand::Requirement read_tables(Reader& root) {
+/// The maker whose limits count; nothing when he is not known (then complained of).
+const demand::Maker* find_maker(Reader& root, const std::string& name, const demand::Makers& makers) {
+    if (makers.instead) return &makers.all[*makers.instead];
+    if (name.empty()) return makers.all.empty() ? nullptr : &makers.all.front();
+    const demand::Maker* maker = makers.find(name);
+    if (maker != nullptr) return maker;
+    std::vector<std::string> names;
+    for (const demand::Maker& each : makers.all) names.push_back(each.name);
+    const std::string near = did_you_mean(name, names);
+    root.document().error(root.document().at("order.maker"), "unknown maker \"" + name + '"',
+                          (near.empty() ? "known: " + join(names, ", ") : near) +
+                              "; limits of a maker of your own go into a file for --maker-file");
+    return nullptr;
+}
+
+/// The maker's steps of coils are looked at, unless the grid states others.
+void read_grid(Reader& root, const demand::Maker* maker, demand::Grid& grid) {
+    if (maker != nullptr && maker->coil_step) grid.total_coils_step = *maker->coil_step;
+    auto table = root.table("grid");
+    if (!table) return;
+    FieldReader fields(*table);
+    visit_grid(fields, grid);
+}
+
+demand::Limits read_limits_of(Reader& root, const demand::Maker* maker) {
+    if (auto table = root.table("limits")) return read_limits(*table, maker);
+    demand::Limits limits = demand::school_defaults(spring::School::en_13906);
+    if (maker != nullptr) demand::lay_on(limits, *maker);
+    return limits;
+}
+
+demand::Requirement read_tables(Reader& root, const demand::Makers& makers) {
     demand::Requirement requirement;
     const auto visit = [](std::optional<Reader> table, const auto& visitor) {
         if (!table) return;
@@ -110,11 +144,12 @@ demand::Requirement read_tables(Reader& root) {
     visit(root.table("wire"), [&](auto& f) { visit_wire(f, requirement.wire); });
     read_own_wires(root, requirement.wire);
     visit(root.table("coil"), [&](auto& f) { visit_coil(f, requirement); });
-    visit(root.table("grid"), [&](auto& f) { visit_grid(f, requirement.grid); });
-    requirement.limits = demand::school_defaults(spring::School::en_13906);
-    if (auto table = root.table("limits")) requirement.limits = read_limits(*table);
     if (auto table = root.table("prefer")) requirement.preference = read_preference(*table);
     visit(root.table("order"), [&](auto& f) { visit_order(f, requirement); });
+    const demand::Maker* maker = find_maker(root, requirement.maker, makers);
+    read_grid(root, maker, requirement.grid);
+    requirement.limits = read_limits_of(root, maker);
+    if (maker != nullptr) requirement.maker = maker->name;
     visit(root.table("enquiry"), [&](auto& f) { visit_correspondence(f, requirement.correspondence); });
     return requirement;
 }
@@ -131,13 +166,18 @@ void expect_time_to_reply(Document& document, const demand::Requirement& require
 
 Result<demand::Requirement> read_requirement(std::string_view text, const std::string& file_name,
                                              const wire::Catalogue& catalogue) {
+    return read_requirement(text, file_name, catalogue, builtin_makers());
+}
+
+Result<demand::Requirement> read_requirement(std::string_view text, const std::string& file_name,
+                                             const wire::Catalogue& catalogue, const demand::Makers& makers) {
     Document document(text, file_name);
     if (!document.is_readable()) return document.diagnostics();
     demand::Requirement requirement;
     {
         Reader root(document);
         if (!read_format(root, {kRequirementFormat})) return document.diagnostics();
-        requirement = read_tables(root);
+        requirement = read_tables(root, makers);
     }
     check_requirement(document, requirement, catalogue);
     check_preference(document, requirement, catalogue);

@@ -39,7 +39,7 @@ RuledTable limits_table(const ReportSubject& s, double width) {
         table.rows.push_back({std::string(v.rule->subject), check::shown(v.measure.value, v.rule->unit),
                               (v.rule->sense == check::Sense::at_least ? "at least " : "at most ") +
                                   check::shown(v.measure.limit, v.rule->unit),
-                              margin(v), v.passed ? "yes" : "NO", printed_source(v.rule->source)});
+                              margin(v), v.passed ? "yes" : "NO", printed_source(v.source)});
     return table;
 }
 
