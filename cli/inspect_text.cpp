@@ -32,13 +32,14 @@ std::string heading(const InspectView& view, int width) {
 }
 
 std::string verdict_text(const LotInspection& lot, int width) {
-    std::string text = lot.verdict == inspection::Verdict::accept   ? "ACCEPTED"
-                       : lot.verdict == inspection::Verdict::reject ? "REJECTED"
-                                                                    : "NOT PROVEN";
-    text += wrapped("",
-                    ": " + std::to_string(lot.samples.pieces.size()) + " of " + std::to_string(lot.samples.lot_size) +
-                        " pieces measured; loads by " + record::plan_words(lot.plan) + ".",
-                    width, 2);
+    const std::string start = lot.verdict == inspection::Verdict::accept   ? "ACCEPTED: "
+                              : lot.verdict == inspection::Verdict::reject ? "REJECTED: "
+                                                                           : "NOT PROVEN: ";
+    std::string text =
+        wrapped(start,
+                std::to_string(lot.samples.pieces.size()) + " of " + std::to_string(lot.samples.lot_size) +
+                    " pieces measured; loads by " + record::plan_words(lot.plan) + ".",
+                width, 2);
     for (const std::string& reason : lot.reasons) text += wrapped("  ", "- " + reason, width, 4);
     return text;
 }

@@ -30,9 +30,13 @@ double bad_share_at(double chance, int size, int accept) {
 }
 
 int fewest_found_out(int lot, int size, int accept, double chance) {
-    int bad = accept + 1;
-    while (bad <= lot && chance_of_acceptance(lot, bad, size, accept) > chance) ++bad;
-    return bad;
+    // The more are bad, the seldomer the lot passes: halve the span between too few and enough.
+    int too_few = accept, enough = lot + 1;
+    while (enough - too_few > 1) {
+        const int bad = too_few + (enough - too_few) / 2;
+        (chance_of_acceptance(lot, bad, size, accept) > chance ? too_few : enough) = bad;
+    }
+    return enough;
 }
 
 }  // namespace seatload::inspection

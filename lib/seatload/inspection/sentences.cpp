@@ -11,6 +11,7 @@ namespace seatload::inspection {
 namespace {
 
 constexpr double kCustomersRisk = 0.1;  ///< usual for the quality a plan is said to protect from (ISO 2859-2, memory)
+constexpr double kUnlikely = 0.05;      ///< below it a spread is said to differ from the one foretold
 constexpr int kMostDecimals = 6;
 
 std::string percent(double share, int digits = 3) { return significant(100.0 * share, digits) + " %"; }
@@ -66,7 +67,7 @@ std::string forecast_of(const Judged& j, const LoadForecast& f) {
              " within a lot";
     if (s.count < 2 || !(f.within_lot > 0.0)) return words + ".";
     const double chance = chance_of_deviation(s.deviation, s.count, f.within_lot);
-    if (chance >= kSeldom * 5.0) return words + ", as foretold.";
+    if (chance >= kUnlikely) return words + ", as foretold.";
     return words + (s.deviation > f.within_lot ? ", more than foretold" : ", less than foretold") + " (chance " +
            percent(chance, 2) + ").";
 }

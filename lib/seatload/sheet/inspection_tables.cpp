@@ -74,9 +74,10 @@ RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
         if (!j.characteristic.limits.is_open() && !in.empty()) limits += ' ' + in;
         const bool counts = !j.characteristic.limits.is_open();
         const auto count = [&](int number) { return counts ? std::to_string(number) : kNothing; };
-        table.rows.push_back({kind_words(kind), limits, j.expanded > 0.0 ? "± " + significant(j.expanded, 2) : kNothing,
-                              std::to_string(j.measured()) + (j.wanted > 0 ? " of " + std::to_string(j.wanted) : ""),
-                              count(j.inside), count(j.unproven), count(j.outside), verdict_words(j)});
+        table.rows.push_back(
+            {kind_words(kind), limits, j.expanded > 0.0 ? "± " + significant(j.expanded, 2) : kNothing,
+             std::to_string(j.measured()) + (j.measured() < j.wanted ? " of " + std::to_string(j.wanted) : ""),
+             count(j.inside), count(j.unproven), count(j.outside), verdict_words(j)});
     }
     return table;
 }
