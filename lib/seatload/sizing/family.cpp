@@ -42,16 +42,15 @@ std::optional<CommonWire> common_wire(Family family, WirePlaces places) {
     const WireOption& wire = family[0].space.wires[places[0]];
     common.grade = family[0].space.grades[wire.grade].id;
     common.diameter = wire.size.diameter;
-    common.merit.tolerance_room = common.merit.stress_margin = std::numeric_limits<double>::infinity();
-    common.merit.cost = 0.0;
+    double cost = 0.0;
     for (std::size_t i = 0; i < family.size(); ++i) {
         const auto best = best_of_wire(family[i].space, family[i].census, places[i]);
         if (!best) return std::nullopt;
         common.springs.push_back(*best);
-        common.merit.tolerance_room = std::min(common.merit.tolerance_room, best->merit.tolerance_room);
-        common.merit.stress_margin = std::min(common.merit.stress_margin, best->merit.stress_margin);
-        common.merit.cost += best->merit.cost;
+        common.merit = i == 0 ? best->merit : worse_of_each(common.merit, best->merit);
+        cost += best->merit.cost;
     }
+    common.merit.cost = cost;
     common.places = std::move(places);
     return common;
 }
@@ -73,9 +72,19 @@ std::optional<Candidate> best_of_wire(const Space& space, const Census& census, 
     std::optional<Candidate> best;
     for (std::size_t e = 0; e < space.ends.size(); ++e)
         if (const auto& found = census.best[wire * space.ends.size() + e];
-            found && (!best || better(found->merit, best->merit)))
+            found && (!best || better(found->merit, best->merit, space.demand.preference.order)))
             best = found;
     return best;
+}
+
+Merit worse_of_each(const Merit& a, const Merit& b) {
+    Merit worse;
+    worse.tolerance_room = std::min(a.tolerance_room, b.tolerance_room);
+    worse.stress_margin = std::min(a.stress_margin, b.stress_margin);
+    worse.cost = std::max(a.cost, b.cost);
+    worse.release_n = std::max(a.release_n, b.release_n);
+    worse.leans = a.leans || b.leans;
+    return worse;
 }
 
 std::vector<CommonWire> common_wires(Family family) {

@@ -24,8 +24,11 @@ using WirePlaces = std::vector<std::size_t>;
 /// and density are the same: each requirement can describe a wire of its own.
 std::vector<WirePlaces> wires_of_all(std::span<const Space* const> spaces);
 
-/// The best spring of a wire, whatever its ends; nothing when none fits.
+/// The best spring of a wire by the requirement's preference, whatever its ends; nothing when none fits.
 std::optional<Candidate> best_of_wire(const Space& space, const Census& census, std::size_t wire);
+
+/// The worse of two merits in each respect.
+Merit worse_of_each(const Merit& a, const Merit& b);
 
 /// One wire that serves all requirements of a family, so that the maker buys one coil.
 struct CommonWire {
@@ -33,7 +36,7 @@ struct CommonWire {
     std::string grade;  ///< its id
     Length diameter;
     std::vector<Candidate> springs;  ///< the best of this wire for each requirement
-    Merit merit;                     ///< the least room and stress margin among them; the cost of one of each together
+    Merit merit;                     ///< the worst among them in each respect; the cost of one of each together
 };
 
 /// Every wire with which something fits each requirement, best first: the more tolerance room in whole tenths where it

@@ -2,7 +2,6 @@
 #include <seatload/sizing/shared_spring.hpp>
 
 #include <algorithm>
-#include <limits>
 #include <ranges>
 #include <tuple>
 
@@ -13,7 +12,7 @@ namespace seatload::sizing {
 namespace {
 
 /// Of equally good ones that of the smaller coil, then of fewer coils.
-bool comes_before(const SharedSpring& a, const SharedSpring& b) {
+bool precedes(const SharedSpring& a, const SharedSpring& b) {
     if (better(a.merit, b.merit)) return true;
     if (better(b.merit, a.merit)) return false;
     const auto key = [](const SharedSpring& s) {
@@ -51,16 +50,11 @@ double best_free_length(std::span<const check::Coil> coils, std::span<const doub
 
 SharedSpring shared_spring(std::span<const check::Coil> coils, const WirePlaces& wire, double L0) {
     SharedSpring spring;
-    constexpr double kInfinite = std::numeric_limits<double>::infinity();
-    spring.merit.tolerance_room = spring.merit.stress_margin = kInfinite;
-    spring.merit.cost = 0.0;
     for (std::size_t i = 0; i < coils.size(); ++i) {
         const check::Coil& coil = coils[i];
         spring.in_each.push_back({wire[i], coil.ends, coil.D_mm, coil.total_coils, L0, merit(coil, L0)});
         const Merit& one = spring.in_each.back().merit;
-        spring.merit.tolerance_room = std::min(spring.merit.tolerance_room, one.tolerance_room);
-        spring.merit.stress_margin = std::min(spring.merit.stress_margin, one.stress_margin);
-        spring.merit.cost = std::max(spring.merit.cost, one.cost);
+        spring.merit = i == 0 ? one : worse_of_each(spring.merit, one);
     }
     return spring;
 }
@@ -91,7 +85,7 @@ Part look_through(std::span<const Space* const> spaces, const SharedGrid& grid, 
         part.fit += count;
         const auto lengths = std::span(grid.free_lengths).subspan(static_cast<std::size_t>(fits.from), count);
         SharedSpring found = shared_spring(coils, wire, best_free_length(coils, lengths));
-        if (!part.best || comes_before(found, *part.best)) part.best = std::move(found);
+        if (!part.best || precedes(found, *part.best)) part.best = std::move(found);
         return true;
     });
     return part;

@@ -14,7 +14,7 @@ enum class Apart { nothing, hand, wire, ends, mean_diameter, total_coils, free_l
 /// A spring that fits every requirement of a family.
 struct SharedSpring {
     std::vector<Candidate> in_each;  ///< the same spring as a candidate of each space, with its merit there
-    Merit merit;                     ///< the least room and stress margin among them; the cost of one
+    Merit merit;                     ///< the worst among them in each respect
 };
 
 /// What fits all requirements of a family at once.
