@@ -92,7 +92,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
 
-    if (run.offers.empty()) explain(run, *references, options);
+    explain(run, *references, options);
     if (options.json) {
         out << size_json(run.view()).dump(2) << '\n';
     } else {

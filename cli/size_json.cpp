@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
+#include <cmath>
+
 #include <nlohmann/json.hpp>
+#include <seatload/sizing/best_at.hpp>
 
 #include <cli/budget_view.hpp>
 #include <cli/evaluation_view.hpp>
 #include <cli/size_shortfall.hpp>
 #include <cli/size_view.hpp>
+#include <cli/size_tight.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -23,12 +27,22 @@ Json rejections(const sizing::Census& census) {
 }
 
 Json offer(const SizeView& v, const Offer& o) {
+Json best_at(const sizing::Alternative& alternative) {
+    Json array = Json::array();
+    for (const demand::Criterion criterion : alternative.best_at) array.push_back(sizing::word(criterion));
+    return array;
+}
+
     const auto& grade = v.space.grades[v.space.wires[o.alternative.candidate.wire].grade];
     const sizing::Merit& merit = o.alternative.candidate.merit;
     Json json{{"alternative", o.spec.alternative},
               {"why", o.spec.why},
               {"tolerance_room", merit.tolerance_room},
-              {"stress_margin", merit.stress_margin}};
+              {"stress_margin", merit.stress_margin},
+              {"wire_cost", std::isfinite(merit.cost) ? Json(1e6 * merit.cost) : Json(nullptr)},
+              {"release_force_n", v.space.demand.release_counts ? Json(merit.release_n) : Json(nullptr)},
+              {"best_at", best_at(o.alternative)},
+              {"in_pareto_set", o.alternative.is_on_front}};
     json["spring"] = evaluation_json({v.file, "", grade, v.requirement, o.evaluation, Judge::requirement});
     return json;
 }
@@ -52,8 +66,11 @@ Json size_json(const SizeView& v) {
     json["alternatives"] = Json::array();
     for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
     return json;
+    json["front"] = v.census.front.size();
+    json["maker"] = v.requirement.maker;
 }
 
+    json["tight_limits"] = v.tight ? tight_json(*v.tight) : Json(nullptr);
 Json contradicted_json(const std::string& file, const demand::Budget& budget) {
     return {{"requirement", file},
             {"looked_at", 0},

@@ -66,6 +66,9 @@ void explain(SizeRun& run, const References& refs, const SizeOptions& options) {
     const sizing::SearchOptions how = search_options(options);
     run.held_seat = sizing::held_seat(run.requirement, refs.wires, refs.tolerances, how);
     run.shortfall = sizing::shortfall(run.requirement, {refs.wires, refs.tolerances, how});
+    if (sizing::are_few(run.census))
+        run.tight = sizing::tight_limits(run.requirement, run.census, {refs.wires, refs.tolerances, how});
+    if (!run.offers.empty()) return;
 }
 
 std::string paper_stem(const demand::Requirement& requirement) {

@@ -24,10 +24,11 @@ struct SizeRun {
     sizing::Census census;
     double seconds = 0.0;  ///< the search took
     std::vector<Offer> offers;
-    std::optional<sizing::HeldSeat> held_seat;   ///< as in SizeView
-    std::optional<sizing::Shortfall> shortfall;  ///< as in SizeView
+    std::optional<sizing::HeldSeat> held_seat;      ///< as in SizeView
+    std::optional<sizing::Shortfall> shortfall;     ///< as in SizeView
+    std::optional<sizing::TightLimits> tight = {};  ///< as in SizeView
 
-    SizeView view() const { return {file, requirement, space, census, offers, held_seat, shortfall}; }
+    SizeView view() const { return {file, requirement, space, census, offers, held_seat, shortfall, tight}; }
 };
 
 /// How a search is to be done; it shows no progress.
@@ -40,7 +41,7 @@ SizeRun size_one(const std::string& file, const demand::Requirement& requirement
 /// A fitting spring of the run's space with all that is known of it, under the next letter.
 Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs);
 
-/// Finds out why nothing fits.
+/// Finds out why nothing fits, or which limits hold the answer when little does.
 void explain(SizeRun& run, const References& refs, const SizeOptions& options);
 
 /// The name all papers of a requirement begin with.

@@ -6,6 +6,7 @@
 #include <seatload/units/format.hpp>
 
 #include <cli/size_shortfall.hpp>
+#include <cli/size_tight.hpp>
 #include <cli/size_view.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
@@ -229,7 +230,7 @@ std::string size_text(const SizeView& v, double seconds, int width) {
     if (v.offers.empty())
         return out + '\n' + nothing_fits(v, width) + held_seat(v, width) +
                (v.shortfall ? shortfall_text(v.requirement, *v.shortfall, width) : "");
-    return out + '\n' + offers(v, width);
+    return out + '\n' + offers(v, width) + (v.tight ? tight_text(*v.tight, width) : "");
 }
 
 }  // namespace seatload::cli

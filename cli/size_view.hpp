@@ -13,6 +13,7 @@
 #include <seatload/sizing/shortfall.hpp>
 #include <seatload/sizing/spread.hpp>
 
+#include <seatload/sizing/tight_limits.hpp>
 namespace seatload::cli {
 
 /// An alternative with all that is known of it.
@@ -29,8 +30,9 @@ struct SizeView {
     const sizing::Space& space;
     const sizing::Census& census;
     const std::vector<Offer>& offers;
-    std::optional<sizing::HeldSeat> held_seat;   ///< when nothing fits, and would if the seat could not slide
-    std::optional<sizing::Shortfall> shortfall;  ///< when nothing fits
+    std::optional<sizing::HeldSeat> held_seat;      ///< when nothing fits, and would if the seat could not slide
+    std::optional<sizing::Shortfall> shortfall;     ///< when nothing fits
+    std::optional<sizing::TightLimits> tight = {};  ///< when little fits
 };
 
 /// For people, in lines of at most `width` columns; `seconds` is the time the search took.

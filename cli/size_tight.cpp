@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include <cli/size_tight.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <nlohmann/json.hpp>
+#include <seatload/core/text.hpp>
+
+#include <cli/text_table.hpp>
+#include <cli/text_wrap.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using Align = TextTable::Align;
+using Json = nlohmann::ordered_json;
+
+constexpr int kDigits = 5;
+
+std::string with_unit(double value, std::string_view unit) {
+    return significant(value, kDigits) + (unit.empty() ? "" : " " + std::string(unit));
+}
+
+std::string room_words(double tenths) { return std::isinf(tenths) ? "-" : fixed(tenths / 10.0, 1); }
+
+/// "bore at least", with a mark when it guards against failure.
+std::string name_of(const sizing::Easing& easing) {
+    return std::string(easing.name) + ", " + std::string(easing.bound) + (easing.is_safeguard ? " *" : "");
+}
+
+std::string table(const sizing::TightLimits& tight) {
+    TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right});
+    t.add({"What holds the answer", "now", "eased by 1 %", "fit", "room"});
+    t.add({"as required", "", "", grouped(tight.fit), room_words(tight.room_in_tenths)});
+    for (const sizing::Eased& row : tight.holding)
+        t.add({name_of(*row.easing), with_unit(row.now, row.easing->unit), with_unit(row.eased, row.easing->unit),
+               grouped(row.fit), room_words(row.room_in_tenths)});
+    return t.text(0);
+}
+
+std::string others(const sizing::TightLimits& tight, int width) {
+    if (tight.others.empty()) return {};
+    std::vector<std::string> names;
+    for (const sizing::Easing* easing : tight.others)
+        names.push_back(std::string(easing->name) + ' ' + std::string(easing->bound));
+    return wrapped("", "1 % of these alone brings nothing: " + join(names, "; ") + ".", width, 2);
+}
+
+Json number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }
+
+}  // namespace
+
+std::string tight_text(const sizing::TightLimits& tight, int width) {
+    const std::string why =
+        tight.fit < sizing::kFew
+            ? "Few springs fit"
+            : "No spring that fits has room for the maker's load tolerance to both sides of its loads";
+    std::string out = '\n' + wrapped("",
+                                     why + (tight.holding.empty() ? "; no limit alone holds the answer."
+                                                                  : ". Each number alone eased by 1 %, and all "
+                                                                    "searched again:"),
+                                     width, 2);
+    if (!tight.holding.empty()) out += table(tight);
+    const bool has_safeguard = std::any_of(tight.holding.begin(), tight.holding.end(),
+                                           [](const sizing::Eased& row) { return row.easing->is_safeguard; });
+    if (has_safeguard) out += wrapped("", "* guards against failure or against what cannot be made.", width, 2);
+    return out + others(tight, width);
+}
+
+Json tight_json(const sizing::TightLimits& tight) {
+    Json holding = Json::array(), idle = Json::array();
+    for (const sizing::Eased& row : tight.holding)
+        holding.push_back({{"quantity", row.easing->id},
+                           {"bound", row.easing->bound},
+                           {"unit", row.easing->unit},
+                           {"now", row.now},
+                           {"eased", row.eased},
+                           {"fit", row.fit},
+                           {"most_tolerance_room", number(row.room_in_tenths)},
+                           {"guards_against_failure", row.easing->is_safeguard}});
+    for (const sizing::Easing* easing : tight.others) idle.push_back(easing->id);
+    return {{"fit", tight.fit},
+            {"most_tolerance_room", number(tight.room_in_tenths)},
+            {"eased_by_a_hundredth", holding},
+            {"bring_nothing", idle}};
+}
+
+}  // namespace seatload::cli

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sizing/tight_limits.hpp>
+
+#include <algorithm>
+#include <tuple>
+
+#include <seatload/check/rule.hpp>
+
+namespace seatload::sizing {
+namespace {
+
+constexpr double kHundredth = 0.01;
+
+double most_room(const Census& census) {
+    double most = 0.0;
+    for (const MapRow& row : census.map)
+        for (const MapCell& cell : row.cells) most = std::max(most, cell.room_in_tenths);
+    return most;
+}
+
+/// Whether easing the number can change the answer: it shifts loads, space or grid, or a rule that it mends keeps out
+/// springs that nothing else does.
+bool can_matter(const Easing& easing, const Census& census) {
+    if (!easing.id.starts_with("limits.") || easing.mends_more) return true;
+    const auto rules = check::rules();
+    for (std::size_t i = 0; i < rules.size(); ++i)
+        if (census.rejections[i].alone > 0 &&
+            std::find(easing.mends.begin(), easing.mends.end(), rules[i].id) != easing.mends.end())
+            return true;
+    return false;
+}
+
+Eased searched(const Easing& easing, const demand::Requirement& requirement, const Setting& setting) {
+    Eased found{&easing, *easing.now(requirement), eased(easing, requirement, kHundredth)};
+    demand::Requirement changed = requirement;
+    easing.set(changed, found.eased);
+    const Census census = search(search_space(changed, setting.catalogue), setting.tables, setting.options);
+    found.fit = census.fit;
+    found.room_in_tenths = most_room(census);
+    return found;
+}
+
+}  // namespace
+
+bool are_few(const Census& census) {
+    return census.fit > 0 && (census.fit < kFew || most_room(census) < kLittleRoomInTenths);
+}
+
+TightLimits tight_limits(const demand::Requirement& requirement, const Census& census, const Setting& setting) {
+    TightLimits tight{census.fit, most_room(census), {}, {}};
+    for (const Easing& easing : easings()) {
+        const auto now = easing.now(requirement);
+        if (!now || eased(easing, requirement, kHundredth) == *now) continue;
+        if (can_matter(easing, census)) {
+            const Eased found = searched(easing, requirement, setting);
+            if (found.fit > tight.fit || found.room_in_tenths > tight.room_in_tenths) {
+                tight.holding.push_back(found);
+                continue;
+            }
+        }
+        tight.others.push_back(&easing);
+    }
+    std::stable_sort(tight.holding.begin(), tight.holding.end(), [](const Eased& a, const Eased& b) {
+        return std::tuple(-a.room_in_tenths, b.fit) < std::tuple(-b.room_in_tenths, a.fit);
+    });
+    return tight;
+}
+
+}  // namespace seatload::sizing

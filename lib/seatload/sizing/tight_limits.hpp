@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include <seatload/sizing/relief.hpp>
+
+namespace seatload::sizing {
+
+/// What fits once one number has given way by a hundredth.
+struct Eased {
+    const Easing* easing = nullptr;
+    double now = 0.0;
+    double eased = 0.0;
+    unsigned long long fit = 0;
+    double room_in_tenths = 0.0;  ///< the most tolerance room of those that fit
+};
+
+/// The numbers of a requirement that hold its answer.
+struct TightLimits {
+    unsigned long long fit = 0;  ///< as required
+    double room_in_tenths = 0.0;
+    std::vector<Eased>
+        holding;  ///< those that bring more springs or more room, the most room first, then the most springs
+    std::vector<const Easing*> others;  ///< those that bring neither
+};
+
+inline constexpr unsigned long long kFew = 1000;     // springs: below it the choice of the best is a narrow one
+inline constexpr double kLittleRoomInTenths = 10.0;  // a load tolerance just fits
+
+/// True when something fits, but few springs do, or none with room for the maker's load tolerance.
+bool are_few(const Census& census);
+
+/// Eases each number that the requirement limits by a hundredth of it and searches again, on the grid of the
+/// requirement so changed. Numbers whose rules reject nothing alone and that shift neither loads nor space are taken to
+/// bring nothing: what they would let in, another limit keeps out.
+TightLimits tight_limits(const demand::Requirement& requirement, const Census& census, const Setting& setting);
+
+}  // namespace seatload::sizing
