@@ -47,7 +47,7 @@ Result<std::string> content_for_library(std::string_view text, const std::string
     const auto spec = io::read_spec(content, file, wires);
     if (!spec) return Diagnostics(spec.error());
     if (Diagnostics wrong = not_stated(spec->identity, file); !wrong.empty()) return wrong;
-    const std::string arranged = io::written_with_remarks(*spec, content);
+    const std::string arranged = io::arranged_spec(content, file, wires).value();
     const Diagnostics said = spec.error();
     return {arranged == content ? arranged : without_seal(arranged), said};
 }

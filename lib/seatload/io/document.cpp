@@ -25,19 +25,23 @@ Position position(const toml::source_region& region, Position otherwise) {
 Node converted(const toml::node& from, Position otherwise);
 
 Table converted_table(const toml::table& from, Position otherwise) {
-    Table table;
-    for (auto&& [key, value] : from) {
-        const Position at = position(key.source(), otherwise);
-        table.push_back({std::string(key.str()), at, converted(value, at)});
-    }
-    std::stable_sort(table.begin(), table.end(), [](const Entry& a, const Entry& b) {
-        return std::tie(a.at.line, a.at.column) < std::tie(b.at.line, b.at.column);
+    // Put in order before they are copied: entries are heavy to move about.
+    std::vector<std::tuple<Position, const toml::key*, const toml::node*>> order;
+    order.reserve(from.size());
+    for (auto&& [key, value] : from) order.emplace_back(position(key.source(), otherwise), &key, &value);
+    std::stable_sort(order.begin(), order.end(), [](const auto& a, const auto& b) {
+        const Position one = std::get<Position>(a), other = std::get<Position>(b);
+        return std::tie(one.line, one.column) < std::tie(other.line, other.column);
     });
+    Table table;
+    table.reserve(order.size());
+    for (const auto& [at, key, value] : order) table.push_back({std::string(key->str()), at, converted(*value, at)});
     return table;
 }
 
 List converted_list(const toml::array& from, Position otherwise) {
     List list;
+    list.reserve(from.size());
     for (const toml::node& member : from) list.push_back(converted(member, otherwise));
     return list;
 }

@@ -41,6 +41,18 @@ std::string with_remark_behind(const std::string& line, const TomlPiece& piece, 
     return (at == std::string::npos ? piece.text + "  " : line.substr(0, at)) + remark;
 }
 
+/// Whether the keys of a text stand in the order of another, though some may be missing.
+bool is_in_order(std::string_view text, std::string_view written) {
+    const std::vector<TomlPiece> wanted = toml_pieces(written);
+    auto at = wanted.begin();
+    for (const TomlPiece& piece : toml_pieces(text)) {
+        at = std::find_if(at, wanted.end(), [&](const TomlPiece& w) { return w.id == piece.id; });
+        if (at == wanted.end()) return false;
+        ++at;
+    }
+    return true;
+}
+
 }  // namespace
 
 std::string with_remarks_of(std::string_view from, std::string_view to) {
@@ -75,6 +87,7 @@ Result<std::string> arranged_spec(std::string_view text, const std::string& file
     const auto spec = read_spec(text, file_name, catalogue);
     if (!spec) return Diagnostics(spec.error());
     const Diagnostics said = spec.error();
+    if (is_in_order(text, write_spec(*spec))) return {std::string(text), said};
     return {written_with_remarks(*spec, text), said};
 }
 

@@ -15,8 +15,8 @@ namespace seatload::io {
 /// does not have come before the next one that it has; those after the last key stay at the end.
 std::string with_remarks_of(std::string_view from, std::string_view to);
 
-/// The spec a text states in the order and form of write_spec(), with the text's remarks kept. What the program wrote
-/// itself stays as it is, byte for byte. Errors: those of read_spec().
+/// The spec a text states with its keys in the order of write_spec(), its remarks kept. A text whose keys stand in that
+/// order already stays as it is, byte for byte, though it leaves keys out. Errors: those of read_spec().
 Result<std::string> arranged_spec(std::string_view text, const std::string& file_name,
                                   const wire::Catalogue& catalogue);
 
