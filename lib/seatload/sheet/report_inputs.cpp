@@ -104,6 +104,9 @@ void add_limits_asked(Calculation& c, const ReportSubject& s) {
           "most_active_coils");
     bound("half_turn", "e_n", "distance of n from a half turn over, at most", asked.half_turn_slack,
           usual.half_turn_slack, "", "half_turn_slack");
+    if (!s.demand.bore_smallest_mm && !s.demand.rod_largest_mm)
+        bound("lean", "a_e", "sideways lean, share of D, at most", asked.lean_share, usual.lean_share, "",
+              "lean_share");
     bound("buckling", "S_k,min", "buckling over working deflection, at least", asked.buckling_margin,
           usual.buckling_margin, "", "buckling_margin");
     bound("surge", "x_f,min", "natural frequency over that of the motion, at least", asked.smallest_surge_ratio,

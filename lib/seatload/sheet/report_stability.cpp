@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include <seatload/sheet/report_steps.hpp>
 #include <seatload/spring/lateral.hpp>
+#include <seatload/spring/lean.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -96,6 +98,32 @@ void add_sideways(Calculation& c, const ReportSubject& s) {
                "MPa", "EN 13906-1 cl. 9.13", Trust::memory);
 }
 
+/// The lean of a spring whose far seat slides, line by line.
+void add_lean(Calculation& c, const ReportSubject& s) {
+    const check::Verdict* lean = s.verdict("lean");
+    if (lean == nullptr) return;
+    const char* source = "beam-column with askew ends; finite elements, own study";
+    const char* name = "sideways lean at full travel, at most";
+    if (lean->measure.value == 0.0) return c.said(name, "none: the spring is not pressed", source, Trust::derived);
+    if (!std::isfinite(lean->measure.value))
+        return c.said(name, "no bound: the active coils alone are pushed away there", source, Trust::derived);
+    const double n = s.values.active_coils, moduli = s.wire.shear_modulus_mpa / s.wire.young_modulus_mpa;
+    const double L = n * in_mm(s.values.pitch), D = in_mm(s.spec.spring.mean_diameter);
+    const double xi = in_mm(s.full_travel().deflection) / L;
+    const double exact = std::abs(std::cos(std::numbers::pi * n));
+    c.step("L_a", "free length of the active coils", "{n}*{m}", L, "mm", "geometry", Trust::derived);
+    c.step("xi_a", "their compression at full travel", "{s_2}/{L_a}", xi, "", "geometry", Trust::derived);
+    c.step("x_a", "phase of their bending wave, halfway",
+           "{L_a}/{D}*sqrt((0.5 + {G}/{E})*{xi_a}*(1 - {xi_a}*(1 - {G}/{E})))",
+           spring::bending_phase(L / D, xi, moduli), "", source, Trust::derived);
+    c.step("c_n", "share of the ends' tilt that does not cancel", "1/sqrt(1 + tan(pi*{n})*tan(pi*{n}))",
+           exact < 1e-12 ? 0.0 : exact, "", "geometry", Trust::derived);
+    c.step("k_n", "lean over that of whole turns", "{c_n} + sqrt(1 - {c_n}*{c_n})/(4*{n})", spring::turns_imbalance(n),
+           "", source, Trust::fit);
+    c.step("e_s", name, "{D}*{k_n}*{x_a}*tan({x_a})/(pi*{n}*(0.5 + {G}/{E}))", lean->measure.value, "mm",
+           std::string(source) + "; angle in radians", Trust::derived);
+}
+
 }  // namespace
 
 void add_stability(Calculation& c, const ReportSubject& s) {
@@ -114,6 +142,7 @@ void add_stability(Calculation& c, const ReportSubject& s) {
                Trust::memory);
     }
     add_sideways(c, s);
+    add_lean(c, s);
 }
 
 }  // namespace seatload::sheet

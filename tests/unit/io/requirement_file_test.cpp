@@ -202,6 +202,8 @@ TEST_CASE("Each limit alone overrides its school") {
          [](auto& l, auto& d) { l.most_active_coils = d.most_active_coils; }},
         {"half_turn_slack = 0.25", [](auto& l) { return l.half_turn_slack == 0.25; },
          [](auto& l, auto& d) { l.half_turn_slack = d.half_turn_slack; }},
+        {"lean_share = \"8 %\"", [](auto& l) { return l.lean_share == 0.08; },
+         [](auto& l, auto& d) { l.lean_share = d.lean_share; }},
         {"bore_clearance = \"0.2 mm\"", [](auto& l) { return in_mm(l.bore_clearance) == 0.2; },
          [](auto& l, auto& d) { l.bore_clearance = d.bore_clearance; }},
         {"rod_clearance = \"0.3 mm\"", [](auto& l) { return in_mm(l.rod_clearance) == 0.3; },
@@ -232,12 +234,13 @@ TEST_CASE("Each limit alone overrides its school") {
                a.seating_coefficient == b.seating_coefficient && a.buckling_margin == b.buckling_margin &&
                a.smallest_index == b.smallest_index && a.largest_index == b.largest_index &&
                a.fewest_active_coils == b.fewest_active_coils && a.most_active_coils == b.most_active_coils &&
-               a.half_turn_slack == b.half_turn_slack && a.bore_clearance == b.bore_clearance &&
-               a.rod_clearance == b.rod_clearance && a.diameter_grade == b.diameter_grade &&
-               a.smallest_surge_ratio == b.smallest_surge_ratio && a.fatigue_factor == b.fatigue_factor &&
-               a.fatigue_line == b.fatigue_line && a.smallest_ground_wire == b.smallest_ground_wire &&
-               a.largest_ground_index == b.largest_ground_index && a.load_loss == b.load_loss &&
-               a.largest_mass == b.largest_mass && a.heed_service_limit == b.heed_service_limit;
+               a.half_turn_slack == b.half_turn_slack && a.lean_share == b.lean_share &&
+               a.bore_clearance == b.bore_clearance && a.rod_clearance == b.rod_clearance &&
+               a.diameter_grade == b.diameter_grade && a.smallest_surge_ratio == b.smallest_surge_ratio &&
+               a.fatigue_factor == b.fatigue_factor && a.fatigue_line == b.fatigue_line &&
+               a.smallest_ground_wire == b.smallest_ground_wire && a.largest_ground_index == b.largest_ground_index &&
+               a.load_loss == b.load_loss && a.largest_mass == b.largest_mass &&
+               a.heed_service_limit == b.heed_service_limit;
     };
     for (const auto school : {spring::School::en_13906, spring::School::handbook}) {
         const demand::Limits defaults = demand::school_defaults(school);

@@ -65,7 +65,17 @@ std::vector<NamedRequirement> varied_requirements() {
         all.push_back(changed(std::move(name), std::move(from), change));
     };
     add("latch", latch(), [](Requirement&) {});
-    add("latch, whole turns allowed", latch(), [](Requirement& r) { r.limits.half_turn_slack = 0.5; });
+    add("latch, half turns only", latch(), [](Requirement& r) { r.limits.half_turn_slack = 0.1; });
+    add("latch, sliding without a bore", latch(), [](Requirement& r) {
+        r.space.bore.reset();
+        r.grid.mean_diameter = demand::LengthRange{6.0 * mm, 9.0 * mm};
+        r.limits.lean_share = 0.1;
+    });
+    add("latch, sliding over a rod", latch(), [](Requirement& r) {
+        r.space.rod = demand::Fit{5.5 * mm, 5.6 * mm, 5.6 * mm};
+        r.space.seated_height = 11.0 * mm;
+        all_ends(r);
+    });
     add("latch, all ends", latch(), all_ends);
     add("latch, handbook school", latch(), [](Requirement& r) {
         r.limits = demand::school_defaults(spring::School::handbook);
@@ -83,6 +93,11 @@ std::vector<NamedRequirement> varied_requirements() {
     add("latch, free-length envelope inside the grid", latch(), [](Requirement& r) {
         r.space.free_length = demand::LengthRange{16.0 * mm, 20.0 * mm};
         r.grid.free_length = demand::LengthRange{14.0 * mm, 24.0 * mm};
+    });
+    add("latch, maker of whole and half turns and short springs", latch(), [](Requirement& r) {
+        r.grid.total_coils_step = 0.25;
+        r.limits.coil_step = 0.5;
+        r.limits.longest_free_length = 21.0 * mm;
     });
     add("latch, patented wire in heat", latch(), [](Requirement& r) { r.wire.grades = {"EN10270-1-SH"}; });
     add("latch, patented wire, service limit not heeded", latch(), [](Requirement& r) {
