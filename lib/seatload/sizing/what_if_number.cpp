@@ -68,6 +68,7 @@ const Allowed kAllowed[] = {
     {"limits.smallest_ground_wire", 0.0, false, kAny,
      [](const Requirement& r) { return Number(in_mm(r.limits.smallest_ground_wire)); }},
     {"limits.largest_ground_index", 0.0, true},
+    {"limits.longest_free_length", 0.0, true, kTenMetres},
     {"limits.load_loss", 0.0, false, 1.0,
      [](const Requirement& r) { return r.limits.load_loss ? Number(r.limits.load_loss->value) : std::nullopt; }},
 };
