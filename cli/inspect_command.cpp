@@ -9,6 +9,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/inspection/bench_load.hpp>
 #include <seatload/io/builtin.hpp>
+#include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/lot_file.hpp>
 #include <seatload/io/samples_file.hpp>
 #include <seatload/sheet/facts.hpp>
@@ -144,7 +145,7 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     if (!graded) return refuse(graded.error(), err);
     const auto bytes = read_text_file(options.spec);
     if (!bytes) return refuse(bytes.error(), err);
-    const std::string sha256 = sha256_hex(*bytes);
+    const std::string sha256 = sha256_hex(io::spec_content(*bytes));  // the same whatever states a library adds
     const auto inspected = judged(options, *graded, *references);
     if (!inspected) return refuse(inspected.error(), err);
     Diagnostics said = inspected->said;
