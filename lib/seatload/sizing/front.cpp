@@ -28,10 +28,9 @@ bool comes_before(const Candidate& a, const Candidate& b, const demand::Order& o
 }
 
 bool Front::is_beyond(const Standing& steps) const {
-    if (last_ < members_.size() && dominates(members_[last_].steps, steps)) return true;
     for (std::size_t i = 0; i < members_.size(); ++i)
         if (dominates(members_[i].steps, steps)) {
-            last_ = i;
+            std::swap(members_[i], members_[i / 2]);
             return true;
         }
     return false;

@@ -21,7 +21,8 @@ class Front {
     void offer(const Candidate& candidate);
     /// As if all that was offered to the other had been offered here.
     void merge(const Front& other);
-    /// True when a member is better than these steps in one respect and as good in all others.
+    /// True when a member is better than these steps in one respect and as good in all others. Not to be asked from two
+    /// threads at once.
     bool is_beyond(const Standing& steps) const;
 
     /// Best first, in the order given; equals by stress margin, cost, wire, ends and dimensions.
@@ -31,8 +32,8 @@ class Front {
   private:
     void offer(const FrontMember& member);
 
-    std::vector<FrontMember> members_;
-    mutable std::size_t last_ = 0;  ///< the member that last put one out of the set: it is likely to do so again
+    /// In no order, but those that keep others out move up: they are likely to do so again.
+    mutable std::vector<FrontMember> members_;
 };
 
 /// Whether a spring comes before another: by better() in the order given, then by wire, ends, mean diameter, coils and
