@@ -47,6 +47,8 @@ bool holds(const std::vector<T>& list, const T& value) {
     return std::find(list.begin(), list.end(), value) != list.end();
 }
 
+bool is_same(const Candidate& a, const Candidate& b) { return !comes_before(a, b) && !comes_before(b, a); }
+
 int wishes_met(const Space& space, const Candidate& c) {
     const demand::Preference& wish = space.demand.preference;
     const WireOption& wire = space.wires[c.wire];
@@ -60,8 +62,10 @@ std::vector<Choice> choices(const Space& space, const Census& census) {
     for (const FrontMember& member : census.front.members()) all.push_back({member.candidate, member.steps});
     for (const auto& best : census.best) {
         if (!best) continue;
+        // Of springs with the same steps the front holds but one; the others are as good.
         const Standing steps = standing(best->merit);
-        if (census.front.is_beyond(steps)) all.push_back({*best, steps, false});
+        const auto is_it = [&](const Choice& c) { return c.is_on_front && is_same(c.candidate, *best); };
+        if (std::none_of(all.begin(), all.end(), is_it)) all.push_back({*best, steps, !census.front.is_beyond(steps)});
     }
     for (Choice& choice : all) choice.preferred = wishes_met(space, choice.candidate);
     return all;
