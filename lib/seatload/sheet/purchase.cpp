@@ -93,6 +93,7 @@ Result<Drawing> purchase_order(const record::Spec& spec, const wire::Grade& grad
     Diagnostics said = known.error();
     Purchase clean = purchase;
     clean.number = printable_order_number(purchase.number, said);
+    if (has_error(said)) return said;
     PageFlow flow(paper.size);
     add_order(flow, *known, clean);
     add_spring(flow, *known);

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+// The order of a spec's springs: one page, whatever the spring, the language and the paper; equal orders, equal bytes.
+#include <algorithm>
+
+#include <seatload/sheet/purchase.hpp>
+#include <seatload/sheet/tamper_mark.hpp>
+#include <support/check.hpp>
+#include <support/tool.hpp>
+
+#include "layout_check.hpp"
+#include "sheet_words.hpp"
+#include "specimens.hpp"
+
+namespace seatload::test {
+namespace {
+
+const sheet::Purchase kFifty{50, "2027-014", "2027-02-02"};
+
+sheet::Drawing drawn(const record::Spec& spec, const sheet::Paper& on, const sheet::Purchase& purchase) {
+    const auto page = sheet::purchase_order(spec, grade_of(spec), tolerances(), on, purchase, "the spec");
+    INFO(render(page.error()));
+    REQUIRE(page.has_value());
+    return *page;
+}
+
+TEST_CASE("an order names what is ordered, by which spec, and what is open it leaves open", "[sheet]") {
+    const record::Spec spec = specimen(latch());
+    const std::string words = joined(words_of(drawn(spec, paper(), kFifty)));
+    for (const std::string& part :
+         {std::string("Order: Compression spring, ahead latch plunger"), std::string("OT-14-0312/A"),
+          std::string("revision A"), std::string("2027-014"), std::string("2027-02-02"), std::string("price agreed"),
+          std::string("M. Brook"), std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
+          std::string("5 pieces, all inside"), std::string("Caution"), std::string("Confirmed by the maker")})
+        CHECK_THAT(words, ContainsSubstring(part));
+    CHECK(words.find("softest") == std::string::npos);
+    const std::string open = joined(words_of(drawn(spec, paper(), {})));
+    CHECK(open.find("2027-") == std::string::npos);
+}
+
+TEST_CASE("every order goes on one page in every language, and nothing on it meets", "[sheet]") {
+    for (const char* language : {"en", "de", "it"})
+        for (const auto size : {sheet::PaperSize::a4, sheet::PaperSize::letter})
+            for (const auto units : {sheet::Units::metric, sheet::Units::inch})
+                for (const Specimen& s : specimens()) {
+                    CAPTURE(language, s.name);
+                    const sheet::Drawing page = drawn(s.spec, paper(language, size, false, units), kFifty);
+                    CHECK(layout_faults(page) == std::vector<std::string>{});
+                }
+}
+
+TEST_CASE("equal orders give equal bytes, and a clean PDF", "[sheet]") {
+    const record::Spec spec = specimen(latch());
+    const auto pdf = [&](const sheet::Purchase& purchase) {
+        return sheet::purchase_order_pdf(spec, grade_of(spec), tolerances(), paper(), purchase, "the spec").value();
+    };
+    CHECK(pdf(kFifty) == pdf(kFifty));
+    CHECK(pdf(kFifty) != pdf({}));
+    if (!has_pdf_tools({"qpdf", "pdftotext", "pdfinfo", "pdffonts"})) return;
+    const ScratchFolder folder;
+    check_clean_pdf(folder, pdf(kFifty));
+}
+
+TEST_CASE("a number of an order that cannot be printed is complained of, one that is not UTF-8 refused", "[sheet]") {
+    const record::Spec spec = specimen(latch());
+    const auto page = sheet::purchase_order(spec, grade_of(spec), tolerances(), paper(), {50, "\xE4\xB8\xAD", ""}, "x");
+    REQUIRE(page.has_value());
+    CHECK(page.error().size() == 1);
+    CHECK_FALSE(sheet::purchase_order(spec, grade_of(spec), tolerances(), paper(), {50, "\xFF", ""}, "x").has_value());
+}
+
+}  // namespace
+}  // namespace seatload::test
