@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cli/specs_sought.hpp>
 
-#include <algorithm>
+#include <vector>
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/requirement_file.hpp>
@@ -73,9 +73,11 @@ void read_loads(Words& words, const FindOptions& o, record::Sought& sought) {
         else
             sought.loads.push_back({*length, {load->at_least, load->at_most}});
     }
-    std::sort(sought.loads.begin(), sought.loads.end(), [](const auto& a, const auto& b) { return a.at > b.at; });
-    if (sought.loads.size() == 2 && sought.loads[0].at == sought.loads[1].at)
-        words.wrong("--at: the same length twice", "leave one of them out");
+    if (sought.loads.size() < 2) return;
+    const record::WantedLoad& one = sought.loads[0];
+    const record::WantedLoad& other = sought.loads[1];
+    if (one.at == other.at) words.wrong("--at: the same length twice", "leave one of them out");
+    if (one.at < other.at) sought.loads = std::vector{other, one};
 }
 
 bool asks_in_words(const FindOptions& o) {
