@@ -21,7 +21,7 @@ Json rejections(const sizing::Census& census) {
     for (std::size_t i = 0; i < rules.size(); ++i)
         array.push_back({{"rule", rules[i].id},
                          {"name", rules[i].name},
-                         {"rejects", census.rejections[i].all},
+                         {"rejects", census.rejections[i].all ? Json(*census.rejections[i].all) : Json(nullptr)},
                          {"only_it_rejects", census.rejections[i].alone}});
     return array;
 }
@@ -58,6 +58,7 @@ Json size_json(const SizeView& v) {
                     {"total_coils", v.space.total_coils.count},
                     {"free_lengths", v.space.free_lengths.count}};
     json["rejections"] = rejections(v.census);
+    json["rejects_counted"] = v.census.counts_all_rejections();
     json["left_out"] = Json::array();
     for (const auto& grade : v.space.left_out)
         json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});

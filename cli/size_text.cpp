@@ -79,18 +79,27 @@ std::string counted(const SizeView& v, double seconds, int width) {
                    width, 2);
 }
 
-std::string rejections(const SizeView& v) {
-    TextTable t({Align::left, Align::right, Align::right});
-    t.add({"What rejects the rest", "rejects", "only it rejects"});
+std::string rejections(const SizeView& v, int width) {
+    const bool counts_all = v.census.counts_all_rejections();
+    TextTable t(counts_all ? std::vector{Align::left, Align::right, Align::right}
+                           : std::vector{Align::left, Align::right});
+    std::vector<std::string> head{"What rejects the rest", "rejects", "only it rejects"};
+    if (!counts_all) head.erase(head.begin() + 1);
+    t.add(head);
     const auto rules = check::rules();
     bool any = false;
     for (std::size_t i = 0; i < rules.size(); ++i) {
         const sizing::Rejections& r = v.census.rejections[i];
-        if (r.all == 0) continue;
-        t.add({std::string(rules[i].name), grouped(r.all), grouped(r.alone)});
+        if (r.all.value_or(r.alone) == 0) continue;
+        std::vector<std::string> row{std::string(rules[i].name)};
+        if (counts_all) row.push_back(grouped(*r.all));
+        row.push_back(grouped(r.alone));
+        t.add(row);
         any = true;
     }
-    return any ? t.text(0) : std::string{};
+    const std::string fine =
+        counts_all ? "" : wrapped("", "How many each rejects in all is not counted on so fine a grid.", width, 2);
+    return (any ? t.text(0) : std::string{}) + fine;
 }
 
 /// Grades looked at whose service limit lies below the temperature: told by name, so that an empty list has a reason.
@@ -225,8 +234,8 @@ std::string offers(const SizeView& v, int width) {
 }  // namespace
 
 std::string size_text(const SizeView& v, double seconds, int width) {
-    std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v) + heat(v, width) +
-                      left_out(v, width);
+    std::string out = asked(v, width) + '\n' + counted(v, seconds, width) + '\n' + rejections(v, width) +
+                      heat(v, width) + left_out(v, width);
     if (v.offers.empty())
         return out + '\n' + nothing_fits(v, width) + held_seat(v, width) +
                (v.shortfall ? shortfall_text(v.requirement, *v.shortfall, width) : "");

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
+#include <numbers>
 
 #include <seatload/check/rule.hpp>
 #include <seatload/demand/half_turn.hpp>
@@ -43,17 +46,35 @@ Measure rod(const Coil& c, double) {
     return {smallest_inside, *c.demand.rod_largest_mm + in_mm(c.demand.limits.rod_clearance)};
 }
 
+/// The tolerance rises with the mean diameter, but outside its table there is none.
+double least_tolerance(const Coil& low, const Coil& high) {
+    return std::min(low.diameter_tolerance_mm, high.diameter_tolerance_mm);
+}
+
+Measure kindest_rod(const Coil& low, const Coil& high, double L0) {
+    return {high.D_mm - high.wire.d_mm - least_tolerance(low, high), rod(low, L0).limit};
+}
+
 double free_pitch(const Coil& c, double L0) { return spring::pitch(c.ends, L0, c.wire.d_mm, c.active_coils); }
 
-Measure bore(const Coil& c, double L0) {
+/// How much wider the coil gets when it is pressed: less for a larger coil and for a smaller pitch.
+double widening(const Coil& c, double L0) {
     const double m = free_pitch(c, L0);
-    const double growth = c.demand.limits.growth_form == demand::GrowthForm::ends_free
-                              ? spring::growth_ends_free(m, c.wire.d_mm, c.D_mm)
-                              : spring::growth_ends_held(m, c.wire.d_mm, c.D_mm);
     // Below a pitch of one wire the coil cannot be wound; it does not shrink either.
-    const double widening = m > c.wire.d_mm ? growth : 0.0;
-    return {c.outside_mm() + c.diameter_tolerance_mm + widening,
-            *c.demand.bore_smallest_mm - in_mm(c.demand.limits.bore_clearance)};
+    if (m <= c.wire.d_mm) return 0.0;
+    return c.demand.limits.growth_form == demand::GrowthForm::ends_free
+               ? spring::growth_ends_free(m, c.wire.d_mm, c.D_mm)
+               : spring::growth_ends_held(m, c.wire.d_mm, c.D_mm);
+}
+
+double bore_limit(const DemandNumbers& d) { return *d.bore_smallest_mm - in_mm(d.limits.bore_clearance); }
+
+Measure bore(const Coil& c, double L0) {
+    return {c.outside_mm() + c.diameter_tolerance_mm + widening(c, L0), bore_limit(c.demand)};
+}
+
+Measure kindest_bore(const Coil& low, const Coil& high, double L0) {
+    return {low.outside_mm() + least_tolerance(low, high) + widening(high, L0), bore_limit(low.demand)};
 }
 
 // ---- lengths and loads ---------------------------------------------------------------------------------------------
@@ -66,6 +87,15 @@ Measure open_coils(const Coil& c, double L0) { return {L0, c.solid_length_mm}; }
 /// How far the active coils are from a half turn over, where whole turns are to be kept out altogether.
 Measure half_turn(const Coil& c, double) {
     return {demand::off_half_turn(c.active_coils), c.demand.limits.half_turn_slack};
+}
+
+/// Whether some k + 1/2 lies between two numbers of coils, or but for rounding.
+bool half_turn_between(double low, double high) { return std::floor(high + 0.5 + 1e-9) >= std::ceil(low + 0.5 - 1e-9); }
+
+Measure kindest_half_turn(const Coil& low, const Coil& high, double L0) {
+    const Measure at_low = half_turn(low, L0), at_high = half_turn(high, L0);
+    if (half_turn_between(low.active_coils, high.active_coils)) return {0.0, at_low.limit};
+    return {std::min(at_low.value, at_high.value), at_low.limit};
 }
 
 Measure seated_least(const Coil& c, double L0) {
@@ -151,20 +181,26 @@ double sideways_play(const Coil& c) {
     return c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
 }
 
-double seat_use(const Coil& c, double L0, double length) {
+/// How much of what seats the ends is used, by the stiffness sideways of one coil and the play and diameter of another.
+/// A narrower coil is limper sideways; a wider one has less play and broader ends.
+double seat_use(const Coil& narrow, const Coil& wide, double L0, double length) {
     const double deflection = L0 - length;
-    const double play = sideways_play(c);
+    const double play = sideways_play(wide);
     if (play == 0.0) return 0.0;
-    if (deflection <= 0.0 || play >= c.D_mm) return kInfinite;
-    const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
-    const double ratio = spring::transverse_rate_ratio(L0 / c.D_mm, deflection / L0, moduli);
+    if (deflection <= 0.0 || play >= wide.D_mm) return kInfinite;
+    const double moduli = wide.wire.shear_modulus_mpa / wide.wire.young_modulus_mpa;
+    const double ratio = spring::transverse_rate_ratio(L0 / narrow.D_mm, deflection / L0, moduli);
     // A spring that already pushes itself sideways is caught by sideways_stiffness.
-    return ratio <= 0.0 ? 0.0 : spring::seating_use(deflection, ratio * play, c.D_mm, play, length);
+    return ratio <= 0.0 ? 0.0 : spring::seating_use(deflection, ratio * play, wide.D_mm, play, length);
 }
 
-Measure seats_flat(const Coil& c, double L0) {
-    return {std::max(seat_use(c, L0, c.demand.seated_height_mm), seat_use(c, L0, c.demand.full_travel_height_mm)), 1.0};
+Measure kindest_seats_flat(const Coil& low, const Coil& high, double L0) {
+    const DemandNumbers& d = low.demand;
+    return {std::max(seat_use(low, high, L0, d.seated_height_mm), seat_use(low, high, L0, d.full_travel_height_mm)),
+            1.0};
 }
+
+Measure seats_flat(const Coil& c, double L0) { return kindest_seats_flat(c, c, L0); }
 
 /// What bore and rod leave beside the largest coil, each with its clearance; without them the stated share of D.
 double room_to_lean(const Coil& c, double L0) {
@@ -180,6 +216,38 @@ Measure lean(const Coil& c, double L0) {
     const double deflection = L0 - c.demand.full_travel_height_mm;
     const double whole = spring::whole_turn_lean(free_pitch(c, L0), c.D_mm, c.active_coils, deflection, moduli);
     return {c.imbalance * whole, room_to_lean(c, L0)};
+}
+
+double most_room_to_lean(const Coil& low, const Coil& high, double L0) {
+    const DemandNumbers& d = low.demand;
+    double room = kInfinite;
+    if (d.bore_smallest_mm) room = bore_limit(d) - kindest_bore(low, high, L0).value;
+    if (d.rod_largest_mm) room = std::min(room, kindest_rod(low, high, L0).value - rod(low, L0).limit);
+    return std::isfinite(room) ? std::max(0.0, room) : d.limits.lean_share * high.D_mm;
+}
+
+/// Between whole and half turns the imbalance bulges upwards, so that it is least at an end or at one of those.
+double least_imbalance(const Coil& low, const Coil& high) {
+    const double at_half = 1.0 / (4.0 * high.active_coils);
+    if (half_turn_between(low.active_coils, high.active_coils)) return std::min(1.0, at_half);
+    const auto at = [&](double n) {
+        const double angle = std::numbers::pi * n;
+        return std::abs(std::cos(angle)) + at_half * std::abs(std::sin(angle));
+    };
+    return std::min({1.0, at(low.active_coils), at(high.active_coils)});
+}
+
+/// Whole turns lean less the wider the coil and the more there are of them; with open and ground ends, more turns also
+/// lengthen the active part, which then leans more.
+Measure kindest_lean(const Coil& low, const Coil& high, double L0) {
+    const double room = most_room_to_lean(low, high, L0);
+    const double deflection = L0 - low.demand.full_travel_height_mm;
+    const double shortest = free_pitch(low, L0) * low.active_coils, longest = free_pitch(high, L0) * high.active_coils;
+    if (deflection >= shortest && deflection < longest) return {0.0, room};
+    const double moduli = low.wire.shear_modulus_mpa / low.wire.young_modulus_mpa;
+    const double whole =
+        spring::whole_turn_lean(shortest / high.active_coils, high.D_mm, high.active_coils, deflection, moduli);
+    return {least_imbalance(low, high) * whole, room};
 }
 
 // ---- motion and mass -----------------------------------------------------------------------------------------------
@@ -229,7 +297,7 @@ constexpr std::array kRules{
     Rule{"half_turn", "not half a turn over, on a sliding seat",
          "active coils n, distance from a half turn over (k + 1/2)", "", Sense::at_most, Along::constant, Coils::matter,
          Trend::level, Trend::unclear, "as required; whole turns lean most (finite elements, own study)",
-         [](const D& d, Ends) { return d.slides && d.limits.half_turn_slack < 0.5; }, half_turn},
+         [](const D& d, Ends) { return d.slides && d.limits.half_turn_slack < 0.5; }, half_turn, kindest_half_turn},
     Rule{"ground_wire", "wire too thin to grind", "wire diameter of ground ends", "mm", Sense::at_least,
          Along::constant, Coils::do_not_matter, Trend::level, Trend::level,
          "common practice (0.5 mm; EN practice 1 mm, from memory)", when_ground, ground_wire},
@@ -244,11 +312,11 @@ constexpr std::array kRules{
          [](const D& d, Ends) { return d.limits.longest_free_length.has_value(); }, made_length},
     Rule{"rod_clearance", "clearance over the rod", "smallest inside diameter over the rod", "mm", Sense::at_least,
          Along::constant, Coils::do_not_matter, Trend::unclear, Trend::level, "EN 15800 coil diameter tolerance",
-         [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod},
+         [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod, kindest_rod},
     Rule{"bore_clearance", "clearance in the bore", "largest outside diameter, compressed, in the bore", "mm",
          Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::helps,
          "EN 15800 coil diameter tolerance; EN 13906-1 cl. 9.11 growth (memory)",
-         [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore},
+         [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore, kindest_bore},
     Rule{"free_length_shortest", "free length too short", "free length L0", "mm", Sense::at_least, Along::from,
          Coils::do_not_matter, Trend::level, Trend::level, "free-length envelope",
          [](const D& d, Ends) { return d.shortest_mm.has_value(); }, shortest},
@@ -288,11 +356,11 @@ constexpr std::array kRules{
     Rule{"seats_flat", "ends rock on their seats", "moment that rocks the ends over the moment that seats them", "",
          Sense::at_most, Along::from, Coils::do_not_matter, Trend::unclear, Trend::level,
          "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)",
-         [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat},
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat, kindest_seats_flat},
     Rule{"lean", "lean on a sliding seat", "sideways lean at full travel, beside the largest coil", "mm",
          Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::unclear,
          "beam-column with askew ends; finite elements, own study",
-         [](const D& d, Ends) { return d.has_heights && d.slides; }, lean},
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, lean, kindest_lean},
     Rule{"surge", "surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant,
          Coils::matter, Trend::hurts, Trend::hurts, "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20",
          [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},

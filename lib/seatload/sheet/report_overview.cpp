@@ -67,13 +67,17 @@ std::vector<MapMark> marks_of(std::span<const ReportSubject> subjects) {
 }
 
 RuledTable rejections_table(const sizing::Census& census) {
+    const bool counts_all = census.counts_all_rejections();
+    const auto row = [&](const std::string& limit, const std::string& all, const std::string& alone) {
+        return counts_all ? std::vector{limit, all, alone} : std::vector{limit, alone};
+    };
     RuledTable table;
-    table.widths = {80.0, 47.0, 47.0};
-    table.rows.push_back({"limit", "rejects", "only it rejects"});
+    table.widths = counts_all ? std::vector{80.0, 47.0, 47.0} : std::vector{80.0, 47.0};
+    table.rows.push_back(row("limit", "rejects", "only it rejects"));
     for (std::size_t i = 0; i < census.rejections.size(); ++i)
-        if (census.rejections[i].all > 0)
-            table.rows.push_back({std::string(check::rules()[i].name), grouped(census.rejections[i].all),
-                                  grouped(census.rejections[i].alone)});
+        if (const sizing::Rejections& r = census.rejections[i]; r.all.value_or(r.alone) > 0)
+            table.rows.push_back(
+                row(std::string(check::rules()[i].name), grouped(r.all.value_or(0)), grouped(r.alone)));
     return table;
 }
 
@@ -112,6 +116,8 @@ void add_map(PageFlow& flow, std::span<const ReportSubject> subjects, const Repo
             "the loads and their nearest limit. Letters are the alternatives.");
     }
     flow.headed_rows("What rejects the rest", rejections_table(sizing.census));
+    if (!sizing.census.counts_all_rejections())
+        flow.paragraph("How many each rejects in all is not counted on so fine a grid.");
     for (const sizing::GradeLeftOut& out : sizing.space.left_out) {
         Diagnostics ignored;  // a user's own wire was complained of where it is printed first
         flow.point("Left out before: " + readable(out.grade, "wire", ignored) + " (" + out.reason + ").");

@@ -5,95 +5,36 @@
 #include <mutex>
 #include <span>
 
-#include <seatload/core/assert.hpp>
-#include <seatload/sizing/cut.hpp>
+#include <seatload/sizing/block_walk.hpp>
 #include <seatload/sizing/workers.hpp>
 
 namespace seatload::sizing {
 namespace {
 
-using Rules = std::vector<const check::Rule*>;
-
-/// The bits that stand for a rule.
-RuleSet all_rules() {
-    SEATLOAD_ASSERT(check::rules().size() < 64);
-    return rule_at(check::rules().size()) - 1;
-}
-
-/// The rules in play for one kind of ends, by what they hang on.
-struct SortedRules {
-    Rules of_diameter, of_coils;              ///< the free length does not matter
-    Rules along_of_diameter, along_of_coils;  ///< it does
-
-    SortedRules(const Space& space, spring::Ends ends, RuleSet asked) {
-        for (const std::size_t i : indices(asked & all_rules())) {
-            const check::Rule& rule = check::rules()[i];
-            if (!rule.applies(space.demand, ends)) continue;
-            const bool constant = rule.along == check::Along::constant;
-            const bool coils = rule.coils == check::Coils::matter;
-            (constant ? (coils ? of_coils : of_diameter) : (coils ? along_of_coils : along_of_diameter))
-                .push_back(&rule);
-        }
-    }
-};
-
-/// Whether all rules pass; the one that fails is asked first the next time, since it is likely to fail again.
-bool all_pass(Rules& rules, const check::Coil& coil) {
-    for (std::size_t i = 0; i < rules.size(); ++i)
-        if (!check::passes(*rules[i], coil, 0.0)) {
-            std::swap(rules[0], rules[i]);
-            return false;
-        }
-    return true;
-}
-
-/// The part of an interval of free lengths that passes a rule. The easy end is asked first: most coils fail there.
-Interval narrowed(Interval in, const check::Rule& rule, const check::Coil& coil, std::span<const double> lengths) {
-    const auto passes = [&](long index) { return check::passes(rule, coil, lengths[static_cast<std::size_t>(index)]); };
-    const bool from = rule.along == check::Along::from;
-    if (!passes(from ? in.to - 1 : in.from)) return {in.from, in.from};
-    if (passes(from ? in.from : in.to - 1)) return in;
-    long low = in.from, high = in.to - 1;  // the answers differ at these two
-    while (high - low > 1) {
-        const long middle = low + (high - low) / 2;
-        (passes(middle) == from ? high : low) = middle;
-    }
-    return from ? Interval{high, in.to} : Interval{in.from, high};
-}
-
-Interval narrowed(Interval in, Rules& rules, const check::Coil& coil, std::span<const double> lengths) {
-    for (std::size_t i = 0; i < rules.size() && in.from < in.to; ++i) {
-        in = narrowed(in, *rules[i], coil, lengths);
-        if (in.from == in.to) std::swap(rules[0], rules[i]);
-    }
-    return in;
-}
-
-/// The first spring that fits of one wire with one kind of ends; gives up when `is_late` says so.
+/// Takes the first line of one wire with one kind of ends on which anything fits; gives up when `is_late` says so.
 template <class IsLate>
-std::optional<Candidate> first_of_wire(const Space& space, std::span<const double> lengths,
-                                       const tolerance::Tables& tables, std::size_t wire, spring::Ends ends,
-                                       RuleSet asked, const IsLate& is_late) {
-    SortedRules rules(space, ends, asked);
-    const WireOption& option = space.wires[wire];
-    for (long i = 0; i < option.mean_diameters.count && !is_late(); ++i) {
-        check::Coil coil(space.demand, option.numbers, tables, option.mean_diameters.at(i), ends,
-                         space.total_coils.at(0));
-        if (!all_pass(rules.of_diameter, coil)) continue;
-        const Interval of_diameter =
-            narrowed({0, static_cast<long>(lengths.size())}, rules.along_of_diameter, coil, lengths);
-        if (of_diameter.from == of_diameter.to) continue;
-        for (long j = 0; j < space.total_coils.count; ++j) {
-            coil.set_total_coils(space.total_coils.at(j));
-            if (coil.active_coils <= 0.0 || !all_pass(rules.of_coils, coil)) continue;
-            const Interval fits = narrowed(of_diameter, rules.along_of_coils, coil, lengths);
-            if (fits.from < fits.to)
-                return Candidate{wire, ends, coil.D_mm, coil.total_coils, lengths[static_cast<std::size_t>(fits.from)],
-                                 {}};
-        }
+class FirstFit {
+  public:
+    static constexpr bool kOneMayFail = false;
+
+    FirstFit(std::span<const double> free_lengths, std::size_t wire, const IsLate& is_late)
+        : free_lengths_(free_lengths), wire_(wire), is_late_(is_late) {}
+
+    bool is_done() const { return found_.has_value() || is_late_(); }
+    void line(const check::Coil& coil, long, const Overlap& overlap) {
+        const auto from = static_cast<std::size_t>(overlap.passed().from);
+        found_ = Candidate{wire_, coil.ends, coil.D_mm, coil.total_coils, free_lengths_[from], {}};
     }
-    return std::nullopt;
-}
+    bool settled(const Block&, const Overlap&) { return false; }
+
+    const std::optional<Candidate>& found() const { return found_; }
+
+  private:
+    std::span<const double> free_lengths_;
+    std::size_t wire_;
+    const IsLate& is_late_;
+    std::optional<Candidate> found_;
+};
 
 }  // namespace
 
@@ -108,12 +49,14 @@ std::optional<Candidate> any_fit(const Space& space, const tolerance::Tables& ta
     std::optional<Candidate> found;
     share_out(jobs, worker_count(options.threads, jobs), [&](std::size_t job, std::size_t) {
         const auto is_late = [&] { return first < job; };
-        const auto candidate = first_of_wire(space, lengths, tables, job / space.ends.size(),
-                                             space.ends[job % space.ends.size()], rules, is_late);
+        const std::size_t wire = job / space.ends.size();
+        FirstFit one(lengths, wire, is_late);
+        BlockWalk walk(space, lengths, tables, space.wires[wire], space.ends[job % space.ends.size()], rules, one);
+        if (!is_late()) walk.run();
         const std::scoped_lock lock(mutex);
-        if (!candidate || first < job) return;
+        if (!one.found() || first < job) return;
         first = job;
-        found = candidate;
+        found = one.found();
     });
     return found;
 }

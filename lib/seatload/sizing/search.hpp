@@ -14,7 +14,8 @@ namespace seatload::sizing {
 
 /// How a limit cuts the space.
 struct Rejections {
-    unsigned long long all = 0;    ///< combinations it rejects, whatever else rejects them
+    /// Combinations it rejects, whatever else rejects them; absent when the grid has too many lines to ask them all.
+    std::optional<unsigned long long> all;
     unsigned long long alone = 0;  ///< combinations that only it rejects
 };
 
@@ -26,16 +27,22 @@ struct Census {
     std::vector<std::optional<Candidate>> best;  ///< of each wire and ends, index wire * ends.size() + ends
     Front front;                                 ///< of all that fits
     std::vector<MapRow> map;                     ///< by rising wire diameter
+
+    /// Whether Rejections::all is known.
+    bool counts_all_rejections() const { return !rejections.empty() && rejections.front().all.has_value(); }
 };
 
 struct SearchOptions {
     unsigned threads = 0;                  ///< 0: as many as the machine has; the answer does not depend on it
     std::function<void(double)> progress;  ///< told the share done, from one thread
+    /// Rejections::all is counted when the space has at most so many lines.
+    unsigned long long most_lines_counted = 1'000'000;
 };
 
-/// The exact count of fitting combinations, the same as testing each one: for every wire, mean diameter, ends and coils
-/// the free lengths that pass each limit are an interval, because each limit is passed up to or from some free length;
-/// its ends are found with the limit itself, so that no rounding can set the count apart from the plain loop.
+/// The exact count of fitting combinations, the same as testing each one. For every wire, ends, mean diameter and coils
+/// (a line) the free lengths that pass each limit are an interval, because each limit is passed up to or from some free
+/// length; its ends are found with the limit itself, so that no rounding can set the count apart from the plain loop.
+/// Blocks of lines on which two limits leave nothing at all are passed over, so that time follows what nearly fits.
 Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options = {});
 
 }  // namespace seatload::sizing

@@ -99,12 +99,13 @@ void add_grade(Space& space, const demand::Requirement& requirement, const wire:
 
 }  // namespace
 
-unsigned long long Space::size() const {
+unsigned long long Space::lines() const {
     unsigned long long diameters = 0;
     for (const WireOption& wire : wires) diameters += static_cast<unsigned long long>(wire.mean_diameters.count);
-    return diameters * ends.size() * static_cast<unsigned long long>(total_coils.count) *
-           static_cast<unsigned long long>(free_lengths.count);
+    return diameters * ends.size() * static_cast<unsigned long long>(total_coils.count);
 }
+
+unsigned long long Space::size() const { return lines() * static_cast<unsigned long long>(free_lengths.count); }
 
 Space search_space(const demand::Requirement& requirement, const wire::Catalogue& catalogue) {
     Space space;

@@ -36,6 +36,8 @@ struct Space {
 
     /// The number of combinations.
     unsigned long long size() const;
+    /// The number of lines: combinations of all but the free length.
+    unsigned long long lines() const;
 };
 
 /// The space of a requirement. Grades are those it names, or all of the catalogue, or its own; wire sizes those it

@@ -23,7 +23,7 @@ void look_at(PlainCount& count, std::optional<sizing::Candidate>& best, std::siz
              double free_length) {
     ++count.looked_at;
     const auto broken = broken_rules(coil, free_length);
-    for (const std::size_t rule : broken) ++count.rejections[rule].all;
+    for (const std::size_t rule : broken) ++*count.rejections[rule].all;
     if (broken.size() == 1 && coil.active_coils > 0.0) ++count.rejections[broken.front()].alone;
     if (!broken.empty()) return;
     ++count.fit;
@@ -40,7 +40,7 @@ void look_at(PlainCount& count, std::optional<sizing::Candidate>& best, std::siz
 
 PlainCount count_every_combination(const sizing::Space& space, const tolerance::Tables& tables) {
     PlainCount count;
-    count.rejections.resize(check::rules().size());
+    count.rejections.assign(check::rules().size(), {0, 0});
     count.best.resize(space.wires.size() * space.ends.size());
     for (std::size_t w = 0; w < space.wires.size(); ++w)
         for (std::size_t e = 0; e < space.ends.size(); ++e)

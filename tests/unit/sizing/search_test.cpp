@@ -101,7 +101,7 @@ TEST_CASE("the varied requirements put every rule in play and make all of them b
         for (std::size_t i = 0; i < check::rules().size(); ++i) {
             const check::Rule& rule = check::rules()[i];
             for (const spring::Ends ends : space.ends) in_play[rule.id] += rule.applies(space.demand, ends) ? 1 : 0;
-            biting[rule.id] += census.rejections[i].all;
+            biting[rule.id] += census.rejections[i].all.value();
         }
     }
     for (const check::Rule& rule : check::rules()) {
