@@ -241,7 +241,7 @@ int run_size_family(const SizeOptions& options, std::ostream& out, std::ostream&
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
     for (FamilyMember& member : view.members)
-        if (member.run.offers.empty() && !member.contradicted) explain(member.run, *references, options);
+        if (!member.contradicted) explain(member.run, *references, options);
     tell(view, papers, options, out);
     return view.all_served() ? kDone : kNothingFits;
 }

@@ -100,10 +100,10 @@ std::string near_wire(const FamilyView& v, int width) {
         if (v.near->springs[i]) served.push_back(v.members[i].name);
     std::string out = wrapped("",
                               start + "The closest is " + v.near->grade + ", d " + units::shown_wire(v.near->diameter) +
-                                  ", which serves " + listed(served) + ".",
+                                  ", of which there are springs for: " + listed(served) + ".",
                               width, 2);
     for (const sizing::WireLack& lack : v.near->lacks)
-        out += '\n' + wrapped("", "With it nothing fits " + v.members[lack.member].name + '.', width, 2) +
+        out += '\n' + wrapped("", "With it nothing fits: " + v.members[lack.member].name + '.', width, 2) +
                shortfall_text(v.members[lack.member].run.requirement, lack.why, width);
     return out;
 }
@@ -157,7 +157,7 @@ std::string no_shared_spring(const FamilyView& v, int width) {
         start + "of " + grouped(v.shared.looked_at) + " combinations that lie on the grids of " + all_of(v) + ".";
     if (v.conflict.empty()) return wrapped("", counted + " No few limits alone tell why.", width, 2);
     return wrapped("",
-                   counted + (v.conflict.size() == 1 ? " No combination keeps this limit:"
+                   counted + (v.conflict.size() == 1 ? " None keeps this limit, whatever the others:"
                                                      : " These limits contradict each other:"),
                    width, 2) +
            conflict(v, width);
