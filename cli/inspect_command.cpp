@@ -112,8 +112,8 @@ Result<Inspected> judged(const InspectOptions& options, const GradedSpec& graded
     const auto plan = inspection::lot_plan(choice, file.samples.lot_size, *tables);
     SEATLOAD_ASSERT(plan.has_value());
     auto forecast = sheet::forecast(graded.spec, graded.grade, refs.tolerances);
-    Inspected out{std::move(file), inspection::inspect(file.samples, sheet::inspected(*facts), *plan), std::nullopt,
-                  std::move(said)};
+    inspection::LotInspection lot = inspection::inspect(file.samples, sheet::inspected(*facts), *plan);
+    Inspected out{std::move(file), std::move(lot), std::nullopt, std::move(said)};
     if (forecast) out.forecast = std::move(forecast).value();
     return out;
 }

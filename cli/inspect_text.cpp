@@ -52,8 +52,6 @@ std::string name_of(const Judged& j) {
     return std::string(words(kind)) + ' ' + std::string(symbol(kind)) + (in.empty() ? "" : " [" + in + ']');
 }
 
-std::string limit(const std::optional<double>& value) { return value ? shortest(*value) : "-"; }
-
 std::string findings_text(const LotInspection& lot) {
     TextTable table({left, right, right, right, right, right, right, left});
     table.add({"", "least", "most", "U", "pass", "open", "fail", ""});
@@ -61,9 +59,10 @@ std::string findings_text(const LotInspection& lot) {
         if (!is_told(j)) continue;
         const bool counts = !j.characteristic.limits.is_open();
         const auto count = [&](int number) { return counts ? std::to_string(number) : "-"; };
-        table.add({name_of(j), limit(j.characteristic.limits.least), limit(j.characteristic.limits.most),
-                   j.expanded > 0.0 ? significant(j.expanded, 2) : "-", count(j.inside), count(j.unproven),
-                   count(j.outside), j.decides() ? std::string(word(j.verdict)) : "reference"});
+        table.add({name_of(j), inspection::limit_text(j.characteristic.limits, j.characteristic.limits.least),
+                   inspection::limit_text(j.characteristic.limits, j.characteristic.limits.most),
+                   inspection::doubt_text(j.expanded), count(j.inside), count(j.unproven), count(j.outside),
+                   j.decides() ? std::string(word(j.verdict)) : "reference"});
     }
     return table.text(2);
 }
@@ -87,7 +86,9 @@ std::string statistics_text(const LotInspection& lot, int width) {
                    fixed(s.least, decimals) + " .. " + fixed(s.most, decimals), interval_words(s.interval, decimals),
                    s.capability ? fixed(s.capability->at_least, 2) : "-"});
     }
-    return table.text(2) + wrapped("  ", inspection::statistics_sentence(), width, 2);
+    const bool has_rows = std::any_of(lot.characteristics.begin(), lot.characteristics.end(),
+                                      [](const Judged& j) { return j.summary.has_value(); });
+    return has_rows ? '\n' + table.text(2) + wrapped("  ", inspection::statistics_sentence(), width, 2) : "";
 }
 
 /// "F1 4.95 N fails, F2 11.20 N open".
@@ -131,7 +132,7 @@ std::string sentences_text(const std::string& title, const std::vector<std::stri
 std::string inspect_text(const InspectView& view, int width) {
     const LotInspection& lot = view.lot;
     std::string text = heading(view, width) + verdict_text(lot, width) + '\n' + findings_text(lot) +
-                       wrapped("  ", inspection::rule_sentence(), width, 2) + pieces_text(lot, width) + '\n' +
+                       wrapped("  ", inspection::rule_sentence(), width, 2) + pieces_text(lot, width) +
                        statistics_text(lot, width);
     text += sentences_text("What the sample protects from", inspection::protection_sentences(lot), width);
     if (view.forecast)
@@ -139,8 +140,7 @@ std::string inspect_text(const InspectView& view, int width) {
     text += sentences_text("What it loses", inspection::set_sentences(lot, view.forecast ? &*view.forecast : nullptr),
                            width);
     std::vector<std::string> remarks = lot.remarks;
-    for (const auto& [kind, basis] : lot.samples.basis)
-        remarks.push_back("U of " + std::string(symbol(kind)) + " is " + basis + ".");
+    for (const std::string& basis : inspection::basis_sentences(lot.samples)) remarks.push_back(basis);
     remarks.push_back(inspection::eye_sentence());
     return text + sentences_text("Remarks", remarks, width);
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <seatload/core/text.hpp>
+#include <seatload/inspection/sentences.hpp>
 
 namespace seatload::inspection {
 namespace {
@@ -154,13 +155,12 @@ void remark_on_order(LotInspection& lot) {
         if (j.sequence->trend < kSeldom)
             lot.remarks.push_back("The " + name + (j.sequence->s > 0 ? " rises" : " falls") +
                                   " from piece to piece in the order measured, more than chance explains (" +
-                                  significant(100.0 * j.sequence->trend, 2) +
-                                  " %): look whether the bench drifts, or the winding did.");
+                                  chance_text(j.sequence->trend) +
+                                  "): look whether the bench drifts, or the winding did.");
         else if (j.sequence->few < kSeldom)
             lot.remarks.push_back("The " + name + " stays above and below its median for long stretches (" +
                                   std::to_string(j.sequence->runs) + " runs, by chance in " +
-                                  significant(100.0 * j.sequence->few, 2) +
-                                  " % of lots): pieces of two settings may be mixed.");
+                                  chance_text(j.sequence->few) + " of lots): pieces of two settings may be mixed.");
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include <seatload/core/text.hpp>
 #include <seatload/inspection/protection.hpp>
@@ -17,6 +18,12 @@ constexpr int kMostDecimals = 6;
 std::string percent(double share, int digits = 3) { return significant(100.0 * share, digits) + " %"; }
 
 std::string named(Kind kind) { return std::string(words(kind)) + ' ' + std::string(symbol(kind)); }
+
+/// The words as a sentence begins with them.
+std::string begun(std::string words) {
+    if (words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
 
 std::string pieces(int count) { return std::to_string(count) + (count == 1 ? " piece" : " pieces"); }
 
@@ -41,10 +48,17 @@ void add_protection(std::vector<std::string>& all, const LotInspection& lot, con
     const int size = std::min(j.measured(), lot.samples.lot_size);
     if (size == 0 || size == lot.samples.lot_size || !j.decides()) return;
     const bool by_plan = j.characteristic.role == Role::load;
-    const std::string words =
-        protection(lot.samples.lot_size, size, by_plan ? lot.plan.accept : 0,
-                   by_plan ? "Loads:" : std::string(inspection::words(j.characteristic.kind)) + ":");
+    const std::string words = protection(lot.samples.lot_size, size, by_plan ? lot.plan.accept : 0,
+                                         by_plan ? "Loads:" : begun(named(j.characteristic.kind)) + ":");
     if (std::find(all.begin(), all.end(), words) == all.end()) all.push_back(words);
+}
+
+/// A load that fell by more than is counted on.
+std::string more_than_counted_on(const Samples& samples, double counted_on) {
+    for (const SetLoss& loss : set_losses(samples))
+        if (measure(loss.kind) == Measure::force && loss.mean - loss.doubt > counted_on)
+            return "That is more than counted on. ";
+    return {};
 }
 
 const Judged* judged(const LotInspection& lot, Kind kind) {
@@ -58,7 +72,7 @@ std::string forecast_of(const Judged& j, const LoadForecast& f) {
     const Kind kind = j.characteristic.kind;
     const int decimals = decimals_of(j.expanded);
     const double off = s.mean - f.mean;
-    std::string words = named(kind) + ": mean " + shown(s.mean, kind, decimals) + " beside " +
+    std::string words = begun(named(kind)) + ": mean " + shown(s.mean, kind, decimals) + " beside " +
                         shown(f.mean, kind, decimals) + " foretold, ";
     words += std::abs(off) <= s.mean_within
                  ? "no difference to be told"
@@ -69,7 +83,7 @@ std::string forecast_of(const Judged& j, const LoadForecast& f) {
     const double chance = chance_of_deviation(s.deviation, s.count, f.within_lot);
     if (chance >= kUnlikely) return words + ", as foretold.";
     return words + (s.deviation > f.within_lot ? ", more than foretold" : ", less than foretold") + " (chance " +
-           percent(chance, 2) + ").";
+           chance_text(chance) + ").";
 }
 
 }  // namespace
@@ -82,6 +96,33 @@ std::string shown(double value, Kind kind, int decimals) {
 int decimals_of(double expanded) {
     if (!(expanded > 0.0)) return 3;
     return std::clamp(1 - static_cast<int>(std::floor(std::log10(expanded) + 1e-9)), 0, kMostDecimals);
+}
+
+std::string limit_text(const Limits& limits, const std::optional<double>& limit) {
+    if (!limit) return "-";
+    int decimals = 0;
+    for (const auto& each : {limits.least, limits.most}) {
+        if (!each) continue;
+        const std::string text = shortest(*each);
+        const std::size_t point = text.find('.');
+        if (point != std::string::npos) decimals = std::max(decimals, static_cast<int>(text.size() - point - 1));
+    }
+    return fixed(*limit, decimals);
+}
+
+std::string chance_text(double chance) {
+    constexpr double kLeastTold = 1e-4;
+    return chance < kLeastTold ? "under 0.01 %" : percent(chance, 2);
+}
+
+std::string doubt_text(double expanded) { return expanded > 0.0 ? fixed(expanded, decimals_of(expanded)) : "-"; }
+
+std::vector<std::string> basis_sentences(const Samples& samples) {
+    std::map<std::string, std::vector<std::string>> by_basis;
+    for (const auto& [kind, basis] : samples.basis) by_basis[basis].emplace_back(symbol(kind));
+    std::vector<std::string> all;
+    for (const auto& [basis, symbols] : by_basis) all.push_back("U of " + join(symbols, " and ") + ": " + basis + ".");
+    return all;
 }
 
 std::string rule_sentence() {
@@ -118,8 +159,9 @@ std::vector<std::string> forecast_sentences(const LotInspection& lot, const Fore
         if (const Judged* j = judged(lot, kind))
             all.push_back(forecast_of(*j, forecast.loads[kind == Kind::seated_load ? 0 : 1]));
     if (all.empty()) return all;
+    const std::string share = forecast.share_good > 0.999 ? "more than 99.9 %" : percent(forecast.share_good);
     all.push_back(
-        "Of a lot that the maker brought in, " + percent(forecast.share_good) +
+        "Of a lot that the maker brought in, " + share +
         " were foretold to keep both loads as ordered; from piece to piece half of each coiling tolerance was "
         "taken (an estimate).");
     return all;
@@ -138,7 +180,8 @@ std::vector<std::string> set_sentences(const LotInspection& lot, const Forecast*
     }
     if (all.empty() || forecast == nullptr) return all;
     all.push_back(forecast->load_loss
-                      ? "Counted on in service is a loss of load of " + percent(*forecast->load_loss, 2) +
+                      ? more_than_counted_on(samples, *forecast->load_loss) +
+                            "Counted on in service is a loss of load of " + percent(*forecast->load_loss, 2) +
                             "; this is guidance, not a limit, and holds for some 100 h."
                       : "What to count on in service is not known for this wire and temperature.");
     return all;

@@ -18,6 +18,18 @@ std::string shown(double value, Kind kind, int decimals);
 /// Decimals that values of this uncertainty deserve: two digits of it, three decimals where none is known.
 int decimals_of(double expanded);
 
+/// A limit with the decimals both limits of its characteristic need: "6.50" beside "5.04"; "-" for an open one.
+std::string limit_text(const Limits& limits, const std::optional<double>& limit);
+
+/// "0.46 %" of a chance from 0 to 1, or that it is under 0.01 %.
+std::string chance_text(double chance);
+
+/// U with two digits: "0.040"; "-" when it is not known.
+std::string doubt_text(double expanded);
+
+/// Where each U comes from that was not stated with the samples.
+std::vector<std::string> basis_sentences(const Samples& samples);
+
 /// The rule each value was judged by.
 std::string rule_sentence();
 

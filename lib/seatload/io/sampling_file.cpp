@@ -43,7 +43,8 @@ std::optional<PlanCell> cell_of(std::string_view word) {
 
 std::vector<double> read_aql(Reader& root) {
     std::vector<double> all;
-    for (const std::string_view word : words_of(root.need<std::string>("aql", "\"0.65 1.0\""))) {
+    const std::string text = root.need<std::string>("aql", "\"0.65 1.0\"");
+    for (const std::string_view word : words_of(text)) {
         const auto limit = number_of<double>(word);
         if (!limit || (!all.empty() && *limit <= all.back()))
             root.error("aql", "numbers are wanted that rise, this is \"" + std::string(word) + '"');

@@ -9,9 +9,9 @@
 namespace seatload::record {
 namespace {
 
-/// To seven digits, which is finer than anything measured, so that files stay readable.
-double in_short(double value) {
-    const std::string text = significant(value, 7);
+/// The number to so many digits, finer than it is known, so that files stay readable.
+double in_short(double value, int digits) {
+    const std::string text = significant(value, digits);
     double number = value;
     std::from_chars(text.data(), text.data() + text.size(), number);
     return number;
@@ -21,13 +21,13 @@ LotCharacteristic in_brief(const inspection::Judged& judged) {
     LotCharacteristic c;
     c.kind = judged.characteristic.kind;
     c.limits = judged.characteristic.limits;
-    c.uncertainty = in_short(judged.expanded);
+    c.uncertainty = in_short(judged.expanded, 3);
     c.decides = judged.decides();
     c.inside = judged.inside;
     c.unproven = judged.unproven;
     c.outside = judged.outside;
-    if (judged.summary) c.mean = in_short(judged.summary->mean);
-    if (judged.summary && judged.summary->count > 1) c.deviation = in_short(judged.summary->deviation);
+    if (judged.summary) c.mean = in_short(judged.summary->mean, 6);
+    if (judged.summary && judged.summary->count > 1) c.deviation = in_short(judged.summary->deviation, 4);
     c.verdict = judged.verdict;
     return c;
 }

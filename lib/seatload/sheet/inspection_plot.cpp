@@ -88,10 +88,9 @@ void draw_run(Drawing& drawing, const Plot& plot, const Judged& j) {
     for (const auto& [at, mark] : marks) draw_mark(drawing, at, mark);
 }
 
-/// As many bins as suit the number of values (the square root of it, common practice, no source).
+/// As many bins as suit the number of values: the square root of it (common practice, no source).
 std::size_t bins_for(std::size_t count) {
-    return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(2.0 * std::sqrt(static_cast<double>(count)))),
-                                   5, 30);
+    return std::clamp<std::size_t>(static_cast<std::size_t>(std::lround(std::sqrt(static_cast<double>(count)))), 4, 20);
 }
 
 std::vector<long> counts_of(const std::vector<double>& values, double from, double width, std::size_t bins) {

@@ -69,10 +69,8 @@ std::string lot_words(const LotInspection& lot) {
 
 std::string uncertainty_words(const LotInspection& lot) {
     std::string words = lot.samples.fixture.empty() ? "" : lot.samples.fixture + ". ";
-    std::vector<std::string> told;
-    for (const auto& [kind, basis] : lot.samples.basis)
-        told.push_back("U of " + std::string(symbol(kind)) + ": " + basis);
-    return words + (told.empty() ? "U as stated with the samples." : join(told, "; ") + "; others as stated.");
+    const auto told = inspection::basis_sentences(lot.samples);
+    return words + (told.empty() ? "U as stated with the samples." : join(told, " ") + " Others as stated.");
 }
 
 std::vector<Fact> facts_of(const InspectionReportInput& in, const LotInspection& lot) {

@@ -48,7 +48,7 @@ std::vector<std::string> statistics_row(const Judged& j) {
     row.push_back(fixed(s.least, decimals) + " to " + fixed(s.most, decimals));
     row.push_back(s.factor > 0.0 ? interval_words(s.interval, decimals) : kNothing);
     row.push_back(s.factor > 0.0 ? fixed(s.factor, 3) : kNothing);
-    row.push_back(s.capability ? with_true_minus(fixed(s.capability->at_least, 2)) + " (est. " +
+    row.push_back(s.capability ? with_true_minus(fixed(s.capability->at_least, 2)) + " (" +
                                      with_true_minus(fixed(s.capability->estimate, 2)) + ")"
                                : kNothing);
     return row;
@@ -63,9 +63,8 @@ std::string sign_of(const std::optional<Finding>& finding) {
 
 RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
     RuledTable table;
-    table.widths = with_rest({35.0, 34.0, 15.0, 17.0, 15.0, 14.0, 12.0}, width);
-    table.rows.push_back(
-        {"characteristic", "limits of the sheet", "U", "measured", "conform", "open", "fail", "verdict"});
+    table.widths = with_rest({39.0, 34.0, 16.0, 15.0, 12.0, 12.0, 11.0}, width);
+    table.rows.push_back({"characteristic", "limits of the sheet", "U", "pieces", "pass", "open", "fail", "verdict"});
     for (const Judged& j : lot.characteristics) {
         if (!is_told(j)) continue;
         const auto kind = j.characteristic.kind;
@@ -75,7 +74,7 @@ RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
         const bool counts = !j.characteristic.limits.is_open();
         const auto count = [&](int number) { return counts ? std::to_string(number) : kNothing; };
         table.rows.push_back(
-            {kind_words(kind), limits, j.expanded > 0.0 ? "± " + significant(j.expanded, 2) : kNothing,
+            {kind_words(kind), limits, j.expanded > 0.0 ? "± " + inspection::doubt_text(j.expanded) : kNothing,
              std::to_string(j.measured()) + (j.measured() < j.wanted ? " of " + std::to_string(j.wanted) : ""),
              count(j.inside), count(j.unproven), count(j.outside), verdict_words(j)});
     }
@@ -84,8 +83,8 @@ RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
 
 RuledTable inspection_statistics_table(const LotInspection& lot, double width) {
     RuledTable table;
-    table.widths = with_rest({17.0, 11.0, 17.0, 17.0, 17.0, 29.0, 32.0, 13.0}, width);
-    table.rows.push_back({"", "n", "mean", "its ±", "s", "least to most", "95 % interval", "k", "Cpk at least"});
+    table.widths = with_rest({16.0, 10.0, 17.0, 17.0, 16.0, 33.0, 33.0, 13.0}, width);
+    table.rows.push_back({"", "n", "mean", "its ±", "s", "least to most", "95 % interval", "k", "Cpk ≥ (est.)"});
     for (const Judged& j : lot.characteristics)
         if (j.summary) table.rows.push_back(statistics_row(j));
     return table;

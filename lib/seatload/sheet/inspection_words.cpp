@@ -2,6 +2,7 @@
 #include <seatload/sheet/inspection_words.hpp>
 
 #include <seatload/core/text.hpp>
+#include <seatload/inspection/sentences.hpp>
 #include <seatload/sheet/lettering.hpp>
 
 namespace seatload::sheet {
@@ -31,7 +32,7 @@ std::string plot_title(const inspection::Judged& j) {
 }
 
 std::string limits_words(const inspection::Characteristic& c) {
-    const auto number = [](double value) { return shortest(value); };
+    const auto number = [&](double value) { return inspection::limit_text(c.limits, value); };
     std::string words = "none";
     if (c.limits.least && c.limits.most) words = number(*c.limits.least) + " to " + number(*c.limits.most);
     if (c.limits.least && !c.limits.most) words = "at least " + number(*c.limits.least);
