@@ -142,7 +142,7 @@ void Coil::set_total_coils(double coils) {
     solid_length_mm = demand.limits.solid_form == demand::SolidForm::en
                           ? spring::en_solid_wires(ends, coils) * (wire.d_mm + wire.d_tolerance_mm)
                           : spring::textbook_solid_wires(ends, coils) * wire.d_mm;
-    if (demand.slides) imbalance = spring::turns_imbalance(active_coils);
+    if (demand.slides) turns_lean = spring::turns_lean(active_coils);
     gap_mm = spring::smallest_gaps(wire.d_mm, D_mm, active_coils) * (demand.dynamic ? spring::kDynamicGapFactor : 1.0);
 }
 

@@ -5,6 +5,7 @@
 
 #include <seatload/demand/requirement.hpp>
 #include <seatload/spring/fatigue.hpp>
+#include <seatload/spring/lean.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
 
@@ -31,7 +32,7 @@ struct DemandNumbers {
     std::optional<double> frequency_hz;
     spring::EnduranceStress<double> endurance_mpa{};
     int load_grade = 2;
-    bool release_counts = false;    ///< something must push the spring back: the less it gives at full travel the better
+    bool release_counts = false;  ///< something must push the spring back: the less it gives at full travel the better
     demand::Preference preference;  ///< by which springs that fit are ranked
 };
 
@@ -82,8 +83,8 @@ struct Coil {
     double active_coils = 0.0;
     double rate_n_mm = 0.0;  ///< cold
     double solid_length_mm = 0.0;
-    double gap_mm = 0.0;     ///< Sa, with its dynamic factor
-    double imbalance = 0.0;  ///< of the turns, where a seat slides: the share of a whole-turn spring's lean
+    double gap_mm = 0.0;           ///< Sa, with its dynamic factor
+    spring::TurnsLean turns_lean;  ///< where a seat slides
 
     double outside_mm() const { return D_mm + wire.d_mm; }
     double cold_load_n(double free_length_mm, double length_mm) const {

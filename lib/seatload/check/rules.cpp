@@ -214,8 +214,8 @@ double room_to_lean(const Coil& c, double L0) {
 Measure lean(const Coil& c, double L0) {
     const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
     const double deflection = L0 - c.demand.full_travel_height_mm;
-    const double whole = spring::whole_turn_lean(free_pitch(c, L0), c.D_mm, c.active_coils, deflection, moduli);
-    return {c.imbalance * whole, room_to_lean(c, L0)};
+    return {spring::sideways_lean(free_pitch(c, L0), c.D_mm, c.active_coils, c.turns_lean, deflection, moduli),
+            room_to_lean(c, L0)};
 }
 
 double most_room_to_lean(const Coil& low, const Coil& high, double L0) {
@@ -226,28 +226,33 @@ double most_room_to_lean(const Coil& low, const Coil& high, double L0) {
     return std::isfinite(room) ? std::max(0.0, room) : d.limits.lean_share * high.D_mm;
 }
 
-/// Between whole and half turns the imbalance bulges upwards, so that it is least at an end or at one of those.
-double least_imbalance(const Coil& low, const Coil& high) {
-    const double at_half = 1.0 / (4.0 * high.active_coils);
-    if (half_turn_between(low.active_coils, high.active_coils)) return std::min(1.0, at_half);
+/// The least of whole * tilt + half * rest between two numbers of coils. Between whole and half turns it bulges
+/// upwards, so that it is least at an end or at one of those.
+double least_of_turns(double whole, double half, double fewest, double most) {
+    const double at_half = half / (4.0 * most);
     const auto at = [&](double n) {
         const double angle = std::numbers::pi * n;
-        return std::abs(std::cos(angle)) + at_half * std::abs(std::sin(angle));
+        return whole * std::abs(std::cos(angle)) + at_half * std::abs(std::sin(angle));
     };
-    return std::min({1.0, at(low.active_coils), at(high.active_coils)});
+    const double least = std::min({at(fewest), at(most), whole});
+    return half_turn_between(fewest, most) ? std::min(least, at_half) : least;
 }
 
-/// Whole turns lean less the wider the coil and the more there are of them; with open and ground ends, more turns also
-/// lengthen the active part, which then leans more.
+/// It leans less the wider the coil and the more there are of them; with open and ground ends, more turns also lengthen
+/// the active part, which then leans more.
 Measure kindest_lean(const Coil& low, const Coil& high, double L0) {
     const double room = most_room_to_lean(low, high, L0);
     const double deflection = L0 - low.demand.full_travel_height_mm;
     const double shortest = free_pitch(low, L0) * low.active_coils, longest = free_pitch(high, L0) * high.active_coils;
     if (deflection >= shortest && deflection < longest) return {0.0, room};
     const double moduli = low.wire.shear_modulus_mpa / low.wire.young_modulus_mpa;
-    const double whole =
-        spring::whole_turn_lean(shortest / high.active_coils, high.D_mm, high.active_coils, deflection, moduli);
-    return {least_imbalance(low, high) * whole, room};
+    const double most = high.active_coils;
+    const auto lean_of = [&](const spring::TurnsLean& turns) {
+        return spring::sideways_lean(shortest / most, high.D_mm, most, turns, deflection, moduli);
+    };
+    const double whole = lean_of({1.0, 0.0});
+    if (!std::isfinite(whole)) return {whole, room};
+    return {least_of_turns(whole, lean_of({0.0, 1.0}), low.active_coils, most), room};
 }
 
 // ---- motion and mass -----------------------------------------------------------------------------------------------

@@ -110,18 +110,18 @@ void add_lean(Calculation& c, const ReportSubject& s) {
     const double n = s.values.active_coils, moduli = s.wire.shear_modulus_mpa / s.wire.young_modulus_mpa;
     const double L = n * in_mm(s.values.pitch), D = in_mm(s.spec.spring.mean_diameter);
     const double xi = in_mm(s.full_travel().deflection) / L;
+    const double phase = spring::bending_phase(L / D, xi, moduli);
     const double exact = std::abs(std::cos(std::numbers::pi * n));
     c.step("L_a", "free length of the active coils", "{n}*{m}", L, "mm", "geometry", Trust::derived);
     c.step("xi_a", "their compression at full travel", "{s_2}/{L_a}", xi, "", "geometry", Trust::derived);
     c.step("x_a", "phase of their bending wave, halfway",
-           "{L_a}/{D}*sqrt((0.5 + {G}/{E})*{xi_a}*(1 - {xi_a}*(1 - {G}/{E})))",
-           spring::bending_phase(L / D, xi, moduli), "", source, Trust::derived);
-    c.step("c_n", "share of the ends' tilt that does not cancel", "1/sqrt(1 + tan(pi*{n})*tan(pi*{n}))",
+           "{L_a}/{D}*sqrt((0.5 + {G}/{E})*{xi_a}*(1 - {xi_a}*(1 - {G}/{E})))", phase, "", source, Trust::derived);
+    c.step("c_n", "share of the end coils' tilt that does not cancel", "1/sqrt(1 + tan(pi*{n})*tan(pi*{n}))",
            exact < 1e-12 ? 0.0 : exact, "", "geometry", Trust::derived);
-    c.step("k_n", "lean over that of whole turns", "{c_n} + sqrt(1 - {c_n}*{c_n})/(4*{n})", spring::turns_imbalance(n),
-           "", source, Trust::fit);
-    c.step("e_s", name, "{D}*{k_n}*{x_a}*tan({x_a})/(pi*{n}*(0.5 + {G}/{E}))", lean->measure.value, "mm",
-           std::string(source) + "; angle in radians", Trust::derived);
+    c.step("h_x", "what is left with half a turn over, times 4 n", "max(1.06 - {x_a}*{x_a}/3, 4*{x_a} - 4.77)",
+           spring::rest_of_phase(phase), "", source, Trust::fit);
+    c.step("e_s", name, "{D}*{x_a}*tan({x_a})/(pi*{n}*(0.5 + {G}/{E}))*({c_n} + {h_x}*sqrt(1 - {c_n}*{c_n})/(4*{n}))",
+           lean->measure.value, "mm", std::string(source) + "; angle in radians", Trust::fit);
 }
 
 }  // namespace
