@@ -148,7 +148,6 @@ Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& inpu
     flow.table(inspection_statistics_table(lot, flow.width()));
     add_facts(flow, facts_of(in, lot));
     add_plots(flow, lot);
-    flow.new_page();
     flow.headed_rows("All pieces: ? not proven, × fails", inspection_pieces_table(lot, flow.width()));
     std::vector<Drawing> pages = std::move(flow.pages());
     TitleBlock block = title_block(spec);

@@ -83,7 +83,7 @@ RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
 
 RuledTable inspection_statistics_table(const LotInspection& lot, double width) {
     RuledTable table;
-    table.widths = with_rest({16.0, 10.0, 17.0, 17.0, 16.0, 33.0, 33.0, 13.0}, width);
+    table.widths = with_rest({18.0, 9.0, 15.0, 16.0, 15.0, 31.0, 31.0, 12.0}, width);
     table.rows.push_back({"", "n", "mean", "its ±", "s", "least to most", "95 % interval", "k", "Cpk ≥ (est.)"});
     for (const Judged& j : lot.characteristics)
         if (j.summary) table.rows.push_back(statistics_row(j));
