@@ -24,9 +24,12 @@ std::string with_unit(double value, std::string_view unit) {
 
 std::string room_words(double tenths) { return std::isinf(tenths) ? "-" : fixed(tenths / 10.0, 1); }
 
-/// "bore at least", with a mark when it guards against failure.
+/// "bore at least", with a mark when it guards against failure; what is told in too many words goes by its key.
 std::string name_of(const sizing::Easing& easing) {
-    return std::string(easing.name) + ", " + std::string(easing.bound) + (easing.is_safeguard ? " *" : "");
+    constexpr std::size_t kMostWords = 36;  // leaves the numbers their columns of 80
+    std::string name = std::string(easing.name) + ' ' + std::string(easing.bound);
+    if (name.size() > kMostWords) name = easing.id.substr(0, easing.id.rfind('.'));
+    return name + (easing.is_safeguard ? " *" : "");
 }
 
 std::string table(const sizing::TightLimits& tight) {

@@ -114,10 +114,10 @@ void check_release(Document& document, const demand::Requirement& r) {
 
 demand::Preference read_preference(Reader& table) {
     demand::Preference preference;
-    if (table.has("order")) preference.order = demand::order_led_by(table.list<demand::Criterion>("order", kAny));
-    if (table.has("grades")) preference.grades = table.list<std::string>("grades", kAny);
-    if (table.has("diameters")) preference.diameters = table.list<Length>("diameters", kSize);
-    if (table.has("ends")) preference.ends = table.list<spring::Ends>("ends", kAny);
+    preference.order = demand::order_led_by(table.list<demand::Criterion>("order", kAny));
+    preference.grades = table.list<std::string>("grades", kAny);
+    preference.diameters = table.list<Length>("diameters", kSize);
+    preference.ends = table.list<spring::Ends>("ends", kAny);
     return preference;
 }
 

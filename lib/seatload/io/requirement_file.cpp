@@ -107,8 +107,8 @@ const demand::Maker* find_maker(Reader& root, const std::string& name, const dem
     for (const demand::Maker& each : makers.all) names.push_back(each.name);
     const std::string near = did_you_mean(name, names);
     root.document().error(root.document().at("order.maker"), "unknown maker \"" + name + '"',
-                          (near.empty() ? "known: " + join(names, ", ") : near) +
-                              "; limits of a maker of your own go into a file for --maker-file");
+                          (near.empty() ? "known: " + join(names, ", ") + ';' : near) +
+                              " limits of a maker of your own go into a file for --maker-file");
     return nullptr;
 }
 

@@ -75,11 +75,22 @@ std::vector<Criterion> balanced(std::span<const Contender> contenders, std::size
     return two;
 }
 
-std::string superlatives(const std::vector<Criterion>& best, const Standing& steps, const Standing& best_of_all) {
+/// " (as A)" when one before it is as good.
+std::string equal_before(std::span<const Contender> contenders, std::size_t which, std::size_t place) {
+    for (std::size_t i = 0; i < which; ++i)
+        if (contenders[i].steps[place] == contenders[which].steps[place])
+            return " (as " + std::string(1, static_cast<char>('A' + static_cast<char>(i))) + ')';
+    return {};
+}
+
+std::string superlatives(std::span<const Contender> contenders, std::size_t which, const std::vector<Criterion>& best,
+                         const Standing& best_of_all) {
     std::vector<std::string> of_all, of_these;
-    for (const Criterion criterion : best)
-        (steps[place_of(criterion)] == best_of_all[place_of(criterion)] ? of_all : of_these)
-            .push_back(superlative(criterion));
+    for (const Criterion criterion : best) {
+        const std::size_t place = place_of(criterion);
+        (contenders[which].steps[place] == best_of_all[place] ? of_all : of_these)
+            .push_back(superlative(criterion) + equal_before(contenders, which, place));
+    }
     std::vector<std::string> parts;
     if (!of_all.empty()) parts.push_back(join(of_all, " and ") + " of all");
     if (!of_these.empty()) parts.push_back(join(of_these, " and ") + " of these");
@@ -120,13 +131,13 @@ std::string best_at_words(std::span<const Contender> contenders, std::size_t whi
     const Contender& one = contenders[which];
     std::string words;
     if (const auto best = best_at(contenders, which, demand); !best.empty()) {
-        words = superlatives(best, one.steps, best_of_all);
+        words = superlatives(contenders, which, best, best_of_all);
     } else if (const auto two = balanced(contenders, which, demand); !two.empty() && one.is_on_front) {
         words = "balances " + thing(two[0]) + " and " + thing(two[1]);
     } else {
         words = "best of its wire and ends, should the maker stock it";
     }
-    if (one.is_preferred) words += ", of what is preferred";
+    if (!one.preferred.empty()) words += ", of preferred " + one.preferred;
     if (one.leans) words += ", but not half a turn over, so it leans on the sliding seat";
     return words;
 }

@@ -16,7 +16,7 @@ struct Contender {
     bool has_room = true;     ///< its tolerance room is limited, and so can be compared
     bool is_on_front = true;  ///< as in Alternative
     bool leans = false;
-    bool is_preferred = false;
+    std::string preferred{};  ///< the wishes it meets: "grade and ends"
 };
 
 /// "tolerance room", as in requirement files and JSON.

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <tuple>
 
+#include <seatload/core/text.hpp>
 #include <seatload/sizing/best_at.hpp>
 
 namespace seatload::sizing {
@@ -23,8 +24,8 @@ struct Choice {
     Candidate candidate;
     Standing steps{};
     bool is_on_front = true;
-    bool is_poor = false;  ///< has much less than the best of what decides
-    int preferred = 0;     ///< wishes of the user's it meets
+    bool is_poor = false;                  ///< has much less than the best of what decides
+    std::vector<std::string> preferred{};  ///< wishes of the user's that it meets
 };
 
 /// More is better of what it tells, save that it is less than nothing for what is better small.
@@ -49,11 +50,14 @@ bool holds(const std::vector<T>& list, const T& value) {
 
 bool is_same(const Candidate& a, const Candidate& b) { return !comes_before(a, b) && !comes_before(b, a); }
 
-int wishes_met(const Space& space, const Candidate& c) {
+std::vector<std::string> wishes_met(const Space& space, const Candidate& c) {
     const demand::Preference& wish = space.demand.preference;
     const WireOption& wire = space.wires[c.wire];
-    return (holds(wish.grades, space.grades[wire.grade].id) ? 1 : 0) +
-           (holds(wish.diameters, wire.size.diameter) ? 1 : 0) + (holds(wish.ends, c.ends) ? 1 : 0);
+    std::vector<std::string> met;
+    if (holds(wish.grades, space.grades[wire.grade].id)) met.emplace_back("grade");
+    if (holds(wish.diameters, wire.size.diameter)) met.emplace_back("wire size");
+    if (holds(wish.ends, c.ends)) met.emplace_back("ends");
+    return met;
 }
 
 /// What can be offered: the Pareto set, and of each wire and ends the best.
@@ -80,7 +84,9 @@ void mark_poor(std::vector<Choice>& all, Criterion leading) {
 
 /// The order in which they are offered.
 bool comes_before(const Choice& a, const Choice& b, const demand::Order& order) {
-    const auto key = [](const Choice& c) { return std::tuple(c.is_poor, c.candidate.merit.leans, -c.preferred); };
+    const auto key = [](const Choice& c) {
+        return std::tuple(c.is_poor, c.candidate.merit.leans, -static_cast<int>(c.preferred.size()));
+    };
     if (key(a) != key(b)) return key(a) < key(b);
     return comes_before(a.candidate, b.candidate, order);
 }
@@ -165,7 +171,7 @@ std::vector<Alternative> told(const Space& space, const Census& census, const st
     std::vector<Contender> contenders;
     for (const Choice& c : chosen)
         contenders.push_back({c.steps, std::isfinite(c.candidate.merit.tolerance_room), c.is_on_front,
-                              c.candidate.merit.leans, c.preferred > 0});
+                              c.candidate.merit.leans, join(c.preferred, " and ")});
     Standing best_of_all = chosen.empty() ? Standing{} : chosen[0].steps;
     for (const FrontMember& member : census.front.members())
         for (std::size_t i = 0; i < best_of_all.size(); ++i) best_of_all[i] = std::min(best_of_all[i], member.steps[i]);

@@ -18,6 +18,16 @@ double most_room(const Census& census) {
     return most;
 }
 
+/// Whether one of the rules that it can make pass is asked at all.
+bool is_in_play(const Easing& easing, const Space& space) {
+    const auto rules = check::rules();
+    return std::any_of(rules.begin(), rules.end(), [&](const check::Rule& rule) {
+        return std::find(easing.mends.begin(), easing.mends.end(), rule.id) != easing.mends.end() &&
+               std::any_of(space.ends.begin(), space.ends.end(),
+                           [&](spring::Ends ends) { return rule.applies(space.demand, ends); });
+    });
+}
+
 /// Whether easing the number can change the answer: it shifts loads, space or grid, or a rule that it mends keeps out
 /// springs that nothing else does.
 bool can_matter(const Easing& easing, const Census& census) {
@@ -48,9 +58,10 @@ bool are_few(const Census& census) {
 
 TightLimits tight_limits(const demand::Requirement& requirement, const Census& census, const Setting& setting) {
     TightLimits tight{census.fit, most_room(census), {}, {}};
+    const Space space = search_space(requirement, setting.catalogue);
     for (const Easing& easing : easings()) {
         const auto now = easing.now(requirement);
-        if (!now || eased(easing, requirement, kHundredth) == *now) continue;
+        if (!now || !is_in_play(easing, space) || eased(easing, requirement, kHundredth) == *now) continue;
         if (can_matter(easing, census)) {
             const Eased found = searched(easing, requirement, setting);
             if (found.fit > tight.fit || found.room_in_tenths > tight.room_in_tenths) {
