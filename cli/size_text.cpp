@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <seatload/core/text.hpp>
+#include <seatload/sizing/best_at.hpp>
 #include <seatload/units/format.hpp>
 
 #include <cli/size_shortfall.hpp>
@@ -68,7 +70,8 @@ std::string asked(const SizeView& v, int width) {
            line("Full-travel load: " + band_words(r.full_travel_load, r.surroundings)) +
            (r.plunger ? line("Both loads are worked out from the plunger: \"seatload budget " + v.file + "\" tells how")
                       : "") +
-           line("Limits: school " + std::string(spring::word(r.limits.school)));
+           line("Limits: school " + std::string(spring::word(r.limits.school)) +
+                (r.maker.empty() ? "" : ", maker \"" + r.maker + '"'));
 }
 
 std::string counted(const SizeView& v, double seconds, int width) {
@@ -201,11 +204,48 @@ std::string strength_words(const wire::StrengthAt& strength) {
     return {};
 }
 
+/// The least wire cost of the springs offered; nothing when none is known.
+std::optional<double> least_cost(const SizeView& v) {
+    double least = std::numeric_limits<double>::infinity();
+    for (const Offer& o : v.offers) least = std::min(least, o.alternative.candidate.merit.cost);
+    return std::isfinite(least) ? std::optional(least) : std::nullopt;
+}
+
+std::string cost_words(double cost, const std::optional<double>& least) {
+    return least && std::isfinite(cost) ? fixed(cost / *least, 1) : "-";
+}
+
+/// "tolerance room, then stress margin, then cost".
+std::string order_words(const check::DemandNumbers& demand) {
+    std::vector<std::string> words;
+    for (const demand::Criterion criterion : demand.preference.order)
+        if (criterion != demand::Criterion::release || demand.release_counts)
+            words.emplace_back(sizing::word(criterion));
+    return join(words, ", then ");
+}
+
+std::string legend(const SizeView& v, int width) {
+    const bool leans = v.space.demand.slides;
+    return wrapped("",
+                   "room: how many times the maker's load tolerance (EN 15800 grade " +
+                       std::to_string(v.requirement.load_grade) +
+                       ", from memory) fits between the loads and their nearest limit, in whole tenths. cost: of the "
+                       "wire, over the cheapest of these. Loads F1 seated and F2 at full travel are cold and new.",
+                   width, 2) +
+           wrapped("",
+                   "Ranked by " + order_words(v.space.demand) + (leans ? ", springs half a turn over first" : "") +
+                       "; they are the spread of the " + grouped(v.census.front.size()) +
+                       " that no fitting spring betters. \"Of all\" is said of all that fit, \"of these\" of those "
+                       "offered.",
+                   width, 2);
+}
+
 std::string offers(const SizeView& v, int width) {
     TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
-                 Align::right, Align::right, Align::right});
-    t.add({"", "wire", "d", "De", "nt", "L0", "F1", "F2", "room", "stress"});
-    t.add({"", "", "mm", "mm", "", "mm", "N", "N", "", "used"});
+                 Align::right, Align::right, Align::right, Align::right});
+    t.add({"", "wire", "d", "De", "nt", "L0", "F1", "F2", "room", "stress", "cost"});
+    t.add({"", "", "mm", "mm", "", "mm", "N", "N", "", "used", ""});
+    const auto least = least_cost(v);
     for (const Offer& o : v.offers) {
         const auto& s = o.evaluation.spring;
         std::string wire = units::shown_wire(s.wire_diameter);
@@ -214,7 +254,8 @@ std::string offers(const SizeView& v, int width) {
                significant(s.total_coils, 5), fixed(in_mm(s.free_length), 1),
                fixed(in_newton(o.evaluation.seated->load), 2), fixed(in_newton(o.evaluation.full_travel->load), 2),
                room_words(o.alternative.candidate.merit.tolerance_room),
-               fixed(100.0 * (1.0 - o.alternative.candidate.merit.stress_margin), 0) + " %"});
+               fixed(100.0 * (1.0 - o.alternative.candidate.merit.stress_margin), 0) + " %",
+               cost_words(o.alternative.candidate.merit.cost, least)});
     }
     std::string out = t.text(0);
     for (const Offer& o : v.offers)
@@ -222,13 +263,7 @@ std::string offers(const SizeView& v, int width) {
                        o.spec.alternative + ": " + o.spec.why + "; " + std::string(spring::word(o.spec.spring.ends)) +
                            " ends; " + load_grade_words(o.spec) + strength_words(o.evaluation.strength) + ".",
                        width, 3);
-    return out + wrapped("",
-                         "room: how many times the maker's load tolerance (EN 15800 grade " +
-                             std::to_string(v.requirement.load_grade) +
-                             ", from memory) fits between the loads and their nearest limit, in whole tenths; of "
-                             "equals, the one with least stress comes first. Loads F1 seated and F2 at full travel "
-                             "are cold and new.",
-                         width, 2);
+    return out + legend(v, width);
 }
 
 }  // namespace
