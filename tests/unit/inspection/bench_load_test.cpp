@@ -56,8 +56,9 @@ TEST_CASE("U of one reading is twice the root of the sum of squares of what it r
     bench.scale.linearity = 0.05 * newton;
     bench.gauge.error = 0.02 * mm;
     bench.springs.front().readings.front().scale = 1.0 * newton;
-    // a step leaves 1/sqrt(12) of itself, a half width 1/sqrt(3) (GUM 4.3.7 and F.2.2.1); the height by the rate
-    const double step = 0.1 / std::sqrt(12.0), linearity = 0.05 / std::sqrt(3.0), height = 1.2 * 0.02 / std::sqrt(3.0);
+    // reading less tare has two steps and leaves 1/sqrt(6) of one, a half width leaves 1/sqrt(3) (GUM F.2.2.1 and
+    // 4.3.7); the height counts by the rate
+    const double step = 0.1 / std::sqrt(6.0), linearity = 0.05 / std::sqrt(3.0), height = 1.2 * 0.02 / std::sqrt(3.0);
     const double u = std::sqrt(step * step + linearity * linearity + height * height);
     CHECK_THAT(expanded_of_one_reading(bench, kAsked).value(), WithinAbs(2.0 * u, 1e-6));
 }

@@ -79,17 +79,16 @@ K 125  2 3 4 6 9 13 19 ^
 )";
 constexpr double kAql[] = {0.65, 1.0, 1.5, 2.5, 4.0, 6.5, 10.0, 15.0};
 
-/// Where the shaft of an arrow leads: to the head in its own row of heads below, or above.
+/// Size and Re of the plan that a cell has or leads to.
 std::pair<int, int> plan_by_guide(const std::vector<GuideLine>& lines, std::size_t row, std::size_t column) {
     const auto cell = [&](std::size_t r) { return lines[r].cells[column]; };
-    const auto is_arrow = [&](std::size_t r) { return cell(r) == "|" || cell(r) == "v" || cell(r) == "^"; };
-    std::size_t below = row, above = row;
-    while (below < lines.size() && is_arrow(below)) ++below;
-    while (above > 0 && is_arrow(above)) --above;
-    bool up = false;
-    for (std::size_t r = above; r <= row; ++r) up = up || cell(r) == "^";
-    const std::size_t end = !is_arrow(row) ? row : (up ? above : below);
-    return {lines[end].size, std::stoi(lines[end].cells[column])};
+    // A shaft belongs to the head at its lower end, or else to the one at its upper end.
+    std::size_t end = row;
+    while (cell(end) == "|" && end + 1 < lines.size()) ++end;
+    const bool is_down = cell(end) == "v";
+    std::size_t found = row;
+    while (cell(found) == "|" || cell(found) == "v" || cell(found) == "^") is_down ? ++found : --found;
+    return {lines[found].size, std::stoi(cell(found))};
 }
 
 void check_against(const char* text, inspection::Severity severity) {
