@@ -113,13 +113,21 @@ void read_uncertainty(Reader& table, const wire::Catalogue& catalogue, const Fil
     read_readings_of_bench(table, catalogue, open, draft);
 }
 
+/// Where a member of a list stands.
+Position place_in(const Node* list, std::size_t index, Position otherwise) {
+    const auto* const members = list == nullptr ? nullptr : std::get_if<List>(&list->value);
+    return members != nullptr && index < members->size() ? (*members)[index].at : otherwise;
+}
+
 void read_rows(Reader& table, Draft& draft) {
     const Complain complain = [&](Position at, std::string message, std::string hint) {
         table.document().error(at, "pieces: " + std::move(message), std::move(hint));
     };
     if (!table.has("columns")) table.missing("columns", "[\"piece\", \"seated_load\"]");
     std::vector<std::pair<std::string, Position>> names;
-    for (const std::string& name : table.list<std::string>("columns")) names.emplace_back(name, table.at("columns"));
+    const std::vector<std::string> read = table.list<std::string>("columns");
+    const Node* const list = table.document().find("pieces.columns");
+    for (std::size_t i = 0; i < read.size(); ++i) names.emplace_back(read[i], place_in(list, i, table.at("columns")));
     std::vector<RowReader> rows = table.rows("rows");
     if (names.empty()) return;
     const auto columns = sample_columns(names, table.at("columns"), complain);
@@ -127,8 +135,8 @@ void read_rows(Reader& table, Draft& draft) {
     draft.columns = *columns;
     for (RowReader& row : rows) {
         if (row.size() != columns->size()) {
-            row.complain("this row has " + std::to_string(row.size()) + " cells, there are " +
-                         std::to_string(columns->size()) + " columns");
+            row.complain("this row has " + std::to_string(row.size()) + (row.size() == 1 ? " cell" : " cells") +
+                         ", there are " + std::to_string(columns->size()) + " columns");
             continue;
         }
         std::vector<Node> cells;
@@ -157,9 +165,12 @@ void read_csv(Reader& table, const FileOpener& open, Draft& draft) {
 }
 
 void read_pieces(Reader& table, const FileOpener& open, Draft& draft) {
-    if (table.has("rows") && table.has("table"))
+    if (table.has("rows") && table.has("table")) {
         table.document().contradiction(table.at("table"), "the pieces are given twice", "keep one of the two",
                                        table.at("rows"), "rows stand here");
+        for (const std::string_view key : {"rows", "columns", "table"}) table.allow(key);
+        return;
+    }
     if (table.has("table")) {
         for (const std::string_view key : {"rows", "columns"}) table.allow(key);
         read_csv(table, open, draft);
@@ -200,7 +211,9 @@ void expect_uncertainties(Document& document, Draft& draft) {
     for (const SampleColumn& column : draft.columns) {
         if (column.use != SampleColumn::Use::value && column.use != SampleColumn::Use::shown) continue;
         const bool is_load = inspection::measure(column.kind) == inspection::Measure::force;
-        if (draft.samples().expanded.contains(column.kind) || (is_load && document.find("uncertainty.readings")))
+        const bool is_stated = document.find("uncertainty." + std::string(key(column.kind))) != nullptr;
+        if (is_stated || draft.samples().expanded.contains(column.kind) ||
+            (is_load && document.find("uncertainty.readings") != nullptr))
             continue;
         const std::string example = is_load                                                          ? "\"±0.05 N\""
                                     : inspection::measure(column.kind) == inspection::Measure::count ? "0.05"
