@@ -104,7 +104,7 @@ void add_budget(CLI::App& app, BudgetOptions& o) {
 
 void add_size(CLI::App& app, SizeOptions& o) {
     CLI::App& c = add_command(app, "size", "find every spring that fits, and write the papers");
-    c.add_option("REQUIREMENT", o.requirements, "requirement files; several: also what serves all of them")->required();
+    c.add_option("REQUIREMENT", o.requirements, "requirement files; with several: what serves all")->required();
     c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");
     c.add_option("--alternatives,-n", o.alternatives, "how many springs to offer")
         ->check(CLI::Range(1, 26))
