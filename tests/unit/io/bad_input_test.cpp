@@ -10,10 +10,13 @@
 
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/file.hpp>
+#include <seatload/io/builtin.hpp>
+#include <seatload/io/lot_file.hpp>
 #include <seatload/io/plunger_file.hpp>
 #include <seatload/io/readings_file.hpp>
 #include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
+#include <seatload/io/samples_file.hpp>
 #include <support/check.hpp>
 
 #include "io_support.hpp"
@@ -91,7 +94,8 @@ TEST_CASE("Every wrong plunger is answered with exactly the text that was review
 }
 
 TEST_CASE("Every expected text belongs to a wrong file") {
-    for (const fs::path& folder : {kFolder, kFolder / "plunger", kFolder / "readings", kFolder / "reply"})
+    for (const fs::path& folder :
+         {kFolder, kFolder / "plunger", kFolder / "lot", kFolder / "readings", kFolder / "reply", kFolder / "samples"})
         for (const fs::path& path : files_in(folder, ".expected"))
             CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }
@@ -106,4 +110,20 @@ TEST_CASE("A single changed letter of a sound requirement never crashes and neve
             const auto read = io::read_requirement(changed, "x.toml", io::catalogue());
             CHECK(read.has_value() != has_error(read.error()));
         }
+}
+
+TEST_CASE(
+    "Every wrong file of samples, and every wrong table beside one, is answered with the text that was reviewed") {
+    const auto tables = io::builtin_sampling();
+    REQUIRE(tables.has_value());
+    const fs::path folder = kFolder / "samples";
+    const auto open = [&](const std::string& name) { return read_text_file(folder / name); };
+    check_answers(folder, 20, [&](const std::string& text, const std::string& name) {
+        return shown_for(io::read_samples(text, name, *tables, io::catalogue(), open));
+    });
+}
+
+TEST_CASE("Every wrong record of a lot is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "lot", 3,
+                  [](const std::string& text, const std::string& name) { return shown_for(io::read_lot(text, name)); });
 }
