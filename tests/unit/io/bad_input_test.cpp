@@ -12,6 +12,7 @@
 #include <seatload/core/file.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/lot_file.hpp>
+#include <seatload/io/maker_file.hpp>
 #include <seatload/io/plunger_file.hpp>
 #include <seatload/io/readings_file.hpp>
 #include <seatload/io/reply_file.hpp>
@@ -68,8 +69,14 @@ void check_answers(const fs::path& folder, std::size_t fewest, const Shown& show
 }  // namespace
 
 TEST_CASE("Every wrong requirement is answered with exactly the text that was reviewed") {
-    check_answers(kFolder, 56, [](const std::string& text, const std::string& name) {
+    check_answers(kFolder, 61, [](const std::string& text, const std::string& name) {
         return shown_for(io::read_requirement(text, name, io::catalogue()));
+    });
+}
+
+TEST_CASE("Every wrong file of a maker's limits is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "maker", 5, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_maker(text, name));
     });
 }
 
