@@ -19,7 +19,7 @@ using inspection::Judged;
 constexpr double kTitleHeight = 4.6;
 constexpr double kAxisName = 4.8;
 constexpr double kHistogramShare = 0.27;  ///< of the width
-constexpr double kBetween = 4.0;
+constexpr double kBetween = 6.0;
 constexpr double kBarGrey = 0.78;
 constexpr double kMargin = 0.09;  ///< above and below what is drawn, of its spread
 constexpr int kUprightTicks = 6;
@@ -58,6 +58,11 @@ Range range_of(const Judged& j) {
     r.high = std::min(wide.high, r.high + 0.5 * spread);
     const double margin = r.high > r.low ? kMargin * (r.high - r.low) : std::max(1e-3, 0.01 * std::abs(r.high));
     return {r.low - margin, r.high + margin};
+}
+
+/// Ticks at whole numbers only: no more of them than there are.
+int whole_ticks(std::size_t count, int most) {
+    return static_cast<int>(std::clamp<std::size_t>(count, 2, static_cast<std::size_t>(most)));
 }
 
 Mark mark_of(const std::optional<Finding>& finding) {
@@ -139,7 +144,7 @@ void draw_histogram_beside(Drawing& drawing, const Box& box, const Judged& j, co
     draw_limits(drawing, plot, j);
     draw_interval(drawing, plot, j);
     drawing.line({box.left, box.bottom}, {box.left, box.top});
-    draw_level_axis(drawing, plot, "pieces", kCountTicks);
+    draw_level_axis(drawing, plot, "pieces", whole_ticks(static_cast<std::size_t>(most), kCountTicks));
 }
 
 }  // namespace
@@ -150,14 +155,14 @@ void draw_inspection_plot(Drawing& drawing, const Box& box, const Judged& j) {
     const double top = box.top - kTitleHeight - kAxisName;
     const double parting = box.right - kHistogramShare * box.width();
     const Plot run{{box.left + left, box.bottom + kBelowPlot, parting - kBetween, top},
-                   0.0,
-                   static_cast<double>(j.findings.size()) + 1.0,
+                   0.5,
+                   static_cast<double>(j.findings.size()) + 0.5,
                    range.low,
                    range.high};
     drawing.add(fitted({{box.left, box.top - 3.2}, plot_title(j), kLettering, Align::left, Face::bold}, box.width()));
     draw_limits(drawing, run, j);
     draw_run(drawing, run, j);
-    draw_level_axis(drawing, run, "piece, in the order measured", kLevelTicks);
+    draw_level_axis(drawing, run, "piece, in the order measured", whole_ticks(j.findings.size(), kLevelTicks));
     draw_upright_axis(drawing, run, axis_name(j.characteristic.kind), kUprightTicks);
     draw_histogram_beside(drawing, {parting, run.box.bottom, box.right - 2.0, top}, j, range);
 }
