@@ -30,10 +30,10 @@ std::string text_of(const fs::path& path) {
 }
 
 /// What our own papers draw, in English only: the calculation report, the bench sheet, the pressure diagram,
-/// the what-if sheet.
+/// the what-if sheet, the comparison of quotations, the report of an inspection.
 bool is_report(const std::string& name) {
-    for (const char* start :
-         {"report", "fatigue_diagram", "fit_map", "histogram", "plot", "bench", "pressure", "what_if"})
+    for (const char* start : {"report", "fatigue_diagram", "fit_map", "histogram", "plot", "bench", "inspection",
+                              "pressure", "quotes", "what_if"})
         if (name.starts_with(start)) return true;
     return false;
 }
