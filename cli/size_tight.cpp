@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/units/format.hpp>
 
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
@@ -52,17 +53,25 @@ std::string others(const sizing::TightLimits& tight, int width) {
 
 Json number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }
 
+/// On which grid, when it is not the one that the rest was found on.
+std::string grid_words(const sizing::TightLimits& tight) {
+    if (!tight.is_grid_coarser) return {};
+    return " (in coarser steps, of " + units::shown(tight.grid.mean_diameter_step, 3) + " of mean diameter and " +
+           units::shown(tight.grid.free_length_step, 3) + " of free length)";
+}
+
 }  // namespace
 
 std::string tight_text(const sizing::TightLimits& tight, int width) {
     const std::string why =
-        tight.fit < sizing::kFew
+        tight.fit < sizing::kFew && !tight.is_grid_coarser
             ? "Few springs fit"
             : "No spring that fits has room for the maker's load tolerance to both sides of its loads";
     std::string out = '\n' + wrapped("",
                                      why + (tight.holding.empty() ? "; no limit alone holds the answer."
                                                                   : ". Each number alone eased by 1 %, and all "
-                                                                    "searched again:"),
+                                                                    "searched again" +
+                                                                        grid_words(tight) + ':'),
                                      width, 2);
     if (!tight.holding.empty()) out += table(tight);
     const bool has_safeguard = std::any_of(tight.holding.begin(), tight.holding.end(),
@@ -83,7 +92,9 @@ Json tight_json(const sizing::TightLimits& tight) {
                            {"most_tolerance_room", number(row.room_in_tenths)},
                            {"guards_against_failure", row.easing->is_safeguard}});
     for (const sizing::Easing* easing : tight.others) idle.push_back(easing->id);
-    return {{"fit", tight.fit},
+    return {{"mean_diameter_step_mm", in_mm(tight.grid.mean_diameter_step)},
+            {"free_length_step_mm", in_mm(tight.grid.free_length_step)},
+            {"fit", tight.fit},
             {"most_tolerance_room", number(tight.room_in_tenths)},
             {"eased_by_a_hundredth", holding},
             {"bring_nothing", idle}};

@@ -50,6 +50,20 @@ Eased searched(const Easing& easing, const demand::Requirement& requirement, con
     return found;
 }
 
+/// The requirement, on a coarser grid when it is fine and many springs fit.
+demand::Requirement on_fit_grid(demand::Requirement requirement, const Census& census, const Setting& setting) {
+    constexpr unsigned long long kFine = 1'000'000'000;
+    const unsigned long long enough = kFew / 10;
+    unsigned long long size = census.looked_at, fit = census.fit;
+    for (bool is_length = true; size > kFine && census.fit >= kFew && fit / 2 >= enough; is_length = !is_length) {
+        Length& step = is_length ? requirement.grid.free_length_step : requirement.grid.mean_diameter_step;
+        step = 2.0 * step;
+        size = search_space(requirement, setting.catalogue).size();
+        fit /= 2;
+    }
+    return requirement;
+}
+
 }  // namespace
 
 bool are_few(const Census& census) {
@@ -57,15 +71,18 @@ bool are_few(const Census& census) {
 }
 
 TightLimits tight_limits(const demand::Requirement& requirement, const Census& census, const Setting& setting) {
-    TightLimits tight{census.fit, most_room(census), {}, {}};
-    const Space space = search_space(requirement, setting.catalogue);
+    const demand::Requirement asked = on_fit_grid(requirement, census, setting);
+    const Space space = search_space(asked, setting.catalogue);
+    const bool is_coarser = space.size() != census.looked_at;
+    const Census found = is_coarser ? search(space, setting.tables, setting.options) : census;
+    TightLimits tight{asked.grid, is_coarser, found.fit, most_room(found), {}, {}};
     for (const Easing& easing : easings()) {
-        const auto now = easing.now(requirement);
-        if (!now || !is_in_play(easing, space) || eased(easing, requirement, kHundredth) == *now) continue;
-        if (can_matter(easing, census)) {
-            const Eased found = searched(easing, requirement, setting);
-            if (found.fit > tight.fit || found.room_in_tenths > tight.room_in_tenths) {
-                tight.holding.push_back(found);
+        const auto now = easing.now(asked);
+        if (!now || !is_in_play(easing, space) || eased(easing, asked, kHundredth) == *now) continue;
+        if (can_matter(easing, found)) {
+            const Eased one = searched(easing, asked, setting);
+            if (one.fit > tight.fit || one.room_in_tenths > tight.room_in_tenths) {
+                tight.holding.push_back(one);
                 continue;
             }
         }

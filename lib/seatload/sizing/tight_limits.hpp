@@ -18,7 +18,9 @@ struct Eased {
 
 /// The numbers of a requirement that hold its answer.
 struct TightLimits {
-    unsigned long long fit = 0;  ///< as required
+    demand::Grid grid;             ///< on which this was searched
+    bool is_grid_coarser = false;  ///< than that of the requirement
+    unsigned long long fit = 0;    ///< as required
     double room_in_tenths = 0.0;
     std::vector<Eased>
         holding;  ///< those that bring more springs or more room, the most room first, then the most springs
@@ -33,7 +35,9 @@ bool are_few(const Census& census);
 
 /// Eases each number that the requirement limits by a hundredth of it and searches again, on the grid of the
 /// requirement so changed. Numbers whose rules reject nothing alone and that shift neither loads nor space are taken to
-/// bring nothing: what they would let in, another limit keeps out.
+/// bring nothing: what they would let in, another limit keeps out. Where many fit on a grid of more than 10^9
+/// combinations, steps of mean diameter and free length are doubled until it is smaller, as then the room alone is in
+/// question, which a few springs show as well as all.
 TightLimits tight_limits(const demand::Requirement& requirement, const Census& census, const Setting& setting);
 
 }  // namespace seatload::sizing
