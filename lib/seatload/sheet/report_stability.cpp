@@ -118,8 +118,9 @@ void add_lean(Calculation& c, const ReportSubject& s) {
            "{L_a}/{D}*sqrt((0.5 + {G}/{E})*{xi_a}*(1 - {xi_a}*(1 - {G}/{E})))", phase, "", source, Trust::derived);
     c.step("c_n", "share of the end coils' tilt that does not cancel", "1/sqrt(1 + tan(pi*{n})*tan(pi*{n}))",
            exact < 1e-12 ? 0.0 : exact, "", "geometry", Trust::derived);
-    c.step("h_x", "what is left with half a turn over, times 4 n", "max(1.06 - {x_a}*{x_a}/3, 4*{x_a} - 4.77)",
-           spring::rest_of_phase(phase), "", source, Trust::fit);
+    c.step("h_x", "what is left with half a turn over, times 4 n",
+           "max(1.06 - {x_a}*{x_a}/3, {x_a}*{x_a}*(0.66 + 0.6*{xi_a}) - 0.93)", spring::rest_of_phase(phase, xi), "",
+           source, Trust::fit);
     c.step("e_s", name, "{D}*{x_a}*tan({x_a})/(pi*{n}*(0.5 + {G}/{E}))*({c_n} + {h_x}*sqrt(1 - {c_n}*{c_n})/(4*{n}))",
            lean->measure.value, "mm", std::string(source) + "; angle in radians", Trust::fit);
 }

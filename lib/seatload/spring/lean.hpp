@@ -26,12 +26,16 @@ inline double bending_phase(double slenderness, double compression, double shear
     return slenderness * std::sqrt((0.5 + shear_over_young) * compression * std::max(0.0, shortened));
 }
 
-/// How the rest grows and turns with the phase: the larger of 1.06 - x^2/3 and 4 x - 4.77, a line round the computed
-/// cases.
-inline double rest_of_phase(double phase) { return std::max(1.06 - phase * phase / 3.0, 4.0 * phase - 4.77); }
+/// What becomes of the rest as the spring is pressed: it falls through zero and comes back on the other side, the
+/// sooner the more it is shortened. The larger of 1.06 - x^2/3 and x^2 (0.66 + 0.6 s/L) - 0.93, a line round the
+/// computed cases.
+inline double rest_of_phase(double phase, double compression) {
+    const double square = phase * phase;
+    return std::max(1.06 - square / 3.0, square * (0.66 + 0.6 * compression) - 0.93);
+}
 
 /// Most that the far end of a spring drifts sideways [mm] when its active coils are pressed straight by s, that end
-/// free to slide but not to tilt: D x tan(x)/(pi n (1/2 + G/E)) (|cos(pi n)| + |sin(pi n)| h(x)/(4 n)), x the
+/// free to slide but not to tilt: D x tan(x)/(pi n (1/2 + G/E)) (|cos(pi n)| + |sin(pi n)| h/(4 n)), x the
 /// `bending_phase` and h the `rest_of_phase`; infinite from x = pi/2 on and where s leaves no length. It grows with the
 /// deflection and, at a fixed pressed length, with the free length.
 ///
@@ -50,7 +54,7 @@ L sideways_lean(const L& free_pitch, const L& D, double n, TurnsLean turns, cons
     const double x = bending_phase(slenderness, compression, shear_over_young);
     if (compression >= 1.0 || x >= 0.5 * std::numbers::pi) return std::numeric_limits<double>::infinity() * D;
     const double whole = x * std::tan(x) / (std::numbers::pi * n * (0.5 + shear_over_young));
-    return D * (whole * (turns.tilt + turns.rest * rest_of_phase(x)));
+    return D * (whole * (turns.tilt + turns.rest * rest_of_phase(x, compression)));
 }
 
 template <class L>
