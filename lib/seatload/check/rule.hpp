@@ -37,7 +37,7 @@ enum class Trend {
     level,    ///< it does not move, to the last bit
     helps,    ///< what passes goes on passing
     hurts,    ///< what fails goes on failing
-    unclear,  ///< nothing is claimed: it may turn; a rule can bound what it asks of a whole range, see Rule::kindest
+    unclear,  ///< nothing is claimed: it may turn; a rule can bound its answers over a range, see Rule::kindest
 };
 
 /// One limit: what is measured, against what, and why.
@@ -55,8 +55,10 @@ struct Rule {
     bool (*applies)(const DemandNumbers&, spring::Ends);
     Measure (*measure)(const Coil&, double free_length_mm);
     /// For a rule whose trend is unclear: a measure that passes wherever that of any coil does whose mean diameter and
-    /// coils lie between those of two (the first has the less of both); it follows the free length as the rule does.
+    /// coils lie between those of two (the first has the less of both), and one that fails wherever any of theirs does.
+    /// Both follow the free length as the rule does.
     Measure (*kindest)(const Coil& low, const Coil& high, double free_length_mm) = nullptr;
+    Measure (*harshest)(const Coil& low, const Coil& high, double free_length_mm) = nullptr;
 };
 
 /// Every rule, in the order they are told; this table is the one list of them.

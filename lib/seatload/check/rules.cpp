@@ -51,8 +51,17 @@ double least_tolerance(const Coil& low, const Coil& high) {
     return std::min(low.diameter_tolerance_mm, high.diameter_tolerance_mm);
 }
 
+double most_tolerance(const Coil& low, const Coil& high) {
+    if (least_tolerance(low, high) <= 0.0) return kInfinite;
+    return std::max(low.diameter_tolerance_mm, high.diameter_tolerance_mm);
+}
+
 Measure kindest_rod(const Coil& low, const Coil& high, double L0) {
     return {high.D_mm - high.wire.d_mm - least_tolerance(low, high), rod(low, L0).limit};
+}
+
+Measure harshest_rod(const Coil& low, const Coil& high, double L0) {
+    return {low.D_mm - low.wire.d_mm - most_tolerance(low, high), rod(low, L0).limit};
 }
 
 double free_pitch(const Coil& c, double L0) { return spring::pitch(c.ends, L0, c.wire.d_mm, c.active_coils); }
@@ -75,6 +84,10 @@ Measure bore(const Coil& c, double L0) {
 
 Measure kindest_bore(const Coil& low, const Coil& high, double L0) {
     return {low.outside_mm() + least_tolerance(low, high) + widening(high, L0), bore_limit(low.demand)};
+}
+
+Measure harshest_bore(const Coil& low, const Coil& high, double L0) {
+    return {high.outside_mm() + most_tolerance(low, high) + widening(low, L0), bore_limit(low.demand)};
 }
 
 // ---- lengths and loads ---------------------------------------------------------------------------------------------
@@ -200,15 +213,22 @@ Measure kindest_seats_flat(const Coil& low, const Coil& high, double L0) {
             1.0};
 }
 
+Measure harshest_seats_flat(const Coil& low, const Coil& high, double L0) { return kindest_seats_flat(high, low, L0); }
+
 Measure seats_flat(const Coil& c, double L0) { return kindest_seats_flat(c, c, L0); }
 
 /// What bore and rod leave beside the largest coil, each with its clearance; without them the stated share of D.
+double room_left(const DemandNumbers& d, const Measure& in_bore, const Measure& over_rod, double D) {
+    double room = kInfinite;
+    if (d.bore_smallest_mm) room = in_bore.limit - in_bore.value;
+    if (d.rod_largest_mm) room = std::min(room, over_rod.value - over_rod.limit);
+    return d.bore_smallest_mm || d.rod_largest_mm ? std::max(0.0, room) : d.limits.lean_share * D;
+}
+
 double room_to_lean(const Coil& c, double L0) {
     const DemandNumbers& d = c.demand;
-    double room = kInfinite;
-    if (d.bore_smallest_mm) room = bore(c, L0).limit - bore(c, L0).value;
-    if (d.rod_largest_mm) room = std::min(room, rod(c, L0).value - rod(c, L0).limit);
-    return std::isfinite(room) ? std::max(0.0, room) : d.limits.lean_share * c.D_mm;
+    return room_left(d, d.bore_smallest_mm ? bore(c, L0) : Measure{}, d.rod_largest_mm ? rod(c, L0) : Measure{},
+                     c.D_mm);
 }
 
 Measure lean(const Coil& c, double L0) {
@@ -220,39 +240,66 @@ Measure lean(const Coil& c, double L0) {
 
 double most_room_to_lean(const Coil& low, const Coil& high, double L0) {
     const DemandNumbers& d = low.demand;
-    double room = kInfinite;
-    if (d.bore_smallest_mm) room = bore_limit(d) - kindest_bore(low, high, L0).value;
-    if (d.rod_largest_mm) room = std::min(room, kindest_rod(low, high, L0).value - rod(low, L0).limit);
-    return std::isfinite(room) ? std::max(0.0, room) : d.limits.lean_share * high.D_mm;
+    return room_left(d, d.bore_smallest_mm ? kindest_bore(low, high, L0) : Measure{},
+                     d.rod_largest_mm ? kindest_rod(low, high, L0) : Measure{}, high.D_mm);
 }
 
-/// The least of whole * tilt + half * rest between two numbers of coils. Between whole and half turns it bulges
-/// upwards, so that it is least at an end or at one of those.
-double least_of_turns(double whole, double half, double fewest, double most) {
-    const double at_half = half / (4.0 * most);
-    const auto at = [&](double n) {
+double least_room_to_lean(const Coil& low, const Coil& high, double L0) {
+    const DemandNumbers& d = low.demand;
+    return room_left(d, d.bore_smallest_mm ? harshest_bore(low, high, L0) : Measure{},
+                     d.rod_largest_mm ? harshest_rod(low, high, L0) : Measure{}, low.D_mm);
+}
+
+/// The lean of active coils so long, of their whole turns' part and of the rest each as if the number of turns had it
+/// in full: a spring has |cos(pi n)| of the first and |sin(pi n)|/(4 n) of the second.
+struct LeanParts {
+    double whole = 0.0, rest = 0.0;
+
+    LeanParts(const Coil& c, double active_length, double deflection) {
+        const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa, n = c.active_coils;
+        whole = spring::sideways_lean(active_length / n, c.D_mm, n, {1.0, 0.0}, deflection, moduli);
+        if (whole > 0.0 && is_finite())
+            rest = whole * spring::rest_of_phase(
+                               spring::bending_phase(active_length / c.D_mm, deflection / active_length, moduli),
+                               deflection / active_length);
+    }
+    bool is_finite() const { return std::isfinite(whole); }
+    double at(double n, double at_half) const {
         const double angle = std::numbers::pi * n;
         return whole * std::abs(std::cos(angle)) + at_half * std::abs(std::sin(angle));
-    };
-    const double least = std::min({at(fewest), at(most), whole});
-    return half_turn_between(fewest, most) ? std::min(least, at_half) : least;
-}
+    }
+};
 
 /// It leans less the wider the coil and the more there are of them; with open and ground ends, more turns also lengthen
-/// the active part, which then leans more.
+/// the active part, which then leans more. Between whole and half turns the lean bulges upwards, so that it is least at
+/// an end of the range or at one of those.
 Measure kindest_lean(const Coil& low, const Coil& high, double L0) {
     const double room = most_room_to_lean(low, high, L0);
     const double deflection = L0 - low.demand.full_travel_height_mm;
     const double shortest = free_pitch(low, L0) * low.active_coils, longest = free_pitch(high, L0) * high.active_coils;
     if (deflection >= shortest && deflection < longest) return {0.0, room};
-    const double moduli = low.wire.shear_modulus_mpa / low.wire.young_modulus_mpa;
-    const double most = high.active_coils;
-    const auto lean_of = [&](const spring::TurnsLean& turns) {
-        return spring::sideways_lean(shortest / most, high.D_mm, most, turns, deflection, moduli);
-    };
-    const double whole = lean_of({1.0, 0.0});
-    if (!std::isfinite(whole)) return {whole, room};
-    return {least_of_turns(whole, lean_of({0.0, 1.0}), low.active_coils, most), room};
+    const LeanParts parts(high, shortest, deflection);
+    if (!parts.is_finite()) return {kInfinite, room};
+    const double at_half = parts.rest / (4.0 * high.active_coils);
+    const double least =
+        std::min({parts.at(low.active_coils, at_half), parts.at(high.active_coils, at_half), parts.whole});
+    return {half_turn_between(low.active_coils, high.active_coils) ? std::min(least, at_half) : least, room};
+}
+
+/// Between the ends of the range the lean is above theirs by no more than its slope there allows, and at no number of
+/// turns above the root of the squares of its parts.
+Measure harshest_lean(const Coil& low, const Coil& high, double L0) {
+    const double room = least_room_to_lean(low, high, L0);
+    const double deflection = L0 - low.demand.full_travel_height_mm;
+    const double shortest = free_pitch(low, L0) * low.active_coils, longest = free_pitch(high, L0) * high.active_coils;
+    if (deflection >= shortest && deflection < longest) return {kInfinite, room};
+    const LeanParts parts(low, std::max(shortest, longest), deflection);
+    if (!parts.is_finite()) return {kInfinite, room};
+    const double at_half = parts.rest / (4.0 * low.active_coils);
+    const double highest = std::hypot(parts.whole, at_half);
+    const double slope = highest * std::numbers::pi;
+    const double ends = std::max(parts.at(low.active_coils, at_half), parts.at(high.active_coils, at_half));
+    return {std::min(highest, ends + 0.5 * slope * (high.active_coils - low.active_coils)), room};
 }
 
 // ---- motion and mass -----------------------------------------------------------------------------------------------
@@ -317,11 +364,11 @@ constexpr std::array kRules{
          [](const D& d, Ends) { return d.limits.longest_free_length.has_value(); }, made_length},
     Rule{"rod_clearance", "clearance over the rod", "smallest inside diameter over the rod", "mm", Sense::at_least,
          Along::constant, Coils::do_not_matter, Trend::unclear, Trend::level, "EN 15800 coil diameter tolerance",
-         [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod, kindest_rod},
+         [](const D& d, Ends) { return d.rod_largest_mm.has_value(); }, rod, kindest_rod, harshest_rod},
     Rule{"bore_clearance", "clearance in the bore", "largest outside diameter, compressed, in the bore", "mm",
          Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::helps,
          "EN 15800 coil diameter tolerance; EN 13906-1 cl. 9.11 growth (memory)",
-         [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore, kindest_bore},
+         [](const D& d, Ends) { return d.bore_smallest_mm.has_value(); }, bore, kindest_bore, harshest_bore},
     Rule{"free_length_shortest", "free length too short", "free length L0", "mm", Sense::at_least, Along::from,
          Coils::do_not_matter, Trend::level, Trend::level, "free-length envelope",
          [](const D& d, Ends) { return d.shortest_mm.has_value(); }, shortest},
@@ -361,11 +408,12 @@ constexpr std::array kRules{
     Rule{"seats_flat", "ends rock on their seats", "moment that rocks the ends over the moment that seats them", "",
          Sense::at_most, Along::from, Coils::do_not_matter, Trend::unclear, Trend::level,
          "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)",
-         [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat, kindest_seats_flat},
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat, kindest_seats_flat,
+         harshest_seats_flat},
     Rule{"lean", "lean on a sliding seat", "sideways lean at full travel, beside the largest coil", "mm",
          Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::unclear,
          "beam-column with askew ends; finite elements, own study",
-         [](const D& d, Ends) { return d.has_heights && d.slides; }, lean, kindest_lean},
+         [](const D& d, Ends) { return d.has_heights && d.slides; }, lean, kindest_lean, harshest_lean},
     Rule{"surge", "surge", "natural frequency over the frequency of the motion", "", Sense::at_least, Along::constant,
          Coils::matter, Trend::hurts, Trend::hurts, "EN 13906-1 cl. 9.12; Shigley ch. 10 asks 15 to 20",
          [](const D& d, Ends) { return d.frequency_hz.has_value(); }, surge},

@@ -58,14 +58,12 @@ class Corners {
     std::array<std::optional<check::Coil>, 4> coils_;
 };
 
-/// The two halves of a block, cut across the number that changes a spring's rate more, R being as 1/(D^3 n). Narrow
-/// diameters or few coils first.
-inline std::pair<Block, Block> halves(const Block& block, const check::Coil& low, const check::Coil& high) {
-    const double wider = high.D_mm / low.D_mm;
-    const bool across_D = block.is_one_coil_count() ||
-                          (!block.is_one_diameter() && wider * wider * wider >= high.active_coils / low.active_coils);
+enum class Across { mean_diameters, total_coils };
+
+/// The two halves of a block: the narrow diameters, or few coils, first.
+inline std::pair<Block, Block> halves(const Block& block, Across across) {
     Block first = block, second = block;
-    if (across_D)
+    if (across == Across::mean_diameters)
         first.D_to = second.D_from = block.D_from + (block.D_to - block.D_from) / 2;
     else
         first.nt_to = second.nt_from = block.nt_from + (block.nt_to - block.nt_from) / 2;

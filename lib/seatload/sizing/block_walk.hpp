@@ -161,19 +161,33 @@ class BlockWalk {
             const check::Rule& rule = *rules_[i].rule;
             const long at = std::clamp(edges[i], in.from, in.to);
             const Ask ask = question(rule, block, is_steady);
-            if (ask != Ask::any_coil && !fails_all(rule, in, at) &&
-                (ask == Ask::kindest || !passes_from(rule, corners.worst_for(rule), at)))
-                continue;
+            if (ask != Ask::any_coil && !fails_all(rule, in, at) && !pass_alike(rule, ask, corners, at)) continue;
             cut(overlap, rules_[i], at);
             open &= ~rule_at(i);
         }
         overlap.clip(in);
         if (open == 0 && visitor_.settled(block, overlap)) return;
-        if (open == 0 || (block.is_one_diameter() && block.lines() <= kFewLines))
-            return look_at_lines(block, open, overlap);
-        const auto [low, high] = halves(block, corners.low(), corners.high());
+        if (open == 0 || block.lines() <= kFewLines) return look_at_lines(block, open, overlap);
+        const auto [low, high] = halves(block, cut_across(block, open, corners));
         look_at(low, open, overlap);
         if (!visitor_.is_done()) look_at(high, open, overlap);
+    }
+
+    /// Across the mean diameters if the open rules are asked about those alone, across the coils if about those; else
+    /// across what changes a spring's rate more, which is as 1/(D^3 n).
+    Across cut_across(const Block& block, RuleSet open, Corners& corners) const {
+        if (block.is_one_coil_count()) return Across::mean_diameters;
+        if (block.is_one_diameter()) return Across::total_coils;
+        bool diameters = false, coils = false;
+        for (RuleSet rest = open; rest != 0; rest &= rest - 1) {
+            const check::Rule& rule = *rules_[static_cast<std::size_t>(std::countr_zero(rest))].rule;
+            diameters = diameters || rule.with_diameter != check::Trend::level;
+            coils = coils || rule.with_coils != check::Trend::level;
+        }
+        if (diameters != coils) return diameters ? Across::mean_diameters : Across::total_coils;
+        const double wider = corners.high().D_mm / corners.low().D_mm;
+        const double longer = corners.high().active_coils / corners.low().active_coils;
+        return wider * wider * wider >= longer ? Across::mean_diameters : Across::total_coils;
     }
 
     /// Where the kindest answer for any coil of a block cuts.
@@ -192,9 +206,13 @@ class BlockWalk {
     static bool fails_all(const check::Rule& rule, Interval in, long edge) {
         return edge == (rule.along == check::Along::up_to ? in.from : in.to);
     }
-    /// Whether even the worst coil of a block passes all that the kindest answer lets pass.
-    bool passes_from(const check::Rule& rule, const check::Coil& worst, long edge) const {
-        return passes_moved(rule, worst, rule.along == check::Along::up_to ? edge - 1 : edge, kInwards);
+    /// Whether even the harshest answer for any coil of a block passes all that the kindest one lets pass.
+    bool pass_alike(const check::Rule& rule, Ask ask, Corners& corners, long edge) const {
+        const long last = rule.along == check::Along::up_to ? edge - 1 : edge;
+        if (ask != Ask::kindest) return passes_moved(rule, corners.worst_for(rule), last, kInwards);
+        return rule.harshest != nullptr &&
+               check::passes_moved(rule.sense, rule.harshest(corners.low(), corners.high(), free_length(last)),
+                                   kInwards);
     }
 
     static bool claims_hold(const check::Coil& narrowest) {
