@@ -5,6 +5,7 @@
 #include <seatload/core/file.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/requirement_file.hpp>
+#include <seatload/io/samples_file.hpp>
 #include <seatload/sizing/spread.hpp>
 #include <support/check.hpp>
 
@@ -34,4 +35,24 @@ TEST_CASE("every template of a requirement is read without a word and has spring
         ++count;
     }
     CHECK(count >= 4);
+}
+
+TEST_CASE("every template of samples is read without a word") {
+    const auto catalogue = io::builtin_catalogue();
+    const auto sampling = io::builtin_sampling();
+    REQUIRE((catalogue.has_value() && sampling.has_value()));
+    int count = 0;
+    for (const auto& entry : fs::directory_iterator(fs::path(SEATLOAD_SOURCE_DIR) / "templates")) {
+        if (entry.path().extension() != ".toml") continue;
+        INFO(entry.path().filename().string());
+        const auto text = read_text_file(entry.path());
+        REQUIRE(text.has_value());
+        if (text->find("format = \"seatload samples 1\"") == std::string::npos) continue;
+        const auto samples = io::read_samples(*text, entry.path().string(), *sampling, *catalogue);
+        INFO(render(samples.error()));
+        REQUIRE(samples.has_value());
+        CHECK(samples.error().empty());
+        ++count;
+    }
+    CHECK(count == 2);
 }

@@ -93,3 +93,36 @@ TEST_CASE("Readings of a bench stand in for the uncertainty of loads, and scales
     CHECK(file.bench->springs.size() == 2);
     CHECK_THAT(in_gram(std::get<Mass>(file.samples.pieces[0].shown.at(Kind::seated_load))), WithinAbs(986.0, 1e-9));
 }
+
+TEST_CASE("A single changed letter of sound samples never crashes and never passes with an error") {
+    const auto tables = builtin_sampling();
+    REQUIRE(tables.has_value());
+    const std::string sound = kHead + kDoubts +
+                              "[plan]\ninspect = \"by sampling\"\naql = 2.5\n[pieces]\n"
+                              "columns = [\"piece\", \"seated_load\"]\nrows = [[1, \"5.8 N\"], [2, \"\"]]\n";
+    const std::string csv = "piece,seated_load [N]\n1,5.8\n2,\n";
+    const std::string by_table = kHead + kDoubts + "[pieces]\ntable = \"a.csv\"\n";
+    const auto opens = [](const std::string& text) {
+        return [text](const std::string&) { return Result<std::string>(text); };
+    };
+    const auto try_out = [&](const std::string& text, const std::string& beside) {
+        const auto read = read_samples(text, "x.toml", *tables, catalogue(), opens(beside));
+        CHECK(read.has_value() != has_error(read.error()));
+    };
+    const std::string letters(
+        "\0\"[]=.\n#\xC3"
+        "9-,;",
+        13);
+    for (const char letter : letters) {
+        for (std::size_t at = 0; at < sound.size(); ++at) {
+            std::string changed = sound;
+            changed[at] = letter;
+            try_out(changed, csv);
+        }
+        for (std::size_t at = 0; at < csv.size(); ++at) {
+            std::string changed = csv;
+            changed[at] = letter;
+            try_out(by_table, changed);
+        }
+    }
+}
