@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/spring_file.hpp>
+#include <seatload/record/spec_outlook.hpp>
 
 #include <cli/evaluation_view.hpp>
 #include <cli/session.hpp>
@@ -49,6 +50,13 @@ std::vector<record::MeasuredVerdict> measured_verdicts(const Checked& c) {
     return record::judge_measured(*c.file.measured, c.evaluation, c.requirement);
 }
 
+/// What tolerances do to a spring that keeps a demand; they are of no use to one that breaks it.
+std::optional<sizing::Outlook> outlook_of(const Checked& c, bool has_demand, const tolerance::Tables& tables) {
+    if (!has_demand || !c.evaluation.fits()) return std::nullopt;
+    if (c.file.spec) return record::spec_outlook(*c.file.spec, c.grade, c.requirement, tables);
+    return sizing::outlook({c.file.spring, c.grade, c.requirement, tables});
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err) {
@@ -82,6 +90,7 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
         const Judge judge = requirement          ? Judge::requirement
                             : c.file.requirement ? Judge::own_spec
                                                  : Judge::usual_limits;
+        const auto outlook = outlook_of(c, judge != Judge::usual_limits, references->tolerances);
         const EvaluationView view{options.springs[i],
                                   c.file.name,
                                   c.grade,
@@ -89,7 +98,8 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
                                   c.evaluation,
                                   judge,
                                   c.file.measured ? &*c.file.measured : nullptr,
-                                  measured_verdicts(c)};
+                                  measured_verdicts(c),
+                                  outlook ? &*outlook : nullptr};
         all_fit = all_fit && view.fits();
         if (options.json)
             array.push_back(evaluation_json(view));

@@ -5,6 +5,7 @@
 
 #include <cli/evaluation_view.hpp>
 #include <cli/measured_view.hpp>
+#include <cli/outlook_view.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -108,6 +109,7 @@ Json evaluation_json(const EvaluationView& v) {
     }
     json["verdicts"] = Json::array();
     for (const check::Verdict& each : e.verdicts) json["verdicts"].push_back(verdict(each));
+    if (v.outlook != nullptr) json["tolerances"] = outlook_json(*v.outlook);
     return json;
 }
 

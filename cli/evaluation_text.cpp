@@ -10,6 +10,7 @@
 #include <cli/doubt_text.hpp>
 #include <cli/evaluation_view.hpp>
 #include <cli/measured_view.hpp>
+#include <cli/outlook_view.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -159,7 +160,8 @@ std::string evaluation_text(const EvaluationView& v, int width) {
     out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + '\n';
     if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
-    return out + limit_lines(v, width);
+    out += limit_lines(v, width);
+    return v.outlook != nullptr ? out + '\n' + outlook_text(*v.outlook, width) : out;
 }
 
 }  // namespace seatload::cli

@@ -7,6 +7,7 @@
 #include <nlohmann/json_fwd.hpp>
 #include <seatload/check/evaluation.hpp>
 #include <seatload/record/measured_verdict.hpp>
+#include <seatload/sizing/outlook.hpp>
 #include <seatload/wire/grade.hpp>
 
 namespace seatload::cli {
@@ -24,6 +25,7 @@ struct EvaluationView {
     Judge judge = Judge::usual_limits;
     const record::Measured* measured = nullptr;  ///< what the bench found of it; null when it was not measured
     std::vector<record::MeasuredVerdict> measured_verdicts{};
+    const sizing::Outlook* outlook = nullptr;  ///< what tolerances do to it; null when it has no demand to keep
 
     /// Every limit is kept by what is reckoned, and surely by what was measured.
     bool fits() const;

@@ -6,9 +6,10 @@
 
 #include <cli/budget_view.hpp>
 #include <cli/evaluation_view.hpp>
+#include <cli/outlook_view.hpp>
 #include <cli/size_shortfall.hpp>
-#include <cli/size_view.hpp>
 #include <cli/size_tight.hpp>
+#include <cli/size_view.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -26,13 +27,13 @@ Json rejections(const sizing::Census& census) {
     return array;
 }
 
-Json offer(const SizeView& v, const Offer& o) {
 Json best_at(const sizing::Alternative& alternative) {
     Json array = Json::array();
     for (const demand::Criterion criterion : alternative.best_at) array.push_back(sizing::word(criterion));
     return array;
 }
 
+Json offer(const SizeView& v, const Offer& o) {
     const auto& grade = v.space.grades[v.space.wires[o.alternative.candidate.wire].grade];
     const sizing::Merit& merit = o.alternative.candidate.merit;
     Json json{{"alternative", o.spec.alternative},
@@ -44,6 +45,7 @@ Json best_at(const sizing::Alternative& alternative) {
               {"best_at", best_at(o.alternative)},
               {"in_pareto_set", o.alternative.is_on_front}};
     json["spring"] = evaluation_json({v.file, "", grade, v.requirement, o.evaluation, Judge::requirement});
+    json["tolerances"] = o.outlook ? outlook_json(*o.outlook) : Json(nullptr);
     return json;
 }
 
@@ -64,14 +66,14 @@ Json size_json(const SizeView& v) {
         json["left_out"].push_back({{"grade", grade.grade}, {"reason", grade.reason}});
     json["fit_if_seat_held"] = v.held_seat ? Json(v.held_seat->fit) : Json(nullptr);
     json["shortfall"] = v.shortfall ? shortfall_json(*v.shortfall) : Json(nullptr);
-    json["alternatives"] = Json::array();
-    for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
-    return json;
     json["front"] = v.census.front.size();
     json["maker"] = v.requirement.maker;
+    json["alternatives"] = Json::array();
+    for (const Offer& each : v.offers) json["alternatives"].push_back(offer(v, each));
+    json["tight_limits"] = v.tight ? tight_json(*v.tight) : Json(nullptr);
+    return json;
 }
 
-    json["tight_limits"] = v.tight ? tight_json(*v.tight) : Json(nullptr);
 Json contradicted_json(const std::string& file, const demand::Budget& budget) {
     return {{"requirement", file},
             {"looked_at", 0},

@@ -7,6 +7,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
+#include <seatload/record/spec_outlook.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/report.hpp>
@@ -49,7 +50,8 @@ Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, con
     auto evaluation = check::evaluate(spec.spring, grade, run.requirement, refs.tolerances);
     // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
     SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
-    return {alternative, std::move(evaluation).value(), std::move(spec)};
+    auto outlook = record::spec_outlook(spec, grade, record::requirement_of(spec), refs.tolerances);
+    return {alternative, std::move(evaluation).value(), std::move(spec), std::move(outlook)};
 }
 
 SizeRun size_one(const std::string& file, const demand::Requirement& requirement, const References& refs,
@@ -64,11 +66,11 @@ SizeRun size_one(const std::string& file, const demand::Requirement& requirement
 
 void explain(SizeRun& run, const References& refs, const SizeOptions& options) {
     const sizing::SearchOptions how = search_options(options);
-    run.held_seat = sizing::held_seat(run.requirement, refs.wires, refs.tolerances, how);
-    run.shortfall = sizing::shortfall(run.requirement, {refs.wires, refs.tolerances, how});
     if (sizing::are_few(run.census))
         run.tight = sizing::tight_limits(run.requirement, run.census, {refs.wires, refs.tolerances, how});
     if (!run.offers.empty()) return;
+    run.held_seat = sizing::held_seat(run.requirement, refs.wires, refs.tolerances, how);
+    run.shortfall = sizing::shortfall(run.requirement, {refs.wires, refs.tolerances, how});
 }
 
 std::string paper_stem(const demand::Requirement& requirement) {
@@ -92,7 +94,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
         const std::string name = stem + '-' + lower(offer.spec.alternative);
         const std::string copy = io::write_spec(record::makers_copy(offer.spec));
         offered.push_back({offer.spec, grade, copy});
-        reckoned.push_back({offer.spec, grade});
+        reckoned.push_back({offer.spec, grade, offer.outlook ? &*offer.outlook : nullptr});
         if (!options.overwrite) add(said, edits_in_the_way(folder / (name + ".toml")));
         keep(name + ".toml", sealed(io::write_spec(offer.spec)));
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));

@@ -7,6 +7,7 @@
 #include <seatload/sizing/best_at.hpp>
 #include <seatload/units/format.hpp>
 
+#include <cli/outlook_view.hpp>
 #include <cli/size_shortfall.hpp>
 #include <cli/size_tight.hpp>
 #include <cli/size_view.hpp>
@@ -266,6 +267,14 @@ std::string offers(const SizeView& v, int width) {
     return out + legend(v, width);
 }
 
+/// What tolerances do to each of them.
+std::string outlooks(const SizeView& v, int width) {
+    std::vector<NamedOutlook> springs;
+    for (const Offer& o : v.offers)
+        if (o.outlook) springs.push_back({o.spec.alternative, *o.outlook});
+    return springs.empty() ? "" : '\n' + outlooks_text(springs, width);
+}
+
 }  // namespace
 
 std::string size_text(const SizeView& v, double seconds, int width) {
@@ -274,7 +283,7 @@ std::string size_text(const SizeView& v, double seconds, int width) {
     if (v.offers.empty())
         return out + '\n' + nothing_fits(v, width) + held_seat(v, width) +
                (v.shortfall ? shortfall_text(v.requirement, *v.shortfall, width) : "");
-    return out + '\n' + offers(v, width) + (v.tight ? tight_text(*v.tight, width) : "");
+    return out + '\n' + offers(v, width) + outlooks(v, width) + (v.tight ? tight_text(*v.tight, width) : "");
 }
 
 }  // namespace seatload::cli

@@ -10,10 +10,11 @@
 #include <seatload/demand/budget.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sizing/held_seat.hpp>
+#include <seatload/sizing/outlook.hpp>
 #include <seatload/sizing/shortfall.hpp>
 #include <seatload/sizing/spread.hpp>
-
 #include <seatload/sizing/tight_limits.hpp>
+
 namespace seatload::cli {
 
 /// An alternative with all that is known of it.
@@ -21,6 +22,7 @@ struct Offer {
     sizing::Alternative alternative;
     check::Evaluation evaluation;
     record::Spec spec;
+    std::optional<sizing::Outlook> outlook = {};  ///< what tolerances do to it
 };
 
 /// What a sizing run found.

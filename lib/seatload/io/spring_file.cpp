@@ -81,6 +81,7 @@ Result<record::SpringFile> read_spring(std::string_view text, const std::string&
         const auto spec = read_spec(text, file_name, catalogue);
         if (!spec) return Diagnostics(spec.error());
         file.requirement = record::requirement_of(*spec);
+        file.spec = *spec;
     }
     return {std::move(file), document.diagnostics()};
 }

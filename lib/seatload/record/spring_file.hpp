@@ -6,6 +6,7 @@
 
 #include <seatload/demand/requirement.hpp>
 #include <seatload/record/measured.hpp>
+#include <seatload/record/spec.hpp>
 #include <seatload/spring/spring.hpp>
 #include <seatload/units/quantities.hpp>
 #include <seatload/wire/grade.hpp>
@@ -23,7 +24,8 @@ struct SpringFile {
     demand::Surroundings surroundings;
     std::optional<Measured> measured;  ///< what the bench found of it
     std::optional<demand::Requirement>
-        requirement;  ///< what a spec file says the spring is for; a spring file has none
+        requirement;           ///< what a spec file says the spring is for; a spring file has none
+    std::optional<Spec> spec;  ///< the whole spec, when the file is one
 };
 
 }  // namespace seatload::record

@@ -46,7 +46,9 @@ Result<std::vector<ReportSubject>> subjects_of(const ReportInput& input) {
     for (const ReportAlternative& alternative : input.alternatives) {
         auto one = report_subject(alternative.spec, alternative.grade, input.tolerances);
         diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
-        if (one) subjects.push_back(std::move(one).value());
+        if (!one) continue;
+        subjects.push_back(std::move(one).value());
+        if (alternative.outlook != nullptr) subjects.back().outlook = *alternative.outlook;
     }
     if (has_error(diagnostics)) return diagnostics;
     return {std::move(subjects), std::move(diagnostics)};

@@ -10,6 +10,7 @@
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sheet/paper.hpp>
+#include <seatload/sizing/outlook.hpp>
 #include <seatload/sizing/search.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -20,6 +21,7 @@ namespace seatload::sheet {
 struct ReportAlternative {
     const record::Spec& spec;
     const wire::Grade& grade;
+    const sizing::Outlook* outlook = nullptr;  ///< what tolerances do to it, when that is known already
 };
 
 /// What was looked at and what fits, when the specs come from a search.

@@ -8,6 +8,7 @@
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/load_diagram.hpp>
 #include <seatload/sheet/report_limits.hpp>
+#include <seatload/sheet/report_outlook.hpp>
 #include <seatload/sheet/report_simulation.hpp>
 #include <seatload/sheet/report_steps.hpp>
 #include <seatload/spring/fatigue.hpp>
@@ -195,6 +196,7 @@ void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& 
     add_limits(flow, s);
     add_diagram(flow, s);
     add_fatigue(flow, s);
+    add_outlook(flow, s);
     add_simulation(flow, s);
 }
 

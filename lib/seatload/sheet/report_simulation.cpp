@@ -6,7 +6,6 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/lettering.hpp>
-#include <seatload/tolerance/en15800.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -16,27 +15,20 @@ constexpr std::uint64_t kSeed = 13906;
 constexpr int kBins = 40;
 constexpr double kReach = 4.2;  ///< half width of a histogram, in standard deviations of the wider case
 
-// Nothing states these; they are estimates, and the report says so.
-constexpr double kModulusShare = 0.01;  ///< plus-minus on G: sources differ by 2.9 % on oil-tempered wire
-constexpr double kWithinLot = 0.5;      ///< of a coiling tolerance, from piece to piece
-constexpr double kCoils = 0.25;         ///< plus-minus on the coils (JIS B 2707, where no load is ordered)
-
 using tolerance::Lot;
 
 tolerance::LotModel model_of(const ReportSubject& s) {
     const spring::Spring& spring = s.spec.spring;
+    const tolerance::MadeAllowance& made = s.allowance;
     const double n = s.values.active_coils;
-    const double D = in_mm(spring.mean_diameter);
     tolerance::LotModel m;
     m.wire_diameter = {s.wire.d_mm, s.wire.d_tolerance_mm, 0.0};
     m.outside_rules = s.spec.bore_rules;
     m.coil_diameter = {in_mm(s.spec.bore_rules ? spring.outside_diameter() : spring.inside_diameter()),
-                       s.coil_tolerance_mm, kWithinLot};
-    m.active_coils = {n, std::min(kCoils, 0.5 * n), kWithinLot};
-    m.free_length = {in_mm(spring.free_length),
-                     tolerance::free_length_tolerance_mm(s.wire.d_mm, D, n, in_newton_per_mm(s.values.rate), 2),
-                     kWithinLot};
-    m.shear_modulus = {s.wire.shear_modulus_mpa, kModulusShare * s.wire.shear_modulus_mpa, 0.0};
+                       made.lot_coil_diameter + made.coil_diameter, sizing::kWithinLotDiameter};
+    m.active_coils = {n, sizing::coils_tolerance(n, s.made_to.load), sizing::kWithinLotCoils};
+    m.free_length = {in_mm(spring.free_length), made.free_length, 1.0};
+    m.shear_modulus = {s.wire.shear_modulus_mpa, made.shear_modulus, 0.0};
     m.lengths = {in_mm(s.spec.seated.length), in_mm(s.spec.full_travel.length)};
     return m;
 }
@@ -108,14 +100,16 @@ RuledTable simulation_model_table(const ReportSubject& s, const ReportSimulation
                               words(spread.plus_minus * spread.within_lot), basis});
     };
     const auto& m = sim.model;
+    const std::string grade = std::to_string(s.made_to.load);
     add("wire diameter d", "mm", m.wire_diameter, 5,
         "the wire's tolerance (" + std::string(word(s.wire_tolerance_trust)) + "); one coil of wire a lot (estimate)");
     add(with_sub("D", m.outside_rules ? "e" : "i"), "mm", m.coil_diameter, 5,
-        "EN 15800 grade " + std::to_string(s.demand.limits.diameter_grade) + " (" +
-            std::string(word(s.coil_tolerance_trust)) + ")");
-    add("active coils n", "", m.active_coils, 4, "JIS B 2707, ±1/4 where no load is ordered (seen)");
-    add("free length " + with_sub("L", "0"), "mm", m.free_length, 5, "EN 15800 grade 2 (memory)");
-    add("shear modulus G", "MPa", m.shear_modulus, 5, "±1 % between coils of wire (estimate)");
+        "EN 15800 grade " + std::to_string(s.made_to.diameter) + " (" + std::string(word(s.coil_tolerance_trust)) +
+            ")");
+    add("active coils n", "", m.active_coils, 4,
+        "JIS B 2707, ±1/4 where no load is ordered (seen), times EN 15800's Q of grade " + grade + " (estimate)");
+    add("free length " + with_sub("L", "0"), "mm", m.free_length, 5, "EN 15800 grade " + grade + " (memory)");
+    add("shear modulus G", "MPa", m.shear_modulus, 5, "half the range of the values published for its kind (estimate)");
     return table;
 }
 
@@ -152,8 +146,9 @@ std::vector<std::string> simulation_assumptions(const ReportSimulation& sim) {
             " − L), D = " + (sim.model.outside_rules ? with_sub("D", "e") + " − d" : with_sub("D", "i") + " + d") +
             "; loads are cold and new; friction and the uncertainty of measuring are left out.",
         "Before: springs of many lots, nothing brought in. After: one lot, whose mean loads the maker brought to "
-        "those ordered by free length and coils; what strays from piece to piece within the lot is left, taken as "
-        "half of each coiling tolerance (estimate).",
+        "those ordered by free length and coils; what strays from piece to piece within the lot is left: half of the "
+        "tolerances of coil diameter and coils, all of the free length's (estimate; together about the load tolerance "
+        "of the grade).",
         "Shares of so many springs are good to about ±0.7 % at worst (two standard errors). The seed is fixed: the "
         "same spec gives the same numbers."};
 }

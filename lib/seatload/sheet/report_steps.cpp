@@ -128,7 +128,7 @@ void add_lengths_and_loads(Calculation& c, const ReportSubject& s) {
 std::vector<StepGroup> report_steps(const ReportSubject& subject) {
     Calculation c;
     for (const auto add : {add_inputs, add_shape, add_stiffness, add_lengths_and_loads, add_strength, add_room,
-                           add_stability, add_motion, add_tolerances})
+                           add_stability, add_motion, add_tolerances, add_made})
         add(c, subject);
     return c.take();
 }

@@ -22,5 +22,6 @@ void add_room(Calculation& c, const ReportSubject& s);
 void add_stability(Calculation& c, const ReportSubject& s);
 void add_motion(Calculation& c, const ReportSubject& s);
 void add_tolerances(Calculation& c, const ReportSubject& s);
+void add_made(Calculation& c, const ReportSubject& s);
 
 }  // namespace seatload::sheet

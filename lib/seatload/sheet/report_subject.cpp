@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <seatload/core/diagnostic.hpp>
+#include <seatload/record/spec_outlook.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/printable.hpp>
@@ -79,6 +80,9 @@ Result<ReportSubject> report_subject(const record::Spec& as_written, const wire:
     const auto wire = check::numbers(grade, spec.spring.wire_diameter, requirement);
     const check::Coil coil(demand, *wire, tables, in_mm(spec.spring.mean_diameter), spec.spring.ends,
                            spec.spring.total_coils);
+    const sizing::ToleranceGrades grades =
+        record::stated_grades(spec).value_or(sizing::ToleranceGrades{1, spec.diameter_grade});
+    const std::array loads{in_newton(spec.seated.nominal), in_newton(spec.full_travel.nominal)};
     ReportSubject out{std::move(spec),
                       printable(grade, diagnostics),
                       requirement,
@@ -87,7 +91,11 @@ Result<ReportSubject> report_subject(const record::Spec& as_written, const wire:
                       std::move(values).value(),
                       coil.diameter_tolerance_mm,
                       coil_tolerance_trust(as_written, tables),
-                      wire_tolerance_trust(grade, as_written.spring.wire_diameter)};
+                      wire_tolerance_trust(grade, as_written.spring.wire_diameter),
+                      tables,
+                      grades,
+                      sizing::made_allowance(coil, grade.family, tables, grades),
+                      sizing::made_order(coil, as_written.bore_rules, loads)};
     for (wire::Provenance& p : out.grade.provenance) p.source = readable(p.source, "source", diagnostics);
     out.grade.id = readable(out.grade.id, "wire", diagnostics);
     if (has_error(diagnostics)) return diagnostics;

@@ -9,6 +9,7 @@
 #include <seatload/core/result.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/report_trust.hpp>
+#include <seatload/sizing/outlook.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/grade.hpp>
 
@@ -26,6 +27,12 @@ struct ReportSubject {
     double coil_tolerance_mm = 0.0;  ///< plus-minus on De or Di used in the clearances
     Trust coil_tolerance_trust = Trust::memory;
     Trust wire_tolerance_trust = Trust::estimate;
+    tolerance::Tables tables;
+    /// What the springs are taken to be made to: the grades ordered; grade 1 where loads are ordered tighter.
+    sizing::ToleranceGrades made_to;
+    tolerance::MadeAllowance allowance;           ///< of these grades
+    tolerance::MadeOrder order;                   ///< the loads ordered
+    std::optional<sizing::Outlook> outlook = {};  ///< when it is known already
 
     const check::AtLength& seated() const { return *values.seated; }
     const check::AtLength& full_travel() const { return *values.full_travel; }

@@ -37,7 +37,7 @@ tolerance::MadeAllowance made_allowance(const check::Coil& coil, wire::Family fa
                                         ToleranceGrades grades);
 
 /// The same for each dimension of springs of many lots that nobody has brought in.
-tolerance::InfluenceAllowance unadjusted_allowance(const check::Coil& coil, const tolerance::MadeAllowance& made,
+tolerance::InfluenceAllowance unadjusted_allowance(double active_coils, const tolerance::MadeAllowance& made,
                                                    ToleranceGrades grades);
 
 /// The order a maker gets for a coil: loads he brings the lot's means to [N], and on a sliding seat the coils he must

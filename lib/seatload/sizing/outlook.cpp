@@ -86,7 +86,7 @@ OutlookQuantity summed(const MadeQuantity& q, const MadeCount& count, const Made
 }
 
 void set_influences(OutlookCase& out, const Ordered& o) {
-    const auto loose = unadjusted_allowance(o.coil, out.allowance, out.grades);
+    const auto loose = unadjusted_allowance(o.coil.active_coils, out.allowance, out.grades);
     const auto left = tolerance::left_after_adjusting(out.allowance);
     for (std::size_t i = 0; i < 2; ++i) {
         const auto deviations = [&](const tolerance::InfluenceAllowance& allowance) {
@@ -119,6 +119,9 @@ std::array<double, 2> own_loads(const check::Coil& c, double L0) {
     return {c.cold_load_n(L0, c.demand.seated_height_mm), c.cold_load_n(L0, c.demand.full_travel_height_mm)};
 }
 
+/// The diameter usually inspected: De in a bore, Di over a rod.
+bool outside_usually_rules(const demand::Space& space) { return space.bore.has_value() || !space.rod.has_value(); }
+
 }  // namespace
 
 const OutlookQuantity* OutlookCase::first_to_break() const {
@@ -145,8 +148,6 @@ const OutlookCase& Outlook::recommended() const {
     return by_grade[static_cast<std::size_t>(coarsest().value_or(1) - 1)];
 }
 
-bool outside_rules(const demand::Space& space) { return space.bore.has_value() || !space.rod.has_value(); }
-
 std::optional<Outlook> outlook(const OutlookSubject& s, const OutlookOptions& options) {
     const check::DemandNumbers demand = check::numbers(s.requirement);
     const auto wire = check::numbers(s.grade, s.spring.wire_diameter, s.requirement);
@@ -158,7 +159,9 @@ std::optional<Outlook> outlook(const OutlookSubject& s, const OutlookOptions& op
           loads[0] < loads[1]))
         return std::nullopt;
 
-    const Ordered ordered{coil, L0, made_order(coil, outside_rules(s.requirement.space), loads), made_quantities(coil)};
+    const Ordered ordered{coil, L0,
+                          made_order(coil, s.outside_rules.value_or(outside_usually_rules(s.requirement.space)), loads),
+                          made_quantities(coil)};
     std::vector<OutlookCase> cases;
     const auto add = [&](ToleranceGrades grades) {
         OutlookCase each;

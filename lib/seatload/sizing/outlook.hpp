@@ -75,6 +75,8 @@ struct OutlookSubject {
     /// Loads at both heights, cold and new, that the maker brings the lot's means to; nothing: those of the spring.
     std::optional<std::array<double, 2>> ordered_loads_n = {};
     std::optional<ToleranceGrades> stated = {};
+    /// De is the diameter inspected, else Di; nothing: De unless the spring stands over a rod in no bore.
+    std::optional<bool> outside_rules = {};
 };
 
 struct OutlookOptions {
@@ -87,8 +89,5 @@ struct OutlookOptions {
 /// seed, on any machine. The same strays serve all grades. Nothing when the wire has no numbers at its diameter, or the
 /// spring does not press on both seats, full travel harder.
 std::optional<Outlook> outlook(const OutlookSubject& subject, const OutlookOptions& options = {});
-
-/// Whether De is the diameter that is inspected (the spring works in a bore, or over no rod); else Di.
-bool outside_rules(const demand::Space& space);
 
 }  // namespace seatload::sizing

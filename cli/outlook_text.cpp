@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+
+#include <cli/outlook_view.hpp>
+#include <cli/text_table.hpp>
+#include <cli/text_wrap.hpp>
+
+namespace seatload::cli {
+namespace {
+
+using Align = TextTable::Align;
+using sizing::Outlook;
+using sizing::OutlookCase;
+using sizing::OutlookQuantity;
+
+constexpr double kWellInside = 10.0;  ///< a reserve beyond which its size says no more
+
+/// In four digits; a reserve without bound, or nearly so, says no number.
+std::string number(double value) {
+    if (std::isinf(value)) return "never";
+    return significant(value, 4);
+}
+
+std::string reserve(double value) { return value > kWellInside ? "over 10" : significant(value, 3); }
+
+std::string value_words(const OutlookQuantity& q, double value) {
+    const bool is_reserve = q.unit.empty() && !q.deviation;
+    return is_reserve ? reserve(value) : number(value);
+}
+
+std::string bound_words(const OutlookQuantity& q, const std::optional<double>& bound) {
+    if (!bound) return "";
+    return value_words(q, std::abs(*bound) < 1e-6 ? 0.0 : *bound);
+}
+
+/// The quantity in the few words a table has room for.
+std::string short_name(std::string_view id) {
+    if (id == "seated_load") return "load F1";
+    if (id == "full_travel_load") return "load F2";
+    if (id == "bore_clearance") return "bore";
+    if (id == "rod_clearance") return "rod";
+    if (id == "gap_to_solid") return "gap to solid";
+    if (id == "free_length") return "free length";
+    if (id == "sideways_stiffness") return "sideways push";
+    return std::string(id);
+}
+
+std::string breaks_words(const OutlookCase& c) {
+    const OutlookQuantity* first = c.first_to_break();
+    return first == nullptr ? "nothing" : short_name(first->id);
+}
+
+std::string influence_words(const OutlookCase& c) {
+    const auto name = tolerance::kInfluenceNames[static_cast<std::size_t>(c.largest_influence())];
+    return std::string(name) + " " + fixed(100.0 * c.largest_influence_share(), 0) + " %";
+}
+
+std::string grade_words(const std::optional<int>& grade) { return grade ? std::to_string(*grade) : "none"; }
+
+/// What breaks first is told of the finest grade that does not keep 99 %, or of the coarsest of all.
+const OutlookCase& telling_case(const Outlook& o) {
+    const int grade = std::min(o.coarsest().value_or(0) + 1, tolerance::kGrades);
+    return o.by_grade[static_cast<std::size_t>(grade - 1)];
+}
+
+std::string how_it_is_reckoned(const Outlook& o) {
+    return grouped(static_cast<unsigned long long>(o.by_grade[0].springs)) +
+           " springs simulated for each grade, coil diameter, loads and free length all to it, each lot's mean loads "
+           "brought in by the maker with coils and free length. The grades' load tolerances are from memory, how "
+           "tolerances are used up within a lot is an estimate.";
+}
+
+std::string none_words(bool is_any_without) {
+    return is_any_without ? " None: agree a tighter tolerance with the maker, or have every spring measured." : "";
+}
+
+}  // namespace
+
+std::string kept_words(double share) { return fixed(std::floor(1000.0 * share + 1e-9) / 10.0, 1) + " %"; }
+
+std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width) {
+    if (springs.empty()) return {};
+    TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right, Align::left, Align::left});
+    t.add({"", "grade 1", "grade 2", "grade 3", "99 % at", "breaks first", "loads stray by"});
+    bool is_any_without = false;
+    for (const auto& [name, o] : springs) {
+        is_any_without = is_any_without || !o.coarsest();
+        t.add({name, kept_words(o.by_grade[0].share()), kept_words(o.by_grade[1].share()),
+               kept_words(o.by_grade[2].share()), grade_words(o.coarsest()), breaks_words(telling_case(o)),
+               influence_words(o.recommended())});
+    }
+    return wrapped("", "Share of springs that meet the whole demand, made to EN 15800 grade 1, 2 or 3:", width, 2) +
+           t.text(0) +
+           wrapped("",
+                   "99 % at: the coarsest, cheapest grade that keeps 99 %." + none_words(is_any_without) +
+                       " Breaks first: the limit most springs of the next coarser grade break. " +
+                       how_it_is_reckoned(springs.front().outlook),
+                   width, 2);
+}
+
+namespace {
+
+std::string grades_table(const Outlook& o) {
+    TextTable t({Align::left, Align::right, Align::left, Align::left});
+    t.add({"made to", "meet the demand", "breaks first", "loads stray by"});
+    for (const OutlookCase& c : o.by_grade)
+        t.add({"grade " + std::to_string(c.grades.load), kept_words(c.share()), breaks_words(c), influence_words(c)});
+    return t.text(2);
+}
+
+std::string quantities_table(const OutlookCase& c) {
+    TextTable t(
+        {Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::right});
+    const std::string grade = "grade " + std::to_string(c.grades.load);
+    t.add({grade, "", "asked", "worst", "99 of", "100", "worst", "asked"});
+    t.add({"", "", "least", "least", "from", "to", "most", "most"});
+    for (const OutlookQuantity& q : c.quantities)
+        t.add({short_name(q.id), std::string(q.unit), bound_words(q, q.least), value_words(q, q.worst.least),
+               value_words(q, q.middle.least), value_words(q, q.middle.most), value_words(q, q.worst.most),
+               bound_words(q, q.most)});
+    return t.text(2);
+}
+
+std::string stated_words(const Outlook& o) {
+    if (!o.stated) return {};
+    const auto& [load, diameter] = o.stated->grades;
+    return " As ordered (loads grade " + std::to_string(load) + ", coil diameter grade " + std::to_string(diameter) +
+           "): " + kept_words(o.stated->share()) + (o.stated->keeps() ? ", kept." : ", NOT kept.");
+}
+
+std::string verdict_words(const Outlook& o) {
+    const auto grade = o.coarsest();
+    return (grade ? "The coarsest grade that keeps 99 % of the springs is grade " + std::to_string(*grade) + "."
+                  : "No grade keeps 99 % of the springs: agree a tighter tolerance with the maker, or have every "
+                    "spring measured.") +
+           stated_words(o);
+}
+
+}  // namespace
+
+std::string outlook_text(const Outlook& o, int width) {
+    return wrapped("  ", "What EN 15800's grades do to it:", width, 4) + grades_table(o) +
+           wrapped("  ", verdict_words(o), width, 4) + quantities_table(o.recommended()) +
+           wrapped("  ", how_it_is_reckoned(o) + " Loads are cold and new, what must be there in service raised.",
+                   width, 4);
+}
+
+}  // namespace seatload::cli
