@@ -2,7 +2,9 @@
 #include <seatload/sizing/near_wire.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
+#include <tuple>
 
 namespace seatload::sizing {
 namespace {
@@ -14,6 +16,7 @@ struct Tried {
     WirePlaces places;
     std::vector<std::size_t> lacking;  ///< requirements with which it has nothing
     unsigned long long one_limit_off = 0;
+    double distance = 0.0;  ///< of its diameter from the nearest that serves those, the largest logarithm of the ratio
 };
 
 std::vector<Tried> wires_that_serve_most(Family family) {
@@ -44,14 +47,27 @@ unsigned long long one_limit_off(const Space& space, std::size_t wire, const Set
     return count;
 }
 
+/// How far a wire's diameter is from the nearest with which a requirement has a spring, as the logarithm of the ratio.
+double distance_to_served(const Member& member, double d) {
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < member.space.wires.size(); ++i)
+        if (best_of_wire(member.space, member.census, i))
+            least = std::min(least, std::abs(std::log(member.space.wires[i].numbers.d_mm / d)));
+    return least;
+}
+
 void keep_likeliest(std::vector<Tried>& tried, Family family, const Setting& setting) {
     for (Tried& one : tried) {
         one.one_limit_off = std::numeric_limits<unsigned long long>::max();
-        for (const std::size_t i : one.lacking)
+        for (const std::size_t i : one.lacking) {
+            const double d = family[i].space.wires[one.places[i]].numbers.d_mm;
             one.one_limit_off = std::min(one.one_limit_off, one_limit_off(family[i].space, one.places[i], setting));
+            one.distance = std::max(one.distance, distance_to_served(family[i], d));
+        }
     }
-    std::stable_sort(tried.begin(), tried.end(),
-                     [](const Tried& a, const Tried& b) { return a.one_limit_off > b.one_limit_off; });
+    std::stable_sort(tried.begin(), tried.end(), [](const Tried& a, const Tried& b) {
+        return std::tuple(b.one_limit_off, a.distance) < std::tuple(a.one_limit_off, b.distance);
+    });
     if (tried.size() > kMostTried) tried.resize(kMostTried);
 }
 

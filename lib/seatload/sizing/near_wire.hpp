@@ -26,8 +26,8 @@ struct NearWire {
 };
 
 /// The wire that comes closest to serving all requirements when none does: it serves as many as any, and of the few
-/// that have the most combinations that only one limit keeps out, it needs the smallest change of a number. Nothing
-/// when no wire that all requirements allow serves any.
+/// that have the most combinations that only one limit keeps out (of equals those nearest in diameter to wire that
+/// serves) it needs the smallest change of a number. Nothing when no wire that all requirements allow serves any.
 std::optional<NearWire> near_wire(Family family, const Setting& setting);
 
 /// A requirement that allows one wire alone.
