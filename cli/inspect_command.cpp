@@ -86,6 +86,20 @@ Diagnostics doubts_on(const inspection::Samples& samples, const sheet::Facts& fa
     return said;
 }
 
+/// Samples of another part, or of another revision of it.
+Diagnostics other_part(const inspection::Samples& samples, const record::Spec& spec, const std::string& path) {
+    Diagnostics wrong;
+    const auto hold = [&](const std::string& said, const std::string& wanted, const std::string& what) {
+        if (!said.empty() && said != wanted)
+            wrong.push_back(
+                error_in(path, "these samples are of " + what + " \"" + said + "\", the spec is of \"" + wanted + '"',
+                         "inspect a lot by the spec it was ordered by"));
+    };
+    hold(samples.number, spec.identity.number, "number");
+    hold(samples.revision, spec.identity.revision, "revision");
+    return wrong;
+}
+
 struct Inspected {
     io::SamplesFile file;
     inspection::LotInspection lot;
@@ -104,6 +118,7 @@ Result<Inspected> judged(const InspectOptions& options, const GradedSpec& graded
     add(said, samples.error());
     if (!facts || !samples) return said;
     io::SamplesFile file = std::move(samples).value();
+    add(said, other_part(file.samples, graded.spec, options.samples));
     add(said, use_bench(file, *facts, options.samples));
     if (has_error(said)) return said;
     add(said, doubts_on(file.samples, *facts, options.samples));

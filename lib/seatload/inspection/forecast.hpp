@@ -17,6 +17,7 @@ struct Forecast {
     std::array<LoadForecast, 2> loads;  ///< seated, full travel
     double share_good = 0.0;            ///< of a lot brought in: both loads as ordered
     std::optional<double> load_loss;    ///< share counted on at service temperature; nothing: not known
+    bool loss_is_stated = false;        ///< by the spec; else it is the wire's guidance, an estimate
 };
 
 /// Chance of a standard deviation at least as far, either way, from the one foretold (chi-square of n - 1 degrees of

@@ -35,6 +35,8 @@ struct Samples {
     std::string name;
     std::string date;
     std::string maker;
+    std::string number;  ///< of the part; empty: not said
+    std::string revision;
     int lot_size = 0;
     std::optional<PlanChoice> plan;  ///< absent: every piece of a small lot, else what the sheet offers
     std::string fixture;

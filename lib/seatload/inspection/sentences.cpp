@@ -61,6 +61,14 @@ std::string more_than_counted_on(const Samples& samples, double counted_on) {
     return {};
 }
 
+std::string counted_on_words(const Samples& samples, const Forecast& forecast) {
+    if (!forecast.load_loss) return "What to count on in service is not known for this wire and temperature.";
+    return more_than_counted_on(samples, *forecast.load_loss) + "Counted on in service is a loss of load of " +
+           percent(*forecast.load_loss, 2) +
+           (forecast.loss_is_stated ? ", as the spec states."
+                                    : "; this is guidance, an estimate for some 100 h, and no limit.");
+}
+
 const Judged* judged(const LotInspection& lot, Kind kind) {
     for (const Judged& j : lot.characteristics)
         if (j.characteristic.kind == kind && j.measured() > 0) return &j;
@@ -160,10 +168,9 @@ std::vector<std::string> forecast_sentences(const LotInspection& lot, const Fore
             all.push_back(forecast_of(*j, forecast.loads[kind == Kind::seated_load ? 0 : 1]));
     if (all.empty()) return all;
     const std::string share = forecast.share_good > 0.999 ? "more than 99.9 %" : percent(forecast.share_good);
-    all.push_back(
-        "Of a lot that the maker brought in, " + share +
-        " were foretold to keep both loads as ordered; from piece to piece half of each coiling tolerance was "
-        "taken (an estimate).");
+    all.push_back("Of a lot that the maker brought in, " + share +
+                  " were foretold to keep both loads as ordered; how far pieces of one lot stray is an "
+                  "estimate.");
     return all;
 }
 
@@ -179,11 +186,7 @@ std::vector<std::string> set_sentences(const LotInspection& lot, const Forecast*
         all.push_back(words);
     }
     if (all.empty() || forecast == nullptr) return all;
-    all.push_back(forecast->load_loss
-                      ? more_than_counted_on(samples, *forecast->load_loss) +
-                            "Counted on in service is a loss of load of " + percent(*forecast->load_loss, 2) +
-                            "; this is guidance, not a limit, and holds for some 100 h."
-                      : "What to count on in service is not known for this wire and temperature.");
+    all.push_back(counted_on_words(samples, *forecast));
     return all;
 }
 

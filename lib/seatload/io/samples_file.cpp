@@ -49,6 +49,8 @@ void read_lot(Reader& table, inspection::Samples& samples) {
     samples.name = table.need<std::string>("name", "\"first delivery\"");
     samples.lot_size = table.need<int>("pieces", "20", kPieces);
     table.set("maker", samples.maker);
+    table.set("number", samples.number);
+    table.set("revision", samples.revision);
     table.set("fixture", samples.fixture);
     if (const auto date = table.find<DateText>("date")) samples.date = date->iso;
 }

@@ -16,6 +16,7 @@ Result<inspection::Forecast> forecast(const record::Spec& spec, const wire::Grad
         out.loads[i] = {found.adjusted.mean[i], found.adjusted.standard_deviation[i], found.any.standard_deviation[i]};
     out.share_good = static_cast<double>(found.adjusted.inside[0]) / static_cast<double>(found.adjusted.springs);
     out.load_loss = subject->values.load_loss;
+    out.loss_is_stated = spec.limits.load_loss.has_value();
     return out;
 }
 
