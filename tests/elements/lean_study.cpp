@@ -21,9 +21,9 @@ std::vector<double> compressions(const LeanRow& row) {
     return all;
 }
 
-void print_spring(LeanRow row) {
+void print_spring(LeanRow row, const std::vector<double>& shares) {
     std::vector<Stage> stages;
-    for (const double share : compressions(row)) stages.push_back({share * row.coils().length_mm(), false});
+    for (const double share : shares) stages.push_back({share * row.coils().length_mm(), false});
     if (stages.empty()) return;
     for (const StageResult& found : press(row.coils(), row.head, stages)) {
         row.compression = found.deflection_mm / row.coils().length_mm();
@@ -43,11 +43,18 @@ int main() {
         for (const double index : indices)
             for (const double slenderness : slendernesses)
                 for (const double turns : whole_turns)
-                    for (const double over : {0.0, 0.25, 0.5, 0.75})
-                        print_spring({head, moduli, index, slenderness, turns + over});
+                    for (const double over : {0.0, 0.25, 0.5, 0.75}) {
+                        const LeanRow row{head, moduli, index, slenderness, turns + over};
+                        print_spring(row, compressions(row));
+                    }
     };
     all(Head::slides, 0.3956, {5, 8, 14}, {1.5, 2.5, 3.5, 5}, {2, 4, 8});
     all(Head::slides, 0.375, {8}, {2.5, 3.5}, {4});
     all(Head::slides, 0.36, {8, 14}, {2.4, 2.6}, {2, 4, 8});
     all(Head::on_axis, 0.3956, {8}, {2.5, 5}, {5});
+    // Half turns pressed far, in which the rest has come back on the other side.
+    for (const LeanRow& row : {LeanRow{Head::slides, 0.36, 8, 2.2, 4.5}, LeanRow{Head::slides, 0.36, 8, 2.0, 4.5},
+                               LeanRow{Head::slides, 0.3733, 11, 2.35, 4.5}, LeanRow{Head::slides, 0.36, 14, 2.2, 2.5},
+                               LeanRow{Head::slides, 0.3956, 8, 2.3, 4.5}})
+        print_spring(row, {0.3, 0.5, 0.6, 0.7, 0.75});
 }

@@ -42,7 +42,7 @@ inline double rest_of_phase(double phase, double compression) {
 /// A beam, and finite elements (own study): torsion tilts the coils, which over whole turns adds up to a slope of
 /// F D^2/(4 G J) between the plates, and Haringx' beam-column that starts and ends askew by so much gives x tan(x); the
 /// second summand is fitted. The computed cases stand in tests/elements/lean_table.csv with their range: in none was
-/// the lean above this bound; up to a lean of 0.2 D the bound was at most 11 % above it with whole turns, 27 % with a
+/// the lean above this bound; up to a lean of 0.2 D the bound was at most 14 % above it with whole turns, 27 % with a
 /// quarter over or missing. It is of the active coils alone, as drawn: what the making does to ends and squareness is
 /// not in it.
 template <class L>
