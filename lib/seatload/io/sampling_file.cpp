@@ -81,17 +81,19 @@ PlanRow read_plans(RowReader& row, std::size_t columns) {
     return read;
 }
 
-/// Every arrow must lead to a plan.
+/// Every arrow must lead to a plan: one above it, or one below.
 void expect_ends(Reader& table, const inspection::PlanTable& plans, std::size_t columns) {
-    for (std::size_t c = 0; c < columns; ++c) {
-        bool has_above = false;
-        for (const PlanRow& row : plans.rows) {
-            if (row.cells[c].kind == PlanCell::Kind::first_above && !has_above)
-                table.error("rows", std::string("an arrow of letter ") + row.letter + " leads nowhere");
-            has_above = has_above || row.cells[c].kind == PlanCell::Kind::plan;
+    const auto walk = [&](auto row, auto end, std::size_t column, PlanCell::Kind arrow) {
+        for (bool has_plan = false; row != end; ++row) {
+            const PlanCell::Kind kind = row->cells[column].kind;
+            if (kind == arrow && !has_plan)
+                table.error("rows", std::string("an arrow of letter ") + row->letter + " leads nowhere");
+            has_plan = has_plan || kind == PlanCell::Kind::plan;
         }
-        if (plans.rows.empty() || plans.rows.back().cells[c].kind == PlanCell::Kind::first_below)
-            table.error("rows", "an arrow of the last letter leads nowhere");
+    };
+    for (std::size_t c = 0; c < columns; ++c) {
+        walk(plans.rows.begin(), plans.rows.end(), c, PlanCell::Kind::first_above);
+        walk(plans.rows.rbegin(), plans.rows.rend(), c, PlanCell::Kind::first_below);
     }
 }
 
