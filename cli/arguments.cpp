@@ -8,6 +8,8 @@
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 
+#include <cli/specs_arguments.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -137,11 +139,40 @@ void add_reply(CLI::App& app, ReplyOptions& o) {
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
+void add_quotes(CLI::App& app, QuotesOptions& o) {
+    CLI::App& c = add_command(app, "quotes", "judge and rank what makers offer for an enquiry");
+    c.add_option("ENQUIRY", o.enquiry, "the enquiry's PDF, or the blank form beside it")->required();
+    c.add_option("REPLY", o.replies, "reply files")->required();
+    c.add_option("--need", o.need, "pieces needed (default: the smallest lot)")
+        ->check(CLI::Range(1, 10'000'000))
+        ->option_text("PIECES");
+    c.add_option("--date", o.date, "the day offers are judged on: 2026-12-15")->option_text("DATE");
+    c.add_option("--currency", o.currency, "compare in this currency")->option_text("CODE");
+    c.add_option("--rate", o.rates, "what one unit of another is worth in it")->option_text("CODE=NUMBER")->expected(1);
+    c.add_flag("--tax-back", o.reclaims_tax, "leave out tax, which is got back");
+    c.add_option("--choose", o.choose, "write the spec of this offer, as a draft")->option_text("MAKER/ALTERNATIVE");
+    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_wire_file(c, o.wire_file);
+    c.add_option("--paper", o.look.size, "paper size: a4 (default) or letter")->option_text("NAME");
+    c.add_flag_callback(
+        "--no-papers", [&o] { o.papers = false; }, "write no report; a chosen spec is written");
+    c.add_flag("--overwrite", o.overwrite, "write over a spec edited by hand, too");
+    c.add_flag("--json", o.json, "write JSON");
+}
+
 void add_report(CLI::App& app, ReportOptions& o) {
     CLI::App& c = add_command(app, "report", "write the calculation of specs, for ourselves");
     c.add_option("SPEC", o.specs, "spec files")->required();
     c.add_option("--output,-o", o.output, "folder for the PDFs (default: output)")->option_text("FOLDER");
     add_wire_file(c, o.wire_file);
+}
+
+void add_specs(CLI::App& app, SpecsOptions& o) {
+    CLI::App& c = add_command(app, "specs", "keep approved specs by engine, find and order them");
+    add_specs_actions(c, o);
+    add_wire_file(c, o.wire_file);
+    for (CLI::App* action : c.get_subcommands([](const CLI::App* a) { return a->get_name() == "order"; }))
+        add_look(*action, o.look);
 }
 
 std::vector<std::string> command_names(const CLI::App& app) {
@@ -154,16 +185,37 @@ std::vector<std::string> command_names(const CLI::App& app) {
 /// The command that was being read when the words ran into trouble, or the program itself.
 const CLI::App& command_used(const CLI::App& app) {
     const auto used = app.get_subcommands();
-    return used.empty() ? app : *used.front();
+    return used.empty() ? app : command_used(*used.front());
 }
 
+/// The command as it is typed behind the program's name: "specs list"; empty for the program itself.
+std::string full_name(const CLI::App& command) {
+    if (command.get_parent() == nullptr) return {};
+    const std::string before = full_name(*command.get_parent());
+    return (before.empty() ? "" : before + ' ') + command.get_name();
+}
+
+/// The options of a command, and those of the one it is an action of.
 std::vector<std::string> option_names(const CLI::App& command) {
     std::vector<std::string> names;
+    if (const CLI::App* parent = command.get_parent(); parent != nullptr && parent->get_parent() != nullptr)
+        names = option_names(*parent);
     for (const CLI::Option* option : command.get_options()) {
         for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
         for (const std::string& name : option->get_snames()) names.push_back('-' + name);
     }
     return names;
+}
+
+/// What is wrong with the words behind a command that has actions, when they name none; else empty.
+std::string unknown_action(const CLI::App& command, int argc, const char* const* argv) {
+    const auto actions = command_names(command);
+    if (command.get_parent() == nullptr || actions.empty()) return {};
+    const std::string list = "it can " + join(actions, ", ");
+    const std::string name = full_name(command);
+    if (argc < 3 || argv[2][0] == '-') return "\"seatload " + name + "\" needs to know what to do; " + list;
+    const std::string meant = did_you_mean(argv[2], actions);
+    return "\"seatload " + name + "\" cannot \"" + argv[2] + "\"; " + (meant.empty() ? list : meant);
 }
 
 /// The first word that looks like an option and is none, with what may have been meant; empty when there is none.
@@ -193,6 +245,7 @@ std::string explanation(const CLI::App& app, int argc, const char* const* argv, 
     }
     if (const std::string unknown = unknown_option(command, argc, argv); !unknown.empty()) return unknown;
     if (&command == &app) return "no command given; " + list;
+    if (const std::string unknown = unknown_action(command, argc, argv); !unknown.empty()) return unknown;
     const std::string said = error.what();
     if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
         return said.substr(0, said.find(':')) + " needs a value";
@@ -204,13 +257,15 @@ std::string explanation(const CLI::App& app, int argc, const char* const* argv, 
 std::string help_hint(const CLI::App& app) {
     const CLI::App& command = command_used(app);
     if (&command == &app) return "    \"seatload --help\" tells more\n";
-    return "    \"seatload " + command.get_name() + " --help\" tells more\n";
+    return "    \"seatload " + full_name(command) + " --help\" tells more\n";
 }
 
 Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
                       ReplyOptions reply, ReportOptions report, BudgetOptions budget, BenchOptions bench,
-                      InspectOptions inspect, const Terminal& terminal) {
+                      InspectOptions inspect, SpecsOptions specs, QuotesOptions quotes, const Terminal& terminal) {
     wire.width = check.width = size.width = reply.width = budget.width = bench.width = inspect.width = terminal.width;
+    specs.width = terminal.width;
+    quotes.width = terminal.width;
     size.progress = terminal.errors_seen && !size.json;
     const std::string name = app.get_subcommands().front()->get_name();
     if (name == "wire") return wire;
@@ -221,6 +276,8 @@ Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check,
     if (name == "budget") return budget;
     if (name == "report") return report;
     if (name == "reply") return reply;
+    if (name == "quotes") return quotes;
+    if (name == "specs") return specs;
     return sheet;
 }
 
@@ -244,9 +301,11 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     SheetOptions sheet;
     ReportOptions report;
     ReplyOptions reply;
+    QuotesOptions quotes;
     BudgetOptions budget;
     BenchOptions bench;
     InspectOptions inspect;
+    SpecsOptions specs;
     CLI::App app(kAbout, "seatload");
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
@@ -266,7 +325,9 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     add_sheet(app, sheet);
     add_report(app, report);
     add_reply(app, reply);
+    add_quotes(app, quotes);
     add_inspect(app, inspect);
+    add_specs(app, specs);
     const std::vector<const char*> words = with_help(app, argc, argv);
     const int count = static_cast<int>(words.size());
     try {
@@ -279,7 +340,9 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
             << help_hint(app);
         return {std::nullopt, kUsage};
     }
-    return {with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, inspect, terminal), 0};
+    return {
+        with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, inspect, specs, quotes, terminal),
+        0};
 }
 
 }  // namespace seatload::cli

@@ -11,11 +11,13 @@
 #include <cli/budget_command.hpp>
 #include <cli/check_command.hpp>
 #include <cli/inspect_command.hpp>
+#include <cli/quotes_command.hpp>
 #include <cli/reply_command.hpp>
 #include <cli/report_command.hpp>
 #include <cli/session.hpp>
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
+#include <cli/specs_command.hpp>
 
 #if defined(__SANITIZE_ADDRESS__)
 /// glibc keeps a list of paths (argz) for a library below libqpdf until the end of the process: not a leak of ours.
@@ -55,8 +57,10 @@ int run(const cli::Options& options) {
             if constexpr (std::is_same_v<O, cli::BudgetOptions>) return cli::run_budget(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SizeOptions>) return cli::run_size(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::SheetOptions>) return cli::run_sheet(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::SpecsOptions>) return cli::run_specs(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::ReportOptions>) return cli::run_report(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::ReplyOptions>) return cli::run_reply(o, std::cout, std::cerr);
+            if constexpr (std::is_same_v<O, cli::QuotesOptions>) return cli::run_quotes(o, std::cout, std::cerr);
         },
         options);
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <cli/paper_options.hpp>
+#include <cli/specs_options.hpp>
 #include <cli/wire_command.hpp>
 
 namespace seatload::cli {
@@ -15,20 +16,20 @@ struct CheckOptions {
     std::vector<std::string> springs;  ///< spring or spec files
     std::string requirement;           ///< judged against this; empty: alone
     std::string wire_file;             ///< the user's own wire file; empty: none
-    bool json = false;
     std::string maker_file;            ///< limits of the user's own maker; empty: those of the one the order names
+    bool json = false;
     int width = 80;
 };
 
 /// What `seatload size` was asked for.
 struct SizeOptions {
     std::vector<std::string> requirements;  ///< of several, what serves all of them is looked for too
-    std::string output = "output";  ///< folder for the papers
+    std::string output = "output";          ///< folder for the papers
     std::string wire_file;
-    std::string what_if;   ///< "bore=8.5 mm..9.5 mm": tried at these values instead; empty: not asked
     std::string maker_file;  ///< as of CheckOptions
-    PaperOptions look;     ///< of the sheets and the enquiry
-    int alternatives = 0;  ///< 0: as many as the requirement says
+    std::string what_if;     ///< "bore=8.5 mm..9.5 mm": tried at these values instead; empty: not asked
+    PaperOptions look;       ///< of the sheets and the enquiry
+    int alternatives = 0;    ///< 0: as many as the requirement says
     unsigned threads = 0;
     bool papers = true;
     bool overwrite = false;  ///< specs in the folder that were edited by hand too
@@ -49,6 +50,25 @@ struct BudgetOptions {
 /// What `seatload reply` was asked for.
 struct ReplyOptions {
     std::vector<std::string> replies;
+    bool json = false;
+    int width = 80;
+};
+
+/// What `seatload quotes` was asked for.
+struct QuotesOptions {
+    std::string enquiry;  ///< the enquiry's PDF, or the blank form beside it
+    std::vector<std::string> replies;
+    int need = 0;          ///< pieces; 0: the smallest lot enquired for
+    std::string date;      ///< offers are judged on this day; empty: validity is not
+    std::string currency;  ///< offers are compared in it; empty: the one they share, or the one without a rate
+    std::vector<std::string> rates;  ///< "GBP=1.1725"
+    bool reclaims_tax = false;
+    std::string choose;  ///< "MAKER/ALTERNATIVE": its spec is written; empty: none is
+    std::string output = "output";
+    std::string wire_file;
+    PaperOptions look;  ///< of the report; only its size counts
+    bool papers = true;
+    bool overwrite = false;
     bool json = false;
     int width = 80;
 };
@@ -93,6 +113,6 @@ struct InspectOptions {
 };
 
 using Options = std::variant<InspectOptions, BenchOptions, BudgetOptions, WireOptions, CheckOptions, SizeOptions,
-                             SheetOptions, ReplyOptions, ReportOptions>;
+                             SheetOptions, ReplyOptions, QuotesOptions, ReportOptions, SpecsOptions>;
 
 }  // namespace seatload::cli

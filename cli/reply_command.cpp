@@ -14,7 +14,8 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
     std::string texts;
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
     for (const std::string& path : options.replies) {
-        const auto reply = read_file(path, io::read_reply);
+        const auto reply =
+            read_file(path, [](std::string_view text, const std::string& name) { return io::read_reply(text, name); });
         said.insert(said.end(), reply.error().begin(), reply.error().end());
         if (!reply) continue;
         const ReplyView view{path, *reply};

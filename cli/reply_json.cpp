@@ -27,6 +27,7 @@ Json enquiry(const record::Enquired& e) {
 Json maker(const record::Maker& m) {
     return {{"firm", text(m.firm)},
             {"person", text(m.person)},
+            {"quotation", text(m.quotation)},
             {"date", text(m.date)},
             {"valid_until", text(m.valid_until)},
             {"currency", text(m.currency)},
@@ -54,6 +55,7 @@ Json offer(const record::Offer& o) {
     const auto& rm = o.wire.tensile_strength;
     const record::AskedChanges& c = o.changes;
     Json json{{"alternative", o.alternative}, {"quoted", o.is_quoted()}, {"tooling", amount(o.tooling)}};
+    json["least_pieces"] = plain(o.least_pieces);
     json["prices"] = Json::array();
     for (const record::Price& each : o.prices) json["prices"].push_back(price(each));
     json["wire"] = {{"grade", text(o.wire.grade)},
@@ -64,6 +66,7 @@ Json offer(const record::Offer& o) {
                        {"free_length_mm", millimetres(c.free_length)},
                        {"ends", c.ends ? Json(spring::word(*c.ends)) : Json()},
                        {"load_grade", plain(c.load_grade)},
+                       {"diameter_grade", plain(c.diameter_grade)},
                        {"note", text(c.note)}};
     return json;
 }

@@ -46,6 +46,7 @@ std::string head(const ReplyView& view, int width) {
     said.add("to enquiry", enquiry.number.empty() || enquiry.revision.empty()
                                ? enquiry.number
                                : enquiry.number + " revision " + enquiry.revision);
+    said.add("quotation", maker.quotation);
     said.add("of", maker.date);
     said.add("valid until", maker.valid_until);
     return wrapped(view.file + ": ", said.text(), width, 2);
@@ -101,6 +102,8 @@ std::string changes(const record::Offer& offer) {
     said.add("L0", asked.free_length);
     if (asked.ends) said.add("ends", std::string(spring::word(*asked.ends)));
     if (asked.load_grade) said.add("loads to EN 15800 grade", std::to_string(*asked.load_grade));
+    if (asked.diameter_grade) said.add("coil diameter to EN 15800 grade", std::to_string(*asked.diameter_grade));
+    if (offer.least_pieces) said.add("at least", std::to_string(*offer.least_pieces) + " pieces");
     said.add("note:", asked.note);
     return said.text();
 }

@@ -15,6 +15,7 @@
 
 namespace seatload::io {
 
+inline constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 inline constexpr Span kCoilCount{0.0, 10000.0, true, "more than 0 and at most 10000"};
 
 // The field tables of a reply: each key once, for reading the form (AnswerReader, X) and writing it (AnswerWriter,
@@ -82,6 +83,7 @@ template <class Fields, class Maker>
 void visit_maker(Fields& f, Maker& maker) {
     f.words("firm", maker.firm, "");
     f.words("person", maker.person, "who offers");
+    f.words("quotation", maker.quotation, "your number of this offer");
     answer_in_form(f, "date", maker.date, &DateText::iso, "of this reply: 2026-11-25");
     answer_in_form(f, "valid_until", maker.valid_until, &DateText::iso, "2027-02-28");
     answer_in_form(f, "currency", maker.currency, &Currency::code, "of all amounts: EUR");
@@ -93,10 +95,17 @@ template <class Fields, class Charges>
 void visit_charges(Fields& f, Charges& charges) {
     f.answer("packing", charges.packing, kAny, "amount a lot; 0 when the prices hold it");
     f.answer("carriage", charges.carriage, kAny, "amount a lot; 0 when the prices hold it");
-    f.answer("certificate", charges.certificate, kAny, "certificate of the wire, amount a lot; 0 when the prices hold it");
+    f.answer("certificate", charges.certificate, kAny,
+             "certificate of the wire, amount a lot; 0 when the prices hold it");
     f.answer("least_order", charges.least_order, kAny, "amount below which you take no order");
     f.answer("duty", charges.duty, kNotNegative, "share of the price: 3.5 %");
     f.answer("tax", charges.tax, kNotNegative, "share of the price: 20 %");
+}
+
+template <class Fields, class Offer>
+void visit_offer_head(Fields& f, Offer& offer) {
+    f.answer("tooling", offer.tooling, kAny, "paid once");
+    f.answer("least_pieces", offer.least_pieces, kPieces, "the fewest you wind");
 }
 
 template <class Fields, class Wire>
@@ -113,6 +122,7 @@ void visit_changes(Fields& f, Changes& changes) {
     f.answer("free_length", changes.free_length, kSize, "21.0 mm");
     f.answer("ends", changes.ends, kAny, "closed and ground, closed, open, or open and ground");
     f.answer("load_grade", changes.load_grade, kGrade, "of EN 15800: 1, 2 or 3");
+    f.answer("diameter_grade", changes.diameter_grade, kGrade, "of EN 15800, coil diameter: 1, 2 or 3");
     f.words("note", changes.note, "anything else, in your words");
 }
 

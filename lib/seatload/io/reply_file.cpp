@@ -6,12 +6,11 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/format_mark.hpp>
+#include <seatload/io/reply_check.hpp>
 #include <seatload/io/reply_fields.hpp>
 
 namespace seatload::io {
 namespace {
-
-constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 
 constexpr std::array<std::string_view, 18> kInstructions{
     "Your reply to an enquiry for compression springs, as a form to be filled in.",
@@ -47,7 +46,7 @@ void write_answers(TomlWriter& writer, const Visitor& visitor) {
 void write_offer(TomlWriter& writer, const record::Offer& offer) {
     writer.next_table("offer");
     writer.entry("alternative", quoted_text(offer.alternative));
-    write_answers(writer, [&](auto& f) { f.answer("tooling", offer.tooling, kAny, "paid once"); });
+    write_answers(writer, [&](auto& f) { visit_offer_head(f, offer); });
     for (const record::Price& price : offer.prices) {
         writer.next_table("offer.price");
         writer.entry("quantity", Form<int>::write(price.quantity));
@@ -101,16 +100,16 @@ void expect_letter(Reader& table, const std::string& letter, const std::vector<s
                 (meant.empty() ? "" : meant + ' ') + "enquired for were: " + join(known, ", "));
 }
 
-record::Offer read_offer(Reader& table, const record::Enquired& enquiry,
+record::Offer read_offer(Reader& table, const std::vector<std::string>& known,
                          std::vector<std::pair<std::string, Position>>& letters) {
     record::Offer offer;
     AnswerReader fields(table);
     fields.words("alternative", offer.alternative, "");
-    expect_letter(table, offer.alternative, enquiry.alternatives);
+    expect_letter(table, offer.alternative, known);
     if (!offer.alternative.empty()) table.call("offer " + offer.alternative);
     if (!offer.alternative.empty())
         expect_first(table, "alternative", offer.alternative, letters, "alternative " + offer.alternative);
-    fields.answer("tooling", offer.tooling, kAny, "");
+    visit_offer_head(fields, offer);
     std::vector<std::pair<int, Position>> quantities;
     for (Reader& price : table.tables("price")) {
         offer.prices.push_back(read_price(price));
@@ -149,7 +148,7 @@ void expect_dates_in_order(Document& document, const record::Maker& maker) {
                            document.at("maker.date"), "the date of the reply");
 }
 
-record::Reply read_tables(Reader& root) {
+record::Reply read_tables(Reader& root, const record::Enquired* asked) {
     record::Reply reply;
     if (!root.has("format")) root.missing("format", quoted_text(kReplyFormat));
     if (!read_format(root, {kReplyFormat})) return reply;
@@ -160,7 +159,9 @@ record::Reply read_tables(Reader& root) {
     read_answers(root.table("maker"), [&](auto& f) { visit_maker(f, reply.maker); });
     read_answers(root.table("charges"), [&](auto& f) { visit_charges(f, reply.charges); });
     std::vector<std::pair<std::string, Position>> letters;
-    for (Reader& offer : root.tables("offer")) reply.offers.push_back(read_offer(offer, reply.enquiry, letters));
+    const std::vector<std::string>& known = asked != nullptr ? asked->alternatives : reply.enquiry.alternatives;
+    for (Reader& offer : root.tables("offer")) reply.offers.push_back(read_offer(offer, known, letters));
+    if (asked != nullptr) expect_answer_to(root.document(), reply.enquiry, *asked);
     if (!root.has("offer"))
         root.document().error(root.at(), "the reply holds no offer",
                               "add a line [[offer]] and below it alternative = \"A\"");
@@ -186,13 +187,13 @@ std::string write_reply(const record::Reply& reply) {
     return std::move(writer).text();
 }
 
-Result<record::Reply> read_reply(std::string_view text, const std::string& file_name) {
+Result<record::Reply> read_reply(std::string_view text, const std::string& file_name, const record::Enquired* asked) {
     Document document(text, file_name);
     if (!document.is_readable()) return document.diagnostics();
     record::Reply reply;
     {
         Reader root(document);
-        reply = read_tables(root);
+        reply = read_tables(root, asked);
     }
     expect_maker(document, reply);
     expect_dates_in_order(document, reply.maker);

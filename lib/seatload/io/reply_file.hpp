@@ -16,6 +16,8 @@ std::string write_reply(const record::Reply& reply);
 /// The reply a form states, equal to the one write_reply() was given. Empty texts are absent answers, and so are keys
 /// left out. Errors: everything wrong in the text, by position; a letter that was not enquired for, a letter or a
 /// quantity twice, prices without a currency or a firm, a reply that ends before it was written.
-Result<record::Reply> read_reply(std::string_view text, const std::string& file_name);
+/// With `asked` it must answer that enquiry, see expect_answer_to().
+Result<record::Reply> read_reply(std::string_view text, const std::string& file_name,
+                                 const record::Enquired* asked = nullptr);
 
 }  // namespace seatload::io

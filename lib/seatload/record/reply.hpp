@@ -48,6 +48,7 @@ struct Enquired {
 struct Maker {
     std::string firm;
     std::string person;
+    std::string quotation;    ///< the maker's own number of it
     std::string date;         ///< of the reply, ISO 8601; may be empty
     std::string valid_until;  ///< ISO 8601; may be empty
     std::string currency;     ///< three letters, ISO 4217
@@ -80,11 +81,12 @@ struct AskedChanges {
     std::optional<double> total_coils;
     std::optional<Length> free_length;
     std::optional<spring::Ends> ends;
-    std::optional<int> load_grade;  ///< EN 15800
+    std::optional<int> load_grade;      ///< EN 15800
+    std::optional<int> diameter_grade;  ///< EN 15800, of the coil diameter
     std::string note;
 
     bool is_stated() const {
-        return outside_diameter || total_coils || free_length || ends || load_grade || !note.empty();
+        return outside_diameter || total_coils || free_length || ends || load_grade || diameter_grade || !note.empty();
     }
 };
 
@@ -99,7 +101,8 @@ struct Price {
 /// What a maker offers for one alternative.
 struct Offer {
     std::string alternative;
-    std::optional<Money> tooling;  ///< once, not with a repeated order
+    std::optional<Money> tooling;     ///< once, not with a repeated order
+    std::optional<int> least_pieces;  ///< fewer are not wound
     HeldWire wire;
     AskedChanges changes;
     std::vector<Price> prices;

@@ -58,6 +58,18 @@ std::optional<int> load_grade_inside(const spring::Spring& s, Force load, Force 
     return std::nullopt;
 }
 
+void order_loads(Spec& spec, const check::WireNumbers& wire, int unbounded_grade) {
+    const spring::Spring& s = spec.spring;
+    const double n = spring::active_coils(s.ends, s.total_coils);
+    const Rate rate = spring::rate(wire.shear_modulus_mpa * MPa, s.wire_diameter, s.mean_diameter, n);
+    const double kept = wire.hot_share * wire.load_kept;
+    const auto order = [&](Length length, const demand::LoadBand& band) {
+        return ordered_load(s, length, rate * (s.free_length - length), band, kept, unbounded_grade);
+    };
+    spec.seated = order(spec.space.seated_height, spec.seated_demand);
+    spec.full_travel = order(spec.space.full_travel_height, spec.full_travel_demand);
+}
+
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter) {
     const sizing::Candidate& c = alternative.candidate;
@@ -76,21 +88,12 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
     spec.spring = {wire.size.diameter, c.mean_diameter_mm * mm, c.total_coils, c.free_length_mm * mm, c.ends,
                    requirement.hand};
     spec.bore_rules = requirement.space.bore.has_value() || !requirement.space.rod.has_value();
-    const double n = spring::active_coils(c.ends, c.total_coils);
-    const Rate rate =
-        spring::rate(wire.numbers.shear_modulus_mpa * MPa, wire.size.diameter, c.mean_diameter_mm * mm, n);
-    const double kept = wire.numbers.hot_share * wire.numbers.load_kept;
-    const auto order = [&](Length length, const demand::LoadBand& band) {
-        return ordered_load(spec.spring, length, rate * (spec.spring.free_length - length), band, kept,
-                            requirement.load_grade);
-    };
-    spec.seated = order(requirement.space.seated_height, requirement.seated_load);
-    spec.full_travel = order(requirement.space.full_travel_height, requirement.full_travel_load);
+    spec.space = requirement.space;
     spec.seated_demand = requirement.seated_load;
     spec.full_travel_demand = requirement.full_travel_load;
+    order_loads(spec, wire.numbers, requirement.load_grade);
     spec.diameter_grade = requirement.limits.diameter_grade;
     spec.squareness_grade = 2;
-    spec.space = requirement.space;
     spec.duty = requirement.duty;
     spec.surroundings = requirement.surroundings;
     spec.limits = requirement.limits;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <seatload/check/numbers.hpp>
 #include <seatload/demand/requirement.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sizing/spread.hpp>
@@ -12,6 +13,10 @@ namespace seatload::record {
 /// load loss), at most the load tolerance of EN 15800 grade 3, rounded inwards to 0.01 N (finer below 1 N).
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter);
+
+/// Orders anew the loads that a spec's spring gives, as specify() does; a load the mechanism does not bound gets the
+/// tolerance of a grade. The wire's numbers are those of the spec's own grade and diameter.
+void order_loads(Spec& spec, const check::WireNumbers& wire, int unbounded_grade);
 
 /// The coarsest EN 15800 grade whose load tolerance [N] lies inside both deviations; nothing when grade 1 does not.
 std::optional<int> load_grade_inside(const spring::Spring& spring, Force load, Force plus, Force minus);

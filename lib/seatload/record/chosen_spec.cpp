@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/record/chosen_spec.hpp>
+
+#include <seatload/core/diagnostic.hpp>
+#include <seatload/core/text.hpp>
+#include <seatload/record/history.hpp>
+
+namespace seatload::record {
+namespace {
+
+std::string name_of(const Comparison& all, const JudgedOffer& offer) {
+    return all.reply_of(offer).name + ", alternative " + offer.offer.alternative;
+}
+
+/// What makes the spring another one.
+std::string changes_of(const CounterOffer& spring) {
+    std::vector<std::string> words;
+    for (const Difference& each : spring.asked) words.push_back(each.words());
+    for (const Difference& each : spring.adjusted) words.push_back(each.words());
+    return join(words, "; ");
+}
+
+std::string reason(const Comparison& all, const JudgedOffer& offer) {
+    const Maker& maker = all.reply_of(offer).reply.maker;
+    const LandedCost& bought = *offer.purchase;
+    std::string words = "chosen: " + name_of(all, offer);
+    if (!maker.quotation.empty()) words += ", quotation " + maker.quotation;
+    if (!maker.date.empty()) words += " of " + maker.date;
+    words += "; " + std::string(word(offer.spring.fit)) + "; " + std::to_string(bought.pieces) + " pieces for " +
+             lot_text(bought.total) + " " + all.terms.exchange.home + " landed";
+    return words;
+}
+
+std::string refusal(const JudgedOffer& offer) {
+    switch (offer.standing) {
+        case Standing::fails:
+            return "its spring fails: " + offer.spring.failures.front().reason;
+        case Standing::unknown:
+            return "it cannot be judged; missing is " + join(offer.spring.missing, "; ");
+        case Standing::not_quoted:
+            return "it has no price";
+        default:
+            return {};
+    }
+}
+
+/// Makes the spec the next revision of its part; what stands in the way, or nothing.
+Diagnostics revise(Spec& spec, const std::string& date, const std::string& change) {
+    demand::Identity& identity = spec.identity;
+    if (date.empty())
+        return {error("the spring offered is another one: its new revision needs a date",
+                      "give the date of the choice with --date")};
+    const std::string& last = spec.revisions.empty() ? identity.date : spec.revisions.back().date;
+    if (date < last)
+        return {error("the choice is dated " + date + ", before the spec it changes (" + last + ")",
+                      "give the date of the choice with --date")};
+    const std::string next = next_index(identity.revision);
+    if (next.empty())
+        return {error("there is no revision index after \"" + identity.revision + '"', "revise the spec by hand")};
+    identity.revision = next;
+    identity.date = date;
+    identity.approver.clear();
+    spec.revisions.push_back({next, date, change, identity.creator});
+    return {};
+}
+
+}  // namespace
+
+Result<Spec> chosen_spec(const Comparison& all, const JudgedOffer& offer) {
+    if (const std::string refused = refusal(offer); !refused.empty())
+        return error(name_of(all, offer) + " cannot be chosen: " + refused);
+    Spec spec = offer.spring.spec;
+    spec.why = reason(all, offer);
+    spec.quantities = {offer.purchase->pieces};
+    if (offer.spring.is_altered)
+        if (Diagnostics wrong = revise(spec, all.terms.date, changes_of(offer.spring)); !wrong.empty()) return wrong;
+    return spec;
+}
+
+}  // namespace seatload::record

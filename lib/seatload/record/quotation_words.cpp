@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/record/quotation_words.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <seatload/core/text.hpp>
+
+namespace seatload::record {
+namespace {
+
+/// Tolerance room in the tenths it is compared in.
+std::string room_text(double room) {
+    return std::isinf(room) ? std::string("no load is limited") : fixed(sizing::room_in_tenths(room) / 10.0, 1);
+}
+
+std::string listed(const std::vector<Difference>& differences) {
+    std::vector<std::string> words;
+    for (const Difference& each : differences) words.push_back(each.words());
+    return join(words, "; ");
+}
+
+std::string spring_words(const CounterOffer& spring) {
+    std::string words(word(spring.fit));
+    if (spring.fit == Fit::as_enquired) return words + ": tolerance room " + room_text(spring.merit.tolerance_room);
+    if (spring.can_be_ordered())
+        words += ": tolerance room " + room_text(spring.merit.tolerance_room) + ", as enquired " +
+                 room_text(spring.enquired.tolerance_room);
+    if (!spring.adjusted.empty())
+        words += "; with " + listed(spring.adjusted) + ", which the sheet lets the maker adjust";
+    return words;
+}
+
+void add(std::vector<Telling>& out, const std::string& heading, const std::string& words) {
+    if (!words.empty()) out.push_back({heading, words});
+}
+
+}  // namespace
+
+std::vector<Telling> tellings(const JudgedOffer& offer) {
+    const CounterOffer& spring = offer.spring;
+    std::vector<Telling> out;
+    add(out, "place", join(offer.reasons, "; "));
+    add(out, "asks for", listed(spring.asked));
+    if (spring.fit != Fit::unknown && (spring.fit != Fit::fails || !spring.adjusted.empty()))
+        add(out, "spring", spring_words(spring));
+    for (const Failure& each : spring.failures) add(out, "FAILS", each.name + ": " + each.reason);
+    for (const std::string& each : spring.missing) add(out, "missing", each);
+    for (const std::string& each : spring.remarks) add(out, "remark", each);
+    add(out, "not stated", join(offer.not_stated, ", "));
+    return out;
+}
+
+std::string_view short_word(const JudgedOffer& offer) {
+    if (offer.standing == Standing::not_quoted) return "-";
+    if (offer.standing == Standing::expired) return "expired";
+    switch (offer.spring.fit) {
+        case Fit::as_enquired:
+            return "as sent";
+        case Fit::fits:
+            return "fits";
+        case Fit::less_room:
+            return "less room";
+        case Fit::fails:
+            return "FAILS";
+        case Fit::unknown:
+            return "unknown";
+    }
+    return "";
+}
+
+std::string lot_text(const JudgedOffer& offer, const Exact& amount) {
+    return lot_text(amount) + (offer.standing == Standing::open_cost ? "+" : "");
+}
+
+std::string piece_text(const JudgedOffer& offer, const Exact& amount) {
+    return piece_text(amount) + (offer.standing == Standing::open_cost ? "+" : "");
+}
+
+std::string minimum_words(const Minimum& missed, const std::string& currency) {
+    std::vector<std::string> words;
+    if (missed.pieces) words.push_back("at least " + std::to_string(*missed.pieces) + " pieces");
+    if (missed.order) words.push_back("least order " + money_text(*missed.order) + ' ' + currency);
+    return join(words, ", ");
+}
+
+std::string exchange_words(const Comparison& all) {
+    std::vector<std::string> words;
+    for (const ExchangeRate& rate : all.terms.exchange.rates)
+        if (std::any_of(all.replies.begin(), all.replies.end(),
+                        [&](const NamedReply& r) { return r.reply.maker.currency == rate.currency; }))
+            words.push_back("1 " + rate.currency + " = " + rate.text + ' ' + all.terms.exchange.home);
+    return join(words, ", ");
+}
+
+std::string counting_words(const Comparison& all) {
+    std::string words =
+        "Landed: price, set-up, tooling, certificate, packing and carriage, duty on all of them, " +
+        std::string(all.terms.reclaims_tax ? "tax left out as it is got back" : "tax on all with the duty") +
+        "; what is not stated counts as nothing. Reckoned exactly; halves are rounded up only where an amount is "
+        "shown. "
+        "A price is taken to hold up to the next quantity quoted (common practice).";
+    if (all.terms.date.empty()) words += " No date was given, so that validity is not judged.";
+    return words;
+}
+
+}  // namespace seatload::record

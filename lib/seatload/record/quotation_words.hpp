@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include <seatload/record/quotation.hpp>
+
+namespace seatload::record {
+
+/// A heading and what is said under it.
+struct Telling {
+    std::string heading;
+    std::string words;
+};
+
+/// What is told of an offer in words: why it has its place, what it asks for otherwise, how its spring was judged and
+/// by what it fails, what is missing or not stated. In English, for ourselves.
+std::vector<Telling> tellings(const JudgedOffer& offer);
+
+/// In a word or two, for a column of a table: "as sent", "fits", "less room", "FAILS", "unknown", "expired".
+std::string_view short_word(const JudgedOffer& offer);
+
+/// The amount with a + where the maker left a charge open, so that it costs at least so much.
+std::string lot_text(const JudgedOffer& offer, const Exact& amount);
+std::string piece_text(const JudgedOffer& offer, const Exact& amount);
+
+/// Why a quoted quantity cannot be ordered alone: "the least order is 100.00"; empty when it can.
+std::string minimum_words(const Minimum& missed, const std::string& currency);
+
+/// The currencies offers were turned from, with their rates; empty when there are none.
+std::string exchange_words(const Comparison& all);
+
+/// How costs are counted and what the ranking rests on.
+std::string counting_words(const Comparison& all);
+
+}  // namespace seatload::record

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include <seatload/sheet/quotes_sheet.hpp>
+
+#include <algorithm>
+#include <array>
+
+#include <seatload/core/diagnostic.hpp>
+#include <seatload/record/quotation_words.hpp>
+#include <seatload/sheet/fact_lines.hpp>
+#include <seatload/sheet/page_flow.hpp>
+#include <seatload/sheet/page_parts.hpp>
+#include <seatload/sheet/pdf_writer.hpp>
+#include <seatload/sheet/plot.hpp>
+#include <seatload/sheet/plot_key.hpp>
+#include <seatload/sheet/quotes_printable.hpp>
+#include <seatload/sheet/quotes_tables.hpp>
+
+namespace seatload::sheet {
+namespace {
+
+using record::Comparison;
+using record::JudgedOffer;
+
+constexpr double kPlotHeight = 62.0;
+constexpr double kKeyWidth = 48.0;
+constexpr double kAxisName = 5.0;
+constexpr double kHeadingWidth = 21.0;
+constexpr int kTicks = 6;
+constexpr std::array kMarks{Mark::disc,          Mark::ring,    Mark::square,       Mark::open_square, Mark::triangle,
+                            Mark::open_triangle, Mark::diamond, Mark::open_diamond, Mark::cross};
+
+std::string title_of(const Comparison& all) {
+    return all.enquiry.title.empty() ? "Quotations compared" : "Quotations, " + all.enquiry.title;
+}
+
+/// The offers that can be drawn: those with a rank, as many as there are marks.
+std::vector<const JudgedOffer*> drawn_offers(const Comparison& all) {
+    std::vector<const JudgedOffer*> drawn;
+    for (const JudgedOffer& offer : all.offers)
+        if (offer.rank != 0 && drawn.size() < kMarks.size()) drawn.push_back(&offer);
+    return drawn;
+}
+
+/// Pieces and cost of a piece; numbers for a drawing alone, so no longer exact.
+Path points(const JudgedOffer& offer) {
+    Path out;
+    for (const record::QuantityCost& each : offer.quantities)
+        out.push_back({static_cast<double>(each.cost.pieces), each.cost.each().convert_to<double>()});
+    return out;
+}
+
+Plot plot_of(const std::vector<const JudgedOffer*>& offers, const Box& box) {
+    double most_pieces = 0.0;
+    double most_cost = 0.0;
+    for (const JudgedOffer* offer : offers)
+        for (const Point& point : points(*offer)) {
+            most_pieces = std::max(most_pieces, point.x);
+            most_cost = std::max(most_cost, point.y);
+        }
+    constexpr double kHeadroom = 1.06;
+    const double top = most_cost > 0.0 ? kHeadroom * most_cost : 1.0;
+    const double left = box.left + left_of_plot(0.0, top, kTicks);
+    return {{left, box.bottom + kBelowPlot, box.right - kKeyWidth, box.top - kAxisName},
+            0.0,
+            kHeadroom * most_pieces,
+            0.0,
+            top};
+}
+
+void draw_costs(Drawing& drawing, const Box& box, const Comparison& all) {
+    const auto offers = drawn_offers(all);
+    const Plot plot = plot_of(offers, box);
+    draw_level_axis(drawing, plot, "pieces", kTicks);
+    draw_upright_axis(drawing, plot, "landed cost of a piece [" + all.terms.exchange.home + "]", kTicks);
+    draw_upright_line(drawing, plot, all.terms.need, LineKind::hidden);
+    PlotKey key;
+    for (std::size_t i = 0; i < offers.size(); ++i) {
+        const Path path = points(*offers[i]);
+        if (path.size() > 1) draw_curve(drawing, plot, path, LineKind::narrow);
+        for (const Point& point : path) draw_mark(drawing, plot.at(point.x, point.y), kMarks[i]);
+        key.push_back({kMarks[i], all.reply_of(*offers[i]).name + ", " + offers[i]->offer.alternative});
+    }
+    key.push_back({LineKind::hidden, "pieces needed"});
+    draw_plot_key(drawing, {box.right - kKeyWidth + 4.0, box.bottom, box.right, box.top - kAxisName}, key);
+}
+
+void add_facts(PageFlow& flow, std::vector<Fact> facts) {
+    for (Fact& fact : facts) {
+        const FactLines lines{{std::move(fact)}, flow.width(), kHeadingWidth};
+        const auto room = flow.room(height(lines));
+        draw(room.drawing, {room.box.left, room.box.top}, lines);
+    }
+}
+
+/// What is needed, when, in what currency.
+std::string question(const Comparison& all) {
+    std::string words =
+        std::to_string(all.terms.need) + " pieces are needed; amounts are in " + all.terms.exchange.home;
+    if (const std::string rates = record::exchange_words(all); !rates.empty()) words += " (" + rates + ")";
+    if (!all.terms.date.empty()) words += "; offers are judged on " + all.terms.date;
+    return words + ". First come offers whose spring keeps every limit, by what it costs to get that many.";
+}
+
+void add_ranking(PageFlow& flow, const Comparison& all) {
+    flow.heading("The offers, best first");
+    flow.paragraph(question(all));
+    flow.table(quotes_ranking_table(all, flow.width()));
+    flow.paragraph(
+        "Room: how many times the tolerance of the loads (EN 15800 grade 2, from memory) fits between them and their "
+        "nearest limit. + A charge is not stated, so that it costs at least so much. – Has no place: its spring fails, "
+        "cannot be judged, or is not quoted.");
+}
+
+void add_costs(PageFlow& flow, const Comparison& all) {
+    if (!drawn_offers(all).empty()) {
+        const auto room = flow.headed_room("What a piece costs, landed", kPlotHeight);
+        draw_costs(room.drawing, room.box, all);
+    }
+    flow.headed_rows("What is quoted, in " + all.terms.exchange.home, quotes_costs_table(all, flow.width()));
+    flow.paragraph("Charges: certificate, packing, carriage. * Cannot be ordered alone, see the maker's minimum. " +
+                   record::counting_words(all));
+    flow.headed_rows("What the makers state", quotes_terms_table(all, flow.width()));
+}
+
+void add_judgements(PageFlow& flow, const Comparison& all) {
+    for (const JudgedOffer& offer : all.offers) {
+        std::vector<Fact> facts;
+        for (const record::Telling& each : record::tellings(offer)) facts.push_back({each.heading, each.words});
+        for (const record::QuantityCost& each : offer.quantities)
+            if (const std::string words = record::minimum_words(each.missed, all.reply_of(offer).reply.maker.currency);
+                !words.empty())
+                facts.push_back({"minimum", std::to_string(each.cost.pieces) + " pieces: " + words});
+        if (facts.empty()) continue;
+        flow.heading(all.reply_of(offer).name + ", alternative " + offer.offer.alternative);
+        add_facts(flow, std::move(facts));
+    }
+}
+
+void add_caution(PageFlow& flow) {
+    flow.heading("Before ordering");
+    flow.paragraph(
+        "Each offer was built anew and held to the limits of its spec, with the same formulas and the same marks of "
+        "trust as in its calculation report; several rest on memory or on estimates. What a maker wrote in words is "
+        "repeated, not judged. Amounts are those stated; the law of contract, customs and tax is not looked at.");
+    flow.paragraph(
+        "A spring stores energy and may hold an engine together: a competent person must judge it before use. Local "
+        "codes and licensed practice govern.");
+}
+
+TitleBlock title_block(const Comparison& all) {
+    TitleBlock block = title_block_of(all.springs.front().spec.identity);
+    block.title = title_of(all);
+    block.date_of_issue = all.terms.date;
+    block.document_type = "comparison of quotations";
+    block.document_status = "for our own use";
+    return block;
+}
+
+}  // namespace
+
+Result<std::vector<Drawing>> quotes_sheet(const QuotesSheetInput& input) {
+    if (input.all.springs.empty()) return error("a comparison of quotations needs a spring enquired for");
+    Diagnostics diagnostics;
+    const Comparison all = printable(input.all, diagnostics);
+    if (has_error(diagnostics)) return diagnostics;
+    PageFlow flow(input.size);
+    add_ranking(flow, all);
+    add_costs(flow, all);
+    add_judgements(flow, all);
+    add_caution(flow);
+    std::vector<Drawing> pages = std::move(flow.pages());
+    const std::string engine = all.springs.front().spec.identity.engine;
+    draw_title_blocks(pages, {{pages.size(), engine}}, title_block(all), input.words);
+    return {std::move(pages), diagnostics};
+}
+
+Result<std::string> quotes_sheet_pdf(const QuotesSheetInput& input) {
+    const auto pages = quotes_sheet(input);
+    if (!pages) return pages.error();
+    Diagnostics ignored;  // the same texts were complained of by quotes_sheet()
+    const Comparison all = printable(input.all, ignored);
+    auto bytes = write_pdf(*pages, {title_of(all), all.springs.front().spec.identity.owner, "Quotations compared"});
+    if (!bytes) return bytes.error();
+    return {std::move(bytes).value(), pages.error()};
+}
+
+}  // namespace seatload::sheet
