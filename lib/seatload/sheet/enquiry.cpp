@@ -152,10 +152,10 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Enquir
                                         : facts.say("reply.heading_by", {{"date", known.reply_by}}));
     if (!known.address.empty()) flow.paragraph(facts.say("reply.to", {{"asker", asker(facts.spec, known, ", ")}}));
     flow.paragraph(facts.say("reply.how"));
-    flow.table({{width - 104.0, 30.0, 30.0, 44.0},
-                {{facts.say("reply.firm"), facts.say("reply.currency"), facts.say("reply.valid_until"),
-                  facts.say("reply.delivery_terms")},
-                 {"", "", "", ""}},
+    flow.table({{width - 126.0, 34.0, 22.0, 30.0, 40.0},
+                {{facts.say("reply.firm"), facts.say("reply.quotation"), facts.say("reply.currency"),
+                  facts.say("reply.valid_until"), facts.say("reply.delivery_terms")},
+                 {"", "", "", "", ""}},
                 room.box});
     for (const RuledTable& table : price_tables(alternatives, width, room.number)) flow.table(table);
     flow.table(charges_table(facts, width, room.box));

@@ -221,8 +221,9 @@ std::string common_words(std::span<const Facts> alternatives) {
 std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height) {
     constexpr std::size_t kLots = 3;  ///< side by side on upright A4
     constexpr double kLetter = 10.0;
-    constexpr double kOnce = 20.0;        ///< what is paid once, and what with each lot
-    constexpr double kPriceShare = 0.53;  ///< of what a lot has: its head is the longer
+    constexpr double kOnce = 18.6;        ///< what is paid once
+    constexpr double kPriceShare = 0.36;  ///< of what a lot has
+    constexpr double kSetUpShare = 0.32;
     const Facts& facts = alternatives.front();
     const std::vector<int>& lots = facts.spec.quantities;
     const std::size_t lines = std::max<std::size_t>(lots.size(), 1);
@@ -234,15 +235,16 @@ std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double
         std::vector<std::string> heads{facts.say("reply.letter")};
         std::vector<double> widths{kLetter};
         if (part == 0) {
-            heads.insert(heads.end(), {facts.say("reply.tooling"), facts.say("reply.lot_charge")});
-            widths.insert(widths.end(), 2, kOnce);
+            heads.push_back(facts.say("reply.tooling"));
+            widths.push_back(kOnce);
         }
-        const double both = (width - kLetter - (part == 0 ? 2.0 * kOnce : 0.0)) / static_cast<double>(count);
+        const double all = (width - kLetter - (part == 0 ? kOnce : 0.0)) / static_cast<double>(count);
         for (std::size_t i = first; i < first + count; ++i) {
             heads.push_back(lots.empty() ? facts.say("reply.price")
                                          : facts.say("reply.lot_price", {{"count", std::to_string(lots[i])}}));
-            heads.push_back(facts.say("reply.lead_time"));
-            widths.insert(widths.end(), {kPriceShare * both, (1.0 - kPriceShare) * both});
+            heads.insert(heads.end(), {facts.say("reply.lot_charge"), facts.say("reply.lead_time")});
+            widths.insert(widths.end(),
+                          {kPriceShare * all, kSetUpShare * all, (1.0 - kPriceShare - kSetUpShare) * all});
         }
         widths.pop_back();  // form() gives the last column the rest
         tables.push_back(form(alternatives, width, std::move(heads), std::move(widths), row_height));

@@ -192,7 +192,7 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     REQUIRE(pages.has_value());
     std::string words;
     for (const sheet::Drawing& page : *pages) words += words_of(page);
-    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "Stückpreis",
+    for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "je Stück",
                              "Bescheinigung des Drahtes", "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
 }
