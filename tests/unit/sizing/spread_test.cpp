@@ -147,6 +147,7 @@ TEST_CASE("a preferred grade, wire or end comes first while it has half the room
     const double most = usual.alternatives.front().candidate.merit.tolerance_room;
     for (std::size_t i = 1; i < usual.alternatives.size(); ++i) {
         const auto& wanted = usual.alternatives[i].candidate;
+        if (wanted.merit.leans) continue;
         if (sizing::room_in_tenths(wanted.merit.tolerance_room) < 0.5 * sizing::room_in_tenths(most)) continue;
         requirement.preference.grades = {usual.grade(i)};
         requirement.preference.diameters = {usual.wire(i).size.diameter};

@@ -53,7 +53,8 @@ TEST_CASE("each number eased by a hundredth brings what testing every combinatio
             name != "latch, maker of whole and half turns and short springs")
             continue;
         CAPTURE(name);
-        requirement.grid.mean_diameter_step = 2.0 * requirement.grid.mean_diameter_step;
+        requirement.grid.mean_diameter_step = 3.0 * requirement.grid.mean_diameter_step;
+        requirement.grid.free_length_step = 2.0 * requirement.grid.free_length_step;
         const Counted now = counted(requirement);
         const sizing::TightLimits found = tight(requirement);
         CHECK(found.fit == now.fit);
