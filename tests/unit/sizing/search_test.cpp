@@ -68,6 +68,27 @@ TEST_CASE("the search finds what testing every combination finds") {
     }
 }
 
+TEST_CASE("what is not counted on a fine grid changes nothing else") {
+    for (const auto& [name, requirement] : test::varied_requirements()) {
+        CAPTURE(name);
+        const sizing::Space space = sizing::search_space(requirement, test::wires());
+        sizing::SearchOptions options;
+        options.most_lines_counted = space.lines();
+        const sizing::Census counted = sizing::search(space, test::tolerances(), options);
+        if (space.lines() == 0) continue;
+        options.most_lines_counted = space.lines() - 1;
+        const sizing::Census fine = sizing::search(space, test::tolerances(), options);
+        CHECK(counted.counts_all_rejections());
+        CHECK_FALSE(fine.counts_all_rejections());
+        CHECK(counted.fit == fine.fit);
+        for (std::size_t i = 0; i < check::rules().size(); ++i) {
+            CHECK(counted.rejections[i].all.has_value());
+            CHECK_FALSE(fine.rejections[i].all.has_value());
+            CHECK(counted.rejections[i].alone == fine.rejections[i].alone);
+        }
+    }
+}
+
 TEST_CASE("one thread and four give the same answer") {
     for (const auto& [name, requirement] : test::varied_requirements()) {
         CAPTURE(name);
