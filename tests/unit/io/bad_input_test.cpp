@@ -81,8 +81,20 @@ TEST_CASE("Every wrong file of a maker's limits is answered with exactly the tex
 }
 
 TEST_CASE("Every wrong reply is answered with exactly the text that was reviewed") {
-    check_answers(kFolder / "reply", 16, [](const std::string& text, const std::string& name) {
+    check_answers(kFolder / "reply", 17, [](const std::string& text, const std::string& name) {
         return shown_for(io::read_reply(text, name));
+    });
+}
+
+TEST_CASE("Every reply that answers another enquiry is answered with exactly the text that was reviewed") {
+    record::Enquired asked;
+    asked.number = "OT-14-0312";
+    asked.revision = "B";
+    asked.alternatives = {"A", "B"};
+    asked.quantities = {20, 50};
+    asked.mark = "cafe";
+    check_answers(kFolder / "quotes", 1, [&](const std::string& text, const std::string& name) {
+        return shown_for(io::read_reply(text, name, &asked));
     });
 }
 
@@ -101,8 +113,8 @@ TEST_CASE("Every wrong plunger is answered with exactly the text that was review
 }
 
 TEST_CASE("Every expected text belongs to a wrong file") {
-    for (const fs::path& folder :
-         {kFolder, kFolder / "plunger", kFolder / "lot", kFolder / "readings", kFolder / "reply", kFolder / "samples"})
+    for (const fs::path& folder : {kFolder, kFolder / "maker", kFolder / "plunger", kFolder / "quotes", kFolder / "lot",
+                                   kFolder / "readings", kFolder / "reply", kFolder / "samples"})
         for (const fs::path& path : files_in(folder, ".expected"))
             CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }

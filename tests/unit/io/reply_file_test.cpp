@@ -28,14 +28,21 @@ record::Reply blank() { return record::blank_reply(enquired_spec(), {"A", "B"});
 record::Reply full_reply() {
     record::Reply reply = blank();
     reply.enquiry.mark = "0f3c";
-    reply.maker = {
-        "Spring works \"Skala\"", "Żaneta Øst", "2026-12-01", "2027-02-28", "EUR", "ex works", "EN 10204 3.1"};
+    reply.maker = {"Spring works \"Skala\"",
+                   "Żaneta Øst",
+                   "Q-26/118",
+                   "2026-12-01",
+                   "2027-02-28",
+                   "EUR",
+                   "ex works",
+                   "EN 10204 3.1"};
     reply.charges = {record::Money{95000},  record::Money{0}, record::Money{350000},
                      record::Money{500000}, Share{0.035},     Share{0.2}};
     record::Offer& offer = reply.offers[0];
     offer.tooling = record::Money{1200000};
+    offer.least_pieces = 25;
     offer.wire = {"EN 10270-1 SH", 0.75 * mm, 2150.0 * MPa};
-    offer.changes = {8.45 * mm, 8.25, 21.3 * mm, spring::Ends::closed, 3, "unground ends\nsave a setting"};
+    offer.changes = {8.45 * mm, 8.25, 21.3 * mm, spring::Ends::closed, 3, 1, "unground ends\nsave a setting"};
     offer.prices[0] = {20, record::Money{24050}, record::Money{300000}, record::LeadTime{4, record::LeadUnit::weeks}};
     offer.prices[1] = {50, record::Money{3850}, record::Money{1}, record::LeadTime{1, record::LeadUnit::days}};
     reply.offers[1].prices.push_back(
@@ -97,6 +104,7 @@ TEST_CASE("A reply with every answer given is read back as it was written") {
     CHECK(reply.enquiry.mark == "0f3c");
     CHECK(reply.maker.firm == given.maker.firm);
     CHECK(reply.maker.person == given.maker.person);
+    CHECK(reply.maker.quotation == "Q-26/118");
     CHECK(reply.maker.date == "2026-12-01");
     CHECK(reply.maker.valid_until == "2027-02-28");
     CHECK(reply.maker.currency == "EUR");
@@ -110,6 +118,7 @@ TEST_CASE("A reply with every answer given is read back as it was written") {
     CHECK(reply.charges.tax->value == 0.2);
     const record::Offer& offer = reply.offers[0];
     CHECK(offer.tooling == record::Money{1200000});
+    CHECK(offer.least_pieces == 25);
     CHECK(offer.wire.grade == "EN 10270-1 SH");
     CHECK(offer.wire.diameter == 0.75 * mm);
     CHECK(offer.wire.tensile_strength == 2150.0 * MPa);
@@ -118,6 +127,7 @@ TEST_CASE("A reply with every answer given is read back as it was written") {
     CHECK(offer.changes.free_length == 21.3 * mm);
     CHECK(offer.changes.ends == spring::Ends::closed);
     CHECK(offer.changes.load_grade == 3);
+    CHECK(offer.changes.diameter_grade == 1);
     CHECK(offer.changes.note == "unground ends\nsave a setting");
     CHECK(offer.prices[0].unit_price == record::Money{24050});
     CHECK(offer.prices[0].lot_charge == record::Money{300000});
