@@ -42,6 +42,7 @@ std::vector<Judged> judge_all(const std::vector<record::Shelf>& shelves, const r
             all[i].found = record::judged(spec, grade_of(spec, references.wires), sought, references.tolerances);
         else
             all[i].found.fits = true;
+        if (all[i].found.evaluation) all[i].found.evaluation->verdicts.clear();  // told by now, and ten thousand weigh
     });
     return all;
 }

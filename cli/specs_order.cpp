@@ -94,8 +94,6 @@ Diagnostics add_sheets(Order& order, const SpecsOptions& options, const Referenc
 /// The records of lots that were inspected, to lie beside the papers for comparison with the lot to come.
 Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOptions& options) {
     const record::KeptRevision& revision = order.on.revision();
-    const record::Spec& spec = revision.kept.spec;
-    const std::string stem = file_stem(spec.identity.number + ' ' + spec.identity.revision);
     for (const record::Step& step : revision.kept.history)
         for (const record::KeptFile& file : step.lots) {
             auto bytes = library.beside(order.on.shelf.address, file.name);
@@ -103,8 +101,7 @@ Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOp
             if (sha256_hex(*bytes) != file.sha256)
                 return {error_in(order.on.shelf.address.text() + '/' + file.name,
                                  "this evidence was changed since it was kept, and nothing is ordered by it")};
-            order.papers.push_back(
-                {std::filesystem::path(options.output) / (stem + "-" + file.name), std::move(bytes).value()});
+            order.papers.push_back({std::filesystem::path(options.output) / file.name, std::move(bytes).value()});
         }
     return {};
 }

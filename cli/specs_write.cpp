@@ -6,6 +6,8 @@
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/spec_remarks.hpp>
 
+#include <cli/spec_seal.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -49,7 +51,7 @@ Result<std::string> content_for_library(std::string_view text, const std::string
     if (Diagnostics wrong = not_stated(spec->identity, file); !wrong.empty()) return wrong;
     const std::string arranged = io::arranged_spec(content, file, wires).value();
     const Diagnostics said = spec.error();
-    return {arranged == content ? arranged : without_seal(arranged), said};
+    return {is_sealed(arranged) ? arranged : without_seal(arranged), said};
 }
 
 Diagnostics write_step(const io::SpecLibrary& library, const OnShelf& on_shelf, const record::Step& step,

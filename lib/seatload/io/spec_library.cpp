@@ -13,7 +13,8 @@ namespace {
 
 constexpr std::string_view kEnding = ".toml";
 constexpr std::string_view kEarlier = "revision-";
-constexpr std::size_t kBlock = 16;  // specs a thread takes at a time
+constexpr std::size_t kLongestBeside = 60;  // of a name, so that a number still goes behind it
+constexpr std::size_t kBlock = 16;          // specs a thread takes at a time
 
 std::string file_of(const record::Address& address) { return address.position + std::string(kEnding); }
 
@@ -86,16 +87,19 @@ void read_beside(const Folder& engine, const wire::Catalogue& wires, record::She
     }
 }
 
-/// A name for a file beside a spec, in which nothing leads elsewhere and nothing looks like a revision.
-std::string name_beside(const std::string& name, int number) {
-    const std::string last = name.substr(name.find_last_of('/') + 1);
+/// The name of a file that is to lie beside a spec, where it can: a table may be named in another file. What leads
+/// elsewhere, has blanks or looks like a revision gets a name made of its letters.
+std::string name_beside(const std::string& path, int number) {
+    const std::string last = path.substr(path.find_last_of('/') + 1);
     const std::size_t point = last.rfind('.');
-    std::string stem = file_stem(last.substr(0, point));
-    if (stem.size() > 60) stem.resize(60);
-    if (stem.starts_with(kEarlier)) stem = "file-" + stem;
+    const bool serves =
+        is_plain_file_name(last) && last.find(' ') == std::string::npos && last.size() <= kLongestBeside;
+    std::string stem = serves ? last.substr(0, point) : file_stem(last.substr(0, point)).substr(0, kLongestBeside);
+    if (stem.starts_with(kEarlier)) stem = "file-" + file_stem(stem);
     if (number > 1) stem += '-' + std::to_string(number);
-    const std::string ending = point == std::string::npos ? "" : file_stem(last.substr(point + 1)).substr(0, 8);
-    return ending.empty() ? stem : stem + '.' + ending;
+    if (point == std::string::npos) return stem;
+    const std::string ending = last.substr(point + 1);
+    return stem + '.' + (serves ? ending : file_stem(ending).substr(0, 8));
 }
 
 }  // namespace

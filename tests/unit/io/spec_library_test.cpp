@@ -84,6 +84,7 @@ TEST_CASE("files beside a spec take names of their own, alike ones once, and non
     CHECK(put("lot.toml", "one") == "lot.toml");
     CHECK(put("elsewhere/lot.toml", "one") == "lot.toml");
     CHECK(put("lot.toml", "two") == "lot-2.toml");
+    CHECK(put("a/ahead_lot_good.csv", "three") == "ahead_lot_good.csv");
     CHECK(put("revision-A.toml", "no") == "file-revision-a.toml");
     CHECK(put("../../../etc/passwd", "no") == "passwd");
     CHECK(put("..", "no") == "spring.spring");
