@@ -137,7 +137,9 @@ void check_order(Reader& table, const record::History& before, const Step& now) 
 
 record::History read_history(Reader& root) {
     record::History history;
-    if (!root.has("state")) root.missing("[[state]]", "is = \"draft\"");
+    if (!root.has("state"))
+        root.document().error(root.at(), "no [[state]] stands below the line of ====",
+                              "put the file back as it was, or take the spec in again with `seatload specs add FILE`");
     for (Reader& table : root.tables("state")) {
         Step step = read_step(table);
         if (history.empty() || history.front().kind == Kind::draft) check_order(table, history, step);

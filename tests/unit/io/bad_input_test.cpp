@@ -11,6 +11,7 @@
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/io/builtin.hpp>
+#include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/lot_file.hpp>
 #include <seatload/io/maker_file.hpp>
 #include <seatload/io/plunger_file.hpp>
@@ -71,6 +72,12 @@ void check_answers(const fs::path& folder, std::size_t fewest, const Shown& show
 TEST_CASE("Every wrong requirement is answered with exactly the text that was reviewed") {
     check_answers(kFolder, 61, [](const std::string& text, const std::string& name) {
         return shown_for(io::read_requirement(text, name, io::catalogue()));
+    });
+}
+
+TEST_CASE("Every wrong file of a library of specs is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "kept", 9, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_kept_spec(text, name, io::catalogue()));
     });
 }
 
