@@ -16,8 +16,8 @@ using tolerance::MadeSprings;
 using Deviations = std::array<double, tolerance::kInfluences>;
 
 constexpr std::array<const char*, 3> kFactors{"0.63", "1", "1.6"};
-constexpr const char* kSlope = "slope of the load; EN 13906-1 cl. 9.2 and 9.4";
-constexpr const char* kCorner = "a corner of the tolerances, the lot brought in";
+constexpr const char* kSlope = "slope of F";
+constexpr const char* kCorner = "worst corner";
 
 double part(const Deviations& d, Influence i) { return d[static_cast<std::size_t>(i)]; }
 
@@ -35,7 +35,7 @@ void add_allowances(Calculation& c, const ReportSubject& s) {
     c.said("grades looked at", grade_in_words(s), "what the tolerances ordered amount to, in EN 15800", Trust::memory);
     c.given("b_G", "spread of G between coils of wire, plus-minus", tolerance::modulus_spread(s.grade.family), "",
             "half the range of the values published for its kind", Trust::estimate);
-    c.step("A_G", "the same in MPa", "{b_G}*{G}", a.shear_modulus, "MPa", "by definition", Trust::derived);
+    c.step("A_G", "the same in MPa", "{b_G}*{G}", a.shear_modulus, "MPa", "definition", Trust::derived);
     c.given("A_D", "tolerance of De or Di, plus-minus", a.lot_coil_diameter + a.coil_diameter, "mm",
             "EN 15800 grade " + std::to_string(s.made_to.diameter), s.coil_tolerance_trust);
     c.step("A_Dp", "of it, from piece to piece", "0.5*{A_D}", a.coil_diameter, "mm", "half of it", Trust::estimate);
@@ -48,20 +48,20 @@ void add_allowances(Calculation& c, const ReportSubject& s) {
 
 /// Standard deviations of a load, and their shares, once the lot is brought in.
 void add_adjusted(Calculation& c, const std::string& i, const Deviations& u) {
-    const std::string load = "of F" + i + ", lot brought in, ";
+    c.heading("What moves F" + i + " once the lot is brought in, standard deviations");
     const double whole = tolerance::together_n(u);
     const auto add = [&](const std::string& key, const std::string& name, const std::string& formula, Influence which) {
-        c.step("u_" + i + key, "deviation " + load + name, formula, part(u, which), "N", kSlope, Trust::derived);
+        c.step("u_" + i + key, name, formula, part(u, which), "N", kSlope, Trust::derived);
     };
     add("D", "by coil diameter", "3*{F_" + i + "}/{D}*{A_Dp}/3", Influence::coil_diameter);
     add("n", "by coils", "{F_" + i + "}/{n}*{A_np}/3", Influence::active_coils);
     add("L", "by free length", "{R}*{A_L}/3", Influence::free_length);
-    c.step("u_" + i, "deviation " + load + "together", "sqrt({u_" + i + "D}^2 + {u_" + i + "n}^2 + {u_" + i + "L}^2)",
-           whole, "N", "independent numbers", Trust::derived);
+    c.step("u_" + i, "together", "sqrt({u_" + i + "D}^2 + {u_" + i + "n}^2 + {u_" + i + "L}^2)", whole, "N",
+           "independence", Trust::derived);
     const auto share = [&](const std::string& key, const std::string& name, Influence which) {
         const double x = part(u, which) / whole;
-        c.step("p_" + i + key, "share in the variance " + load + name, "({u_" + i + key + "}/{u_" + i + "})^2", x * x,
-               "", "by definition", Trust::derived);
+        c.step("p_" + i + key, "variance, share " + name, "({u_" + i + key + "}/{u_" + i + "})^2", x * x, "",
+               "definition", Trust::derived);
     };
     share("D", "of coil diameter", Influence::coil_diameter);
     share("n", "of coils", Influence::active_coils);
@@ -70,18 +70,18 @@ void add_adjusted(Calculation& c, const std::string& i, const Deviations& u) {
 
 /// Standard deviations of a load when nobody brings a lot in.
 void add_as_made(Calculation& c, const ReportSubject& s, const std::string& i, const Deviations& v) {
-    const std::string load = "of F" + i + ", not brought in, ";
+    c.heading("What moves F" + i + " when nobody brings the lot in, standard deviations");
     const std::string sign = s.order.outside_rules ? " + " : " - ";
     const auto add = [&](const std::string& key, const std::string& name, const std::string& formula, Influence which) {
-        c.step("v_" + i + key, "deviation " + load + name, formula, part(v, which), "N", kSlope, Trust::derived);
+        c.step("v_" + i + key, name, formula, part(v, which), "N", kSlope, Trust::derived);
     };
     add("d", "by wire", "{F_" + i + "}*(4/{d}" + sign + "3/{D})*{T_d}/3", Influence::wire_diameter);
     add("D", "by coil diameter", "3*{F_" + i + "}/{D}*{A_D}/3", Influence::coil_diameter);
     add("n", "by coils", "{F_" + i + "}/{n}*{A_n}/3", Influence::active_coils);
     add("G", "by modulus", "{F_" + i + "}/{G}*{A_G}/3", Influence::shear_modulus);
-    c.step("v_" + i, "deviation " + load + "together",
+    c.step("v_" + i, "together, with free length",
            "sqrt({v_" + i + "d}^2 + {v_" + i + "D}^2 + {v_" + i + "n}^2 + {v_" + i + "G}^2 + {u_" + i + "L}^2)",
-           tolerance::together_n(v), "N", "independent numbers", Trust::derived);
+           tolerance::together_n(v), "N", "independence", Trust::derived);
 }
 
 /// The corners of the tolerances, each put down once and called by a letter.
@@ -98,9 +98,9 @@ class Corners {
         const auto end = load.begin() + count_;
         const auto found = least ? std::min_element(load.begin(), end) : std::max_element(load.begin(), end);
         const std::string at = letter(static_cast<std::size_t>(found - load.begin()));
-        c_.step("F_" + i + at, std::string(least ? "least" : "largest") + " F" + i + " in the worst case",
+        c_.step("F_" + i + at, std::string(least ? "least" : "largest") + " F" + i,
                 "{G_" + at + "}*{d_" + at + "}^4/(8*{D_" + at + "}^3*{n_" + at + "})*({L_0" + at + "} - {L_" + i + "})",
-                *found, "N", "EN 13906-1 cl. 9.2 and 9.4", Trust::derived);
+                *found, "N", "EN 13906-1 cl. 9.2, 9.4", Trust::derived);
     }
     const MadeSprings& made() const { return made_; }
 
@@ -112,7 +112,7 @@ class Corners {
         seen_.push_back(corner);
         const auto put = [&](const std::string& key, const std::string& name, const MadeColumn& column,
                              const std::string& unit) {
-            c_.given(key + at, "spring " + at + ": " + name, column[corner], unit, kCorner, Trust::estimate);
+            c_.given(key + at, name + ", spring " + at, column[corner], unit, kCorner, Trust::estimate);
         };
         put("d_", "wire diameter", made_.d, "mm");
         put("G_", "shear modulus", made_.modulus, "MPa");
@@ -129,6 +129,7 @@ class Corners {
 };
 
 void add_worst_loads(Calculation& c, const ReportSubject& s) {
+    c.heading("Worst case of the loads, lot brought in");
     Corners corners(c, s);
     for (const bool least : {true, false}) {
         corners.add("1", corners.made().seated, least);

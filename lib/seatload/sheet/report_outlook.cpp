@@ -70,7 +70,7 @@ std::vector<std::string> grade_row(const std::string& name, const OutlookCase& c
 
 RuledTable outlook_grades_table(const Outlook& o, double width) {
     RuledTable table;
-    table.widths = {34.0, 24.0, 58.0, width - 116.0};
+    table.widths = {30.0, 20.0, 54.0, width - 104.0};
     table.rows.push_back({"made to", "meet the demand", "broken most often", "what moves the loads (variance, both)"});
     for (const OutlookCase& c : o.by_grade)
         table.rows.push_back(grade_row("grade " + std::to_string(c.grades.load), c));
@@ -80,8 +80,8 @@ RuledTable outlook_grades_table(const Outlook& o, double width) {
 
 RuledTable outlook_quantities_table(const Outlook& o, double width) {
     RuledTable table;
-    table.widths = {40.0, 24.0, 22.0, 22.0};
-    const double rest = (width - 108.0) / 3.0;
+    table.widths = {37.0, 22.0, 18.0, 15.0};
+    const double rest = (width - 92.0) / 3.0;
     for (int i = 0; i < 3; ++i) table.widths.push_back(rest);
     table.rows.push_back({"quantity", "asked", "", "nominal", "grade 1", "grade 2", "grade 3"});
     for (std::size_t q = 0; q < o.by_grade[0].quantities.size(); ++q) {

@@ -13,7 +13,7 @@ inline constexpr double kDeviations = 3.0;
 /// The normal curve cut off at three standard deviations, as a table of its upper half: from it a number of the curve
 /// is read off for each random word, without a call into a library of mathematics, whose last digits differ between
 /// machines. Nodes are exact to rounding; a straight line between two of them is within 3e-4 standard deviations at
-/// the very end of the curve, within 1e-6 over its inner 98 %.
+/// the very end of the curve, within 1e-5 over its inner 98 %.
 class CutNormal {
   public:
     CutNormal();
