@@ -266,6 +266,8 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
         judged_as(out, std::move(offered).value());
     }
     judge_loads(enquired, offer.changes, out);
+    if (out.is_altered && out.failures.empty() && grade_on_sheet(out.spec) == 0)
+        out.remarks.emplace_back("its loads need tolerances finer than EN 15800 grade 1 (from memory), to be agreed");
     out.fit = fit_of(out);
     return out;
 }
