@@ -221,7 +221,7 @@ std::string common_words(std::span<const Facts> alternatives) {
 std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double width, double row_height) {
     constexpr std::size_t kLots = 3;  ///< side by side on upright A4
     constexpr double kLetter = 10.0;
-    constexpr double kOnce = 18.6;        ///< what is paid once
+    constexpr double kOnce = 20.5;        ///< what is paid once
     constexpr double kPriceShare = 0.36;  ///< of what a lot has
     constexpr double kSetUpShare = 0.32;
     const Facts& facts = alternatives.front();
