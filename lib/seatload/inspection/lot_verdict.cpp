@@ -148,6 +148,14 @@ void remark_on_sorting(LotInspection& lot) {
                           " carry what they must and could be kept, if the maker agrees that the lot is sorted.");
 }
 
+void remark_on_sample(LotInspection& lot) {
+    const auto measured = static_cast<int>(lot.samples.pieces.size());
+    if (lot.plan.every_piece || measured <= lot.plan.size) return;
+    lot.remarks.push_back("The plan takes " + pieces(lot.plan.size) + " and " + std::to_string(measured) +
+                          " were measured: as no more of them may be bad, the lot is judged more strictly than the "
+                          "plan asks.");
+}
+
 void remark_on_order(LotInspection& lot) {
     for (const Judged& j : lot.characteristics) {
         if (!j.sequence) continue;
@@ -184,6 +192,7 @@ LotInspection inspect(const Samples& samples, const std::vector<Characteristic>&
     sort_pieces(lot);
     judge_lot(lot);
     remark_on_sorting(lot);
+    remark_on_sample(lot);
     remark_on_order(lot);
     return lot;
 }

@@ -37,7 +37,8 @@ std::string protection(int lot, int size, int accept, const std::string& what) {
     const int tenth = std::max(1, static_cast<int>(std::lround(0.1 * lot)));
     std::string words = what + " " + std::to_string(size) + " of " + std::to_string(lot) + ", " + allowed(accept) +
                         ": a lot with " + std::to_string(tenth) + " bad (" + percent(static_cast<double>(tenth) / lot) +
-                        ") passes with a chance of " + percent(chance_of_acceptance(lot, tenth, size, accept)) + "; ";
+                        ") passes with a chance of " + chance_text(chance_of_acceptance(lot, tenth, size, accept)) +
+                        "; ";
     if (found > lot) return words + "not even a wholly bad lot is found out with 90 %.";
     return words + "only from " + std::to_string(found) + " bad on (" + percent(static_cast<double>(found) / lot) +
            ") is it found out with 90 % or more.";
@@ -120,7 +121,7 @@ std::string limit_text(const Limits& limits, const std::optional<double>& limit)
 
 std::string chance_text(double chance) {
     constexpr double kLeastTold = 1e-4;
-    return chance < kLeastTold ? "under 0.01 %" : percent(chance, 2);
+    return chance < kLeastTold ? "under 0.01 %" : percent(chance, chance < 0.1 ? 2 : 3);
 }
 
 std::string doubt_text(double expanded) { return expanded > 0.0 ? fixed(expanded, decimals_of(expanded)) : "-"; }

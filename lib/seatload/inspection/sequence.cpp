@@ -6,23 +6,30 @@
 #include <map>
 
 #include <boost/math/distributions/normal.hpp>
-#include <boost/math/special_functions/binomial.hpp>
+#include <boost/math/special_functions/gamma.hpp>
 
 namespace seatload::inspection {
 namespace {
 
 constexpr int kMostExact = 60;
 
-double choose(int n, int k) {
-    if (k < 0 || k > n) return 0.0;
-    return boost::math::binomial_coefficient<double>(static_cast<unsigned>(n), static_cast<unsigned>(k));
+/// Ways to choose, as a share of exp(`log_all`): of many values they are more than a double holds.
+double choose_share(int n, int k, int m, int l, double log_all) {
+    if (k < 0 || k > n || l < 0 || l > m) return 0.0;
+    const auto log_choose = [](double of, double some) {
+        return boost::math::lgamma(of + 1.0) - boost::math::lgamma(some + 1.0) - boost::math::lgamma(of - some + 1.0);
+    };
+    return std::exp(log_choose(n, k) + log_choose(m, l) - log_all);
 }
 
-/// Ways to make just so many runs.
-double ways(int above, int below, int runs) {
+/// Chance of just so many runs.
+double chance_of_runs(int above, int below, int runs) {
     const int k = runs / 2;
-    if (runs % 2 == 0) return 2.0 * choose(above - 1, k - 1) * choose(below - 1, k - 1);
-    return choose(above - 1, k) * choose(below - 1, k - 1) + choose(above - 1, k - 1) * choose(below - 1, k);
+    const double log_all =
+        boost::math::lgamma(above + below + 1.0) - boost::math::lgamma(above + 1.0) - boost::math::lgamma(below + 1.0);
+    if (runs % 2 == 0) return 2.0 * choose_share(above - 1, k - 1, below - 1, k - 1, log_all);
+    return choose_share(above - 1, k, below - 1, k - 1, log_all) +
+           choose_share(above - 1, k - 1, below - 1, k, log_all);
 }
 
 /// Chances of 0, 1, 2 ... pairs in the wrong order among n values.
@@ -88,8 +95,8 @@ void count_runs(const std::vector<double>& values, Sequence& sequence) {
 
 double chance_of_so_few_runs(int above, int below, int runs) {
     double sum = 0.0;
-    for (int r = 2; r <= runs; ++r) sum += ways(above, below, r);
-    return std::min(1.0, sum / choose(above + below, above));
+    for (int r = 2; r <= runs; ++r) sum += chance_of_runs(above, below, r);
+    return std::min(1.0, sum);
 }
 
 double chance_of_trend(int n, long s) {

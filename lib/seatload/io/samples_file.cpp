@@ -20,7 +20,7 @@ namespace {
 using inspection::Kind;
 
 constexpr Span kPieces{1.0, 1'000'000.0, false, "1 to 1000000"};
-constexpr std::size_t kMostRows = 100'000;
+constexpr std::size_t kMostRows = 10'000;
 
 /// Samples as they are being read, and where they stand.
 struct Draft {
@@ -233,7 +233,7 @@ void expect_sense(Document& document, Draft& draft) {
     if (samples.lot_size >= 1 && samples.pieces.size() > static_cast<std::size_t>(samples.lot_size))
         document.error(document.at("lot.pieces"),
                        "there are more pieces measured than the lot has: " + std::to_string(samples.pieces.size()));
-    if (samples.pieces.size() > kMostRows) document.error(document.at("pieces"), "there are more pieces than 100000");
+    if (samples.pieces.size() > kMostRows) document.error(document.at("pieces"), "there are more pieces than 10000");
     if (has_column(draft, SampleColumn::Use::after) && samples.treatment.empty())
         document.error(document.at("after"), "there are values measured again, and nothing says after what",
                        "add [after] and below it for example treatment = \"heat\"");

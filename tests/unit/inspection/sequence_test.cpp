@@ -2,6 +2,7 @@
 #include <seatload/inspection/sequence.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <vector>
 
@@ -77,4 +78,11 @@ TEST_CASE("Two settings one after the other make few runs, and few values none a
     // 2 of 924 orders of six and six: 12! / 6! / 6!
     CHECK_THAT(sequence->few, WithinAbs(2.0 / 924.0, 1e-12));
     CHECK_FALSE(sequence_of({1, 2, 3}).has_value());
+}
+
+// Of n and n values the mean number of runs is n + 1 and the variance n (n - 1)/(2 n - 1) (Wald and Wolfowitz).
+TEST_CASE("The chance of few runs goes over into the normal curve's for thousands of values") {
+    const double n = 5000.0, deviation = std::sqrt(n * (n - 1.0) / (2.0 * n - 1.0));
+    // one deviation below the mean: 15.9 % of the normal curve; a step of one run is 0.8 %
+    CHECK_THAT(chance_of_so_few_runs(5000, 5000, static_cast<int>(n + 1.0 - deviation)), WithinAbs(0.159, 0.008));
 }
