@@ -12,12 +12,20 @@ std::string name_of(const Comparison& all, const JudgedOffer& offer) {
     return all.reply_of(offer).name + ", alternative " + offer.offer.alternative;
 }
 
-/// What makes the spring another one.
+/// What makes the spring another one, in full.
 std::string changes_of(const CounterOffer& spring) {
     std::vector<std::string> words;
-    for (const Difference& each : spring.asked) words.push_back(each.words());
-    for (const Difference& each : spring.adjusted) words.push_back(each.words());
+    for (const auto* differences : {&spring.asked, &spring.adjusted})
+        for (const Difference& each : *differences) words.push_back(each.words());
     return join(words, "; ");
+}
+
+/// The same so short that it has room in the table of revisions of a sheet: "wire, d, L0, quotation A-4417".
+std::string short_change(const CounterOffer& spring, const Maker& maker) {
+    std::vector<std::string> words;
+    for (const auto* differences : {&spring.asked, &spring.adjusted})
+        for (const Difference& each : *differences) words.push_back(each.symbol);
+    return join(words, ", ") + (maker.quotation.empty() ? " as offered" : ", quotation " + maker.quotation);
 }
 
 std::string reason(const Comparison& all, const JudgedOffer& offer) {
@@ -28,6 +36,7 @@ std::string reason(const Comparison& all, const JudgedOffer& offer) {
     if (!maker.date.empty()) words += " of " + maker.date;
     words += "; " + std::string(word(offer.spring.fit)) + "; " + std::to_string(bought.pieces) + " pieces for " +
              lot_text(bought.total) + " " + all.terms.exchange.home + " landed";
+    if (offer.spring.is_altered) words += "; " + changes_of(offer.spring);
     return words;
 }
 
@@ -73,7 +82,10 @@ Result<Spec> chosen_spec(const Comparison& all, const JudgedOffer& offer) {
     spec.why = reason(all, offer);
     spec.quantities = {offer.purchase->pieces};
     if (offer.spring.is_altered)
-        if (Diagnostics wrong = revise(spec, all.terms.date, changes_of(offer.spring)); !wrong.empty()) return wrong;
+        if (Diagnostics wrong =
+                revise(spec, all.terms.date, short_change(offer.spring, all.reply_of(offer).reply.maker));
+            !wrong.empty())
+            return wrong;
     return spec;
 }
 

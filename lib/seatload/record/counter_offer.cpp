@@ -65,9 +65,9 @@ bool is_better(const Built& a, const Built& b) {
 }
 
 /// What changes are made of: names, and values as people write them.
-void note_change(std::vector<Difference>& into, const std::string& name, const std::string& now,
-                 const std::string& before) {
-    if (now != before) into.push_back({name, now, before});
+void note_change(std::vector<Difference>& into, const std::string& name, const std::string& symbol,
+                 const std::string& now, const std::string& before) {
+    if (now != before) into.push_back({name, now, before, symbol});
 }
 
 /// A length cleared of what differences of decimals leave in the last binary digits: it goes into the file of a spec.
@@ -79,8 +79,8 @@ Length required_diameter(const Spec& spec) {
 }
 
 void apply_wire(Spec& spec, const wire::Grade& grade, Length diameter, bool is_catalogued, CounterOffer& out) {
-    note_change(out.asked, "wire", grade.id, spec.wire_grade);
-    note_change(out.asked, "wire diameter d", units::shown_wire(diameter),
+    note_change(out.asked, "wire", "wire", grade.id, spec.wire_grade);
+    note_change(out.asked, "wire diameter d", "d", units::shown_wire(diameter),
                 units::shown_wire(spec.spring.wire_diameter));
     const Length kept = required_diameter(spec);
     spec.spring.wire_diameter = diameter;
@@ -97,25 +97,26 @@ void apply_wire(Spec& spec, const wire::Grade& grade, Length diameter, bool is_c
 void apply_changes(Spec& spec, const AskedChanges& asked, CounterOffer& out) {
     spring::Spring& s = spec.spring;
     if (asked.outside_diameter) {
-        note_change(out.asked, "outside diameter De", millimetres(*asked.outside_diameter),
+        note_change(out.asked, "outside diameter De", "De", millimetres(*asked.outside_diameter),
                     millimetres(cleared(s.outside_diameter())));
         s.mean_diameter = cleared(*asked.outside_diameter - s.wire_diameter);
     }
     if (asked.total_coils) {
-        note_change(out.asked, "total coils nt", shortest(*asked.total_coils), shortest(s.total_coils));
+        note_change(out.asked, "total coils nt", "nt", shortest(*asked.total_coils), shortest(s.total_coils));
         s.total_coils = *asked.total_coils;
     }
     if (asked.free_length) {
-        note_change(out.asked, "free length L0", millimetres(*asked.free_length), millimetres(s.free_length));
+        note_change(out.asked, "free length L0", "L0", millimetres(*asked.free_length), millimetres(s.free_length));
         s.free_length = *asked.free_length;
     }
     if (asked.ends) {
-        note_change(out.asked, "ends", std::string(spring::word(*asked.ends)), std::string(spring::word(s.ends)));
+        note_change(out.asked, "ends", "ends", std::string(spring::word(*asked.ends)),
+                    std::string(spring::word(s.ends)));
         s.ends = *asked.ends;
     }
     if (asked.diameter_grade) {
-        note_change(out.asked, "coil diameter to EN 15800 grade", std::to_string(*asked.diameter_grade),
-                    std::to_string(spec.diameter_grade));
+        note_change(out.asked, "coil diameter to EN 15800 grade", "coil diameter grade",
+                    std::to_string(*asked.diameter_grade), std::to_string(spec.diameter_grade));
         spec.diameter_grade = *asked.diameter_grade;
         spec.limits.diameter_grade = *asked.diameter_grade;
     }
@@ -158,9 +159,9 @@ std::optional<Built> adjusted(const Built& from, bool is_catalogued, const Offer
 }
 
 void tell_adjustment(const Built& before, const Built& after, CounterOffer& out) {
-    note_change(out.adjusted, "free length L0", millimetres(after.spec.spring.free_length),
+    note_change(out.adjusted, "free length L0", "L0", millimetres(after.spec.spring.free_length),
                 millimetres(before.spec.spring.free_length));
-    note_change(out.adjusted, "total coils nt", shortest(after.spec.spring.total_coils),
+    note_change(out.adjusted, "total coils nt", "nt", shortest(after.spec.spring.total_coils),
                 shortest(before.spec.spring.total_coils));
 }
 
@@ -187,7 +188,7 @@ void judge_loads(const Spec& enquired, const AskedChanges& asked, CounterOffer& 
     const int before = grade_on_sheet(enquired);
     if (*asked.load_grade > before)
         out.asked.push_back({"loads to EN 15800 grade", std::to_string(*asked.load_grade),
-                             before == 0 ? "the bounds on the sheet" : std::to_string(before)});
+                             before == 0 ? "the bounds on the sheet" : std::to_string(before), "load grade"});
     judge_load_grade(out.spec, out.spec.seated, *asked.load_grade, out);
     judge_load_grade(out.spec, out.spec.full_travel, *asked.load_grade, out);
 }

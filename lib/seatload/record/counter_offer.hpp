@@ -28,6 +28,7 @@ struct Difference {
     std::string name;
     std::string now;
     std::string before;
+    std::string symbol;  ///< the name in short: "L0"
 
     std::string words() const { return name + ' ' + now + " instead of " + before; }
 };
