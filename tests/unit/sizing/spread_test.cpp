@@ -162,7 +162,7 @@ TEST_CASE("a preferred grade, wire or end comes first while it has half the room
 }
 
 TEST_CASE("on a sliding seat springs half a turn over come before those that lean, which say so") {
-    demand::Requirement requirement = called("latch, whole turns allowed");
+    demand::Requirement requirement = called("latch");
     const Found f = found(requirement, 20);
     REQUIRE_FALSE(f.alternatives.empty());
     CHECK_FALSE(f.alternatives.front().candidate.merit.leans);
