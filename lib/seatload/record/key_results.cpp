@@ -15,7 +15,7 @@ namespace seatload::record {
 namespace {
 
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
-constexpr double kAlike = 2e-6;  // six digits are kept, so the last one may be off by half of itself on both sides
+constexpr double kAlike = 6e-6;  // files keep six digits, the last of which is off by half of itself at most
 constexpr int kDigits = 6;
 constexpr int kUsualGrade = 2;  // EN 15800, taken when none is stated
 

@@ -57,7 +57,7 @@ struct Moved {
     double now = 0.0;
 };
 
-/// Those that differ by more than a share of 2e-6: files keep six digits.
+/// Those that differ by more than a share of 6e-6: files keep six digits.
 std::vector<Moved> moved(const KeyResults& before, const KeyResults& now);
 
 /// The number as files and people see it, six digits and the unit.

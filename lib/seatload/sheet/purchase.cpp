@@ -18,7 +18,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kForAHand = 10.0;  // height of a row to be written in [mm]
+constexpr double kForAHand = 7.6;  // height of a row to be written in [mm]
 
 void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
@@ -35,13 +35,23 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
                 kForAHand});
 }
 
-/// What the maker finds at a glance; the sheet holds.
+/// What the maker finds at a glance, in two halves side by side; the sheet holds.
 void add_spring(PageFlow& flow, const Facts& facts) {
-    constexpr double kName = 80.0;
-    const std::span<const Facts> one(&facts, 1);
-    RuledTable table{{kName, flow.width() - kName}, {{facts.say("purchase.quantity"), facts.say("purchase.value")}}};
-    for (const Comparison& c : comparisons(one))
-        table.rows.push_back({c.unit.empty() ? c.name : c.name + ", " + c.unit, c.values.front()});
+    constexpr double kNameShare = 0.23;
+    const double name = kNameShare * flow.width(), value = (0.5 - kNameShare) * flow.width();
+    const std::vector<Comparison> all = comparisons(std::span<const Facts>(&facts, 1));
+    const std::string quantity = facts.say("purchase.quantity"), amount = facts.say("purchase.value");
+    RuledTable table{{name, value, name, value}, {{quantity, amount, quantity, amount}}};
+    const std::size_t half = (all.size() + 1) / 2;
+    for (std::size_t i = 0; i < half; ++i) {
+        std::vector<std::string> row;
+        for (const std::size_t at : {i, i + half}) {
+            const bool is_there = at < all.size();
+            row.push_back(!is_there ? "" : all[at].unit.empty() ? all[at].name : all[at].name + ", " + all[at].unit);
+            row.push_back(is_there ? all[at].values.front() : "");
+        }
+        table.rows.push_back(std::move(row));
+    }
     flow.headed_table(facts.say("compare.heading_of_one"), table);
     flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
 }
@@ -66,28 +76,30 @@ void add_acceptance(PageFlow& flow, const Facts& facts) {
 }
 
 void add_signatures(PageFlow& flow, const Facts& facts) {
-    const double name = flow.width() - 104.0;
-    const RuledTable table{
-        {name, 30.0, 74.0},
-        {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
-        kForAHand};
-    flow.headed_table(facts.say("purchase.ordered"), table);
-    flow.headed_table(facts.say("purchase.confirmed"), table);
+    const double who = 38.0, date = 30.0, signature = 62.0;
+    flow.table({{who, flow.width() - who - date - signature, date, signature},
+                {{"", facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")},
+                 {facts.say("purchase.ordered"), "", "", ""},
+                 {facts.say("purchase.confirmed"), "", "", ""}},
+                kForAHand});
 }
 
-TitleBlock block_of(const Facts& facts) {
+TitleBlock block_of(const Facts& facts, int sheet, int sheets) {
     const record::Spec& spec = facts.spec;
     TitleBlock block = title_block_of(spec.identity);
     block.title = title(spec, facts.paper.words);
     block.supplementary_title = supplementary_title(spec, facts.paper.words);
     block.document_type = facts.say("document.purchase");
+    block.sheet = sheet;
+    block.sheets = sheets;
     return block;
 }
 
 }  // namespace
 
-Result<Drawing> purchase_order(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables,
-                               const Paper& paper, const Purchase& purchase, const std::string& spec_text) {
+Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire::Grade& grade,
+                                            const tolerance::Tables& tables, const Paper& paper,
+                                            const Purchase& purchase, const std::string& spec_text) {
     const auto known = facts(spec, grade, tables, paper);
     if (!known) return Diagnostics(known.error());
     Diagnostics said = known.error();
@@ -102,24 +114,26 @@ Result<Drawing> purchase_order(const record::Spec& spec, const wire::Grade& grad
     flow.heading(known->say("caution.heading"));
     flow.paragraph(known->say("caution.words"));
     add_signatures(flow, *known);
-    if (flow.pages().size() > 1) return error("the order of this spec has more to say than one page has room for");
-    Drawing page = std::move(flow.pages().front());
-    const Box space = drawing_space(page.width(), page.height());
-    draw_title_block(page, {space.right, space.bottom}, block_of(*known), paper.words);
-    return {std::move(page), std::move(said)};
+    std::vector<Drawing> pages = std::move(flow.pages());
+    const int sheets = static_cast<int>(pages.size());
+    for (int i = 0; i < sheets; ++i) {
+        Drawing& page = pages[static_cast<std::size_t>(i)];
+        const Box space = drawing_space(page.width(), page.height());
+        draw_title_block(page, {space.right, space.bottom}, block_of(*known, i + 1, sheets), paper.words);
+    }
+    return {std::move(pages), std::move(said)};
 }
 
 Result<std::string> purchase_order_pdf(const record::Spec& spec, const wire::Grade& grade,
                                        const tolerance::Tables& tables, const Paper& paper, const Purchase& purchase,
                                        const std::string& spec_text) {
-    auto page = purchase_order(spec, grade, tables, paper, purchase, spec_text);
-    if (!page) return Diagnostics(page.error());
-    const Diagnostics said = page.error();
+    const auto pages = purchase_order(spec, grade, tables, paper, purchase, spec_text);
+    if (!pages) return Diagnostics(pages.error());
+    const Diagnostics said = pages.error();
     const auto known = facts(spec, grade, tables, paper);
     const Wording& words = paper.words;
     const std::string heading = words.say("purchase.heading", {{"title", title(known->spec, words)}});
-    const std::vector<Drawing> pages{std::move(page).value()};
-    auto bytes = write_pdf(pages, {heading, known->spec.identity.owner, words.say("document.purchase_subject"), {}});
+    auto bytes = write_pdf(*pages, {heading, known->spec.identity.owner, words.say("document.purchase_subject"), {}});
     if (!bytes) return Diagnostics(bytes.error());
     return {std::move(bytes).value(), said};
 }

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include <seatload/core/result.hpp>
 #include <seatload/record/spec.hpp>
@@ -20,11 +21,12 @@ struct Purchase {
     std::string date;    ///< of the order, ISO 8601
 };
 
-/// The order of a spec's springs, one page beside the spec's sheet: pieces, dates and price, the spring in brief, what
-/// binds, how the lot is accepted. `spec_text` is the spec attached to the sheet, by whose mark the order names it.
-/// Errors: those of facts(); more to say than the page has room for.
-Result<Drawing> purchase_order(const record::Spec& spec, const wire::Grade& grade, const tolerance::Tables& tables,
-                               const Paper& paper, const Purchase& purchase, const std::string& spec_text);
+/// The order of a spec's springs, a page beside the spec's sheet, seldom two: pieces, dates and price, the spring in
+/// brief, what binds, how the lot is accepted. `spec_text` is the spec attached to the sheet, by whose mark the order
+/// names it. Errors: those of facts(), and a number of the order that is not UTF-8.
+Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire::Grade& grade,
+                                            const tolerance::Tables& tables, const Paper& paper,
+                                            const Purchase& purchase, const std::string& spec_text);
 
 /// The same as the bytes of a PDF.
 Result<std::string> purchase_order_pdf(const record::Spec& spec, const wire::Grade& grade,

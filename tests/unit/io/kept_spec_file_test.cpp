@@ -71,7 +71,7 @@ TEST_CASE("any byte changed above the states of an approved spec is seen") {
     CHECK(altered > 20);
     CHECK(unread > 20);
     for (const std::string& edited :
-         {with(text, "free_length = \"20.3 mm\"", "free_length = \"20.4 mm\""), with(text, "# L0", "# L1"),
+         {with(text, "free_length = \"19.9 mm\"", "free_length = \"20.0 mm\""), with(text, "# L0", "# L1"),
           "# a remark\n" + text, with(text, "right\"  ", "right\"   ")}) {
         const auto kept = read(edited);
         REQUIRE(kept.has_value());
@@ -126,7 +126,7 @@ TEST_CASE("what the program writes is arranged already") {
 }
 
 TEST_CASE("a spec written by hand in the usual order stays as it is") {
-    std::string text = with(test::specimen_text(), "free_length = \"20.3 mm\"", "free_length = \"20.30 mm\"");
+    std::string text = with(test::specimen_text(), "free_length = \"19.9 mm\"", "free_length = \"19.90 mm\"");
     text = with(text, "[duty]\npeened = false  # shot-peened\n\n", "# moves seldom\n");
     CHECK(io::arranged_spec(text, "x.toml", test::wires()).value() == text);
 }
@@ -183,7 +183,7 @@ TEST_CASE("what two specs state otherwise is told by key") {
     const auto found = io::spec_differences(before, after);
     REQUIRE(found.size() == 3);
     CHECK(found[0].key == "spring.free_length");
-    CHECK(found[0].before == "\"20.3 mm\"");
+    CHECK(found[0].before == "\"19.9 mm\"");
     CHECK(found[0].after == "\"20.5 mm\"");
     CHECK(found[1].key == "order.finish");
     CHECK(found[1].after.empty());
