@@ -57,7 +57,7 @@ const Allowed kAllowed[] = {
      [](const Requirement& r) { return Number(r.limits.fewest_active_coils); }},
     {"limits.most_active_coils", 0.0, true},
     {"limits.half_turn_slack", 0.0},
-    {"limits.lean_share", 0.0},
+    {"limits.lean_share", 0.0, false, kAny, [](const Requirement& r) { return Number(r.limits.lean_share); }},
     {"limits.bore_clearance", 0.0, false, kAny,
      [](const Requirement& r) { return Number(in_mm(r.limits.bore_clearance)); }},
     {"limits.rod_clearance", 0.0, false, kAny,
