@@ -73,7 +73,7 @@ class Alterations {
             add(
                 "limits.diameter_grade", "ask for the coil diameter to EN 15800 grade 1",
                 [](Requirement& r) { r.limits.diameter_grade = 1; },
-                rule_called("bore_clearance") | rule_called("rod_clearance"));
+                rule_called("bore_clearance") | rule_called("rod_clearance") | rule_called("lean"));
     }
 
     void grid() {
