@@ -80,14 +80,14 @@ RuledTable outlook_grades_table(const Outlook& o, double width) {
 
 RuledTable outlook_quantities_table(const Outlook& o, double width) {
     RuledTable table;
-    table.widths = {37.0, 22.0, 18.0, 15.0};
+    table.widths = {36.0, 21.0, 18.0, 17.0};
     const double rest = (width - 92.0) / 3.0;
     for (int i = 0; i < 3; ++i) table.widths.push_back(rest);
     table.rows.push_back({"quantity", "asked", "", "nominal", "grade 1", "grade 2", "grade 3"});
     for (std::size_t q = 0; q < o.by_grade[0].quantities.size(); ++q) {
         const OutlookQuantity& first = o.by_grade[0].quantities[q];
         const std::string unit = first.unit.empty() ? "" : " [" + std::string(first.unit) + "]";
-        std::vector<std::string> worst{std::string(first.name) + unit, asked_words(first), "worst case",
+        std::vector<std::string> worst{std::string(first.name) + unit, asked_words(first), "worst",
                                        value_words(first, first.nominal)};
         std::vector<std::string> middle{"", "", "99 of 100", ""};
         for (const OutlookCase& c : o.by_grade) {
