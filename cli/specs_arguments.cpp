@@ -34,7 +34,7 @@ void add_evidence(CLI::App& c, StepOptions& o) {
         ->expected(1)
         ->take_all();
     c.add_option("--keep", o.files, "other evidence: readings, a reply")->option_text("FILE")->expected(1)->take_all();
-    c.add_option("--hours", o.hours, "time in a trial engine [h]")->option_text("HOURS")->check(CLI::NonNegativeNumber);
+    c.add_option("--hours", o.hours, "time in a trial engine [h]")->option_text("HOURS")->check(CLI::Range(0.0, 1e6));
 }
 
 void add_filter(CLI::App& c, SpecsFilter& o) {
@@ -109,7 +109,9 @@ void add_order(CLI::App& specs, SpecsOptions& o) {
     CLI::App& c = add_action(specs, o, "order", "write the papers to order a spec with, again");
     add_spec(c, o);
     add_revision(c, o);
-    c.add_option("--quantity", o.quantity, "pieces; else left open")->option_text("PIECES")->check(CLI::PositiveNumber);
+    c.add_option("--quantity", o.quantity, "pieces; else left open")
+        ->option_text("PIECES")
+        ->check(CLI::Range(1, 10'000'000));
     c.add_option("--number", o.order_number, "number of the order; else left open")->option_text("WORDS");
     c.add_option("--date", o.step.date, "date of the order; else left open")->option_text("DATE");
     c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");

@@ -16,6 +16,7 @@
 namespace seatload::cli {
 namespace {
 
+constexpr int kWideEnough = 100;     // columns, for sizes beside the loads
 constexpr std::size_t kNearest = 3;  // shown when nothing fits
 
 /// A stored spring held against what is looked for.
@@ -47,11 +48,16 @@ std::vector<Judged> judge_all(const std::vector<record::Shelf>& shelves, const r
     return all;
 }
 
-std::string table_text(const std::vector<Judged>& fitting, const record::Sought& sought) {
+std::string table_text(const std::vector<Judged>& fitting, const record::Sought& sought, int width) {
     using enum TextTable::Align;
     const std::size_t loads = sought.requirement ? 2 : sought.loads.size();
-    std::vector<TextTable::Align> columns{left, left, left, right, right, right};
-    std::vector<std::string> head{"spec", "rev", "state", "d mm", "De mm", "L0 mm"};
+    const bool wide = width >= kWideEnough || loads == 0;
+    std::vector<TextTable::Align> columns{left, left, left, right};
+    std::vector<std::string> head{"spec", "rev", "state", "d mm"};
+    if (wide) {
+        columns.insert(columns.end(), {right, right});
+        head.insert(head.end(), {"De mm", "L0 mm"});
+    }
     for (std::size_t i = 0; i < loads; ++i) {
         columns.push_back(right);
         const Length at = sought.requirement ? (i == 0 ? sought.requirement->space.seated_height
@@ -63,12 +69,12 @@ std::string table_text(const std::vector<Judged>& fitting, const record::Sought&
     table.add(head);
     for (const Judged& j : fitting) {
         const record::Spec& spec = j.revision->kept.spec;
-        std::vector<std::string> row{j.shelf->address.text(),
-                                     j.revision->index(),
-                                     std::string(word(j.revision->state)),
-                                     fixed(in_mm(spec.spring.wire_diameter), 2),
-                                     fixed(in_mm(spec.spring.mean_diameter + spec.spring.wire_diameter), 2),
-                                     fixed(in_mm(spec.spring.free_length), 1)};
+        std::vector<std::string> row{j.shelf->address.text(), j.revision->index(), std::string(word(j.revision->state)),
+                                     fixed(in_mm(spec.spring.wire_diameter), 2)};
+        if (wide) {
+            row.push_back(fixed(in_mm(spec.spring.mean_diameter + spec.spring.wire_diameter), 2));
+            row.push_back(fixed(in_mm(spec.spring.free_length), 1));
+        }
         if (loads > 0) row.push_back(fixed(in_newton(j.found.evaluation->seated->load), 2));
         if (loads > 1) row.push_back(fixed(in_newton(j.found.evaluation->full_travel->load), 2));
         table.add(row);
@@ -100,7 +106,7 @@ std::string result_text(const std::vector<Judged>& all, const std::vector<Judged
                                    grouped(all.size()) + " kept springs looked at.",
                                options.width, 2);
     if (!fitting.empty()) {
-        text += table_text(fitting, sought);
+        text += table_text(fitting, sought, options.width);
         return text +
                wrapped("Next: ", "seatload specs show " + fitting.front().shelf->address.text(), options.width, 2);
     }

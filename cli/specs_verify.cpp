@@ -103,19 +103,24 @@ std::string found_text(const Found& found, int width) {
     return text;
 }
 
+std::string looked_at(std::size_t count, std::size_t failed) {
+    if (count == 0) return "Nothing could be looked at.";
+    return grouped(count) + (count == 1 ? " revision" : " revisions") + " looked at: " +
+           (failed == 0 ? "all as they were, and worked out as when they were approved."
+                        : grouped(failed) + " failed.");
+}
+
 std::string summary(const std::vector<Found>& all, std::size_t failed, std::size_t unread, int width) {
     if (all.empty() && unread == 0) return "Nothing to verify.\n";
-    std::string words = grouped(all.size()) + (all.size() == 1 ? " revision" : " revisions") + " looked at: ";
-    words +=
-        failed == 0 ? "all as they were, and worked out as when they were approved." : grouped(failed) + " failed.";
+    std::string words = looked_at(all.size(), failed);
     if (unread != 0) words += " " + grouped(unread) + (unread == 1 ? " file" : " files") + " could not be read.";
     std::string text = wrapped("", words, width, 2);
-    if (failed != 0)
-        text += wrapped(
-            "Next: ",
-            "a changed file is put back as it was, or its change brought in with `seatload specs revise`; where "
-            "results moved, look whether the spring still serves before it is ordered again.",
-            width, 2);
+    if (failed != 0 || unread != 0)
+        text += wrapped("Next: ",
+                        "a changed or torn file is put back as it was, or its change brought in with `seatload specs "
+                        "revise`; where results moved, look whether the spring still serves before it is ordered "
+                        "again.",
+                        width, 2);
     return text;
 }
 

@@ -94,7 +94,15 @@ TEST_CASE("every option that help names is used in some .test file") {
     check_options_are_run("", help);
     const auto commands = commands_in(help);
     REQUIRE(commands.size() >= 4);
-    for (const std::string& command : commands) check_options_are_run(command, output_of({command, "--help"}));
+    for (const std::string& command : commands) {
+        const std::string about = output_of({command, "--help"});
+        check_options_are_run(command, about);
+        for (const std::string& action : commands_in(about)) {
+            INFO(command << " " << action);
+            CHECK(words_run(command).contains(action));
+            check_options_are_run(command, output_of({command, action, "--help"}));
+        }
+    }
 }
 
 TEST_CASE("every rule is kept by a spring and broken by another in the JSON of some .test file") {
