@@ -21,8 +21,7 @@ DemoSpring best_of(const std::string& name) {
     const double n = spring::active_coils(best.ends, best.total_coils);
     const double pitch = spring::pitch(best.ends, best.free_length_mm, wire.d_mm, n);
     const ActiveCoils coils{wire.d_mm, best.mean_diameter_mm, n, pitch, wire.shear_modulus_mpa, wire.young_modulus_mpa};
-    return {name, coils, best.free_length_mm - space.demand.seated_height_mm,
-            best.free_length_mm - space.demand.full_travel_height_mm};
+    return {name, coils, best.free_length_mm - space.demand.full_travel_height_mm};
 }
 
 }  // namespace

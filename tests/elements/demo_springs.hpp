@@ -12,7 +12,6 @@ namespace seatload::test::elements {
 struct DemoSpring {
     std::string requirement;
     ActiveCoils coils;
-    double seated_deflection_mm = 0.0;
     double full_deflection_mm = 0.0;
 };
 

@@ -24,19 +24,15 @@ TEST_CASE("finite elements give the rate of the demo springs within 2 percent") 
     }
 }
 
-TEST_CASE("finite elements give the loads of the demo springs within 5 percent, and never more than the formula") {
+TEST_CASE("finite elements give the loads at full travel within 5 percent, and never more than the formula") {
     need_calculix();
     // With both ends kept from turning the coil widens as it is pressed, up to 1/cos(climb) of D, and so softens by the
     // cube of it: 4 percent at a climb of 9 degrees. F = R s leaves that out.
     for (const DemoSpring& spring : demo_springs()) {
         INFO(spring.requirement);
-        const auto found = press(spring.coils, Head::on_axis,
-                                 {{spring.seated_deflection_mm, false}, {spring.full_deflection_mm, false}});
-        REQUIRE(found.size() == 2);
-        for (const StageResult& stage : found) {
-            const double load = rate_n_mm(spring.coils) * stage.deflection_mm;
-            CHECK_THAT(stage.load_n, WithinRel(load, 0.05));
-            CHECK(stage.load_n < load);
-        }
+        const auto found = press(spring.coils, Head::on_axis, {{spring.full_deflection_mm, false}});
+        const double load = rate_n_mm(spring.coils) * spring.full_deflection_mm;
+        CHECK_THAT(found.at(0).load_n, WithinRel(load, 0.05));
+        CHECK(found[0].load_n < load);
     }
 }
