@@ -182,7 +182,8 @@ std::string unserved(const FamilyView& v, int width) {
     std::vector<std::string> names;
     for (const FamilyMember& member : v.members)
         if (member.run.offers.empty()) names.push_back(member.name);
-    return wrapped("", "No wire and no spring serves " + all_of(v) + ": nothing fits " + listed(names) + " at all.",
+    return wrapped("",
+                   "No wire and no spring serves " + all_of(v) + ", since nothing at all fits: " + listed(names) + ".",
                    width, 2);
 }
 
