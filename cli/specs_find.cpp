@@ -103,7 +103,7 @@ std::string result_text(const std::vector<Judged>& all, const std::vector<Judged
     const std::string wanted = sought_words(options.find);
     std::string text = wrapped("",
                                (wanted.empty() ? "" : wanted + ": ") + grouped(fitting.size()) + " of " +
-                                   grouped(all.size()) + " kept springs looked at.",
+                                   grouped(all.size()) + " kept springs serve.",
                                options.width, 2);
     if (!fitting.empty()) {
         text += table_text(fitting, sought, options.width);
