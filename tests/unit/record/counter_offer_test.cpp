@@ -80,7 +80,6 @@ TEST_CASE("An offer that asks for nothing, or for what stands on the sheet, is t
     offer.changes.free_length = spec().spring.free_length;
     offer.changes.total_coils = spec().spring.total_coils;
     offer.changes.ends = spec().spring.ends;
-    offer.changes.load_grade = 1;
     const CounterOffer same = judged(offer);
     CHECK(same.asked.empty());
     CHECK_FALSE(same.is_altered);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/quotes_sheet.hpp>
 
+#include <seatload/sizing/spread.hpp>
 #include <support/check.hpp>
 
 #include "drawn_plot.hpp"
@@ -30,9 +31,29 @@ record::NamedReply reply(const std::string& firm) {
     return named;
 }
 
-/// Invented offers for the latch's specimen, whose bounds are wide: it fits its own spec.
+/// The best spring of one wire for an invented latch.
+const record::Spec& fitting_spec() {
+    static const record::Spec spec = [] {
+        demand::Requirement r;
+        r.identity = {"Ottermere M14", "ahead latch plunger",  "OT-14-0312", "A",
+                      "2024-05-02",    "Harbour Engine Works", "J. Hale",    ""};
+        r.limits = demand::school_defaults(spring::School::en_13906);
+        r.space.bore = demand::Fit{9.0 * mm, 9.05 * mm, 9.0 * mm};
+        r.space.seated_height = 15.0 * mm;
+        r.space.full_travel_height = 9.0 * mm;
+        r.seated_load = {4.8 * newton, 6.5 * newton};
+        r.full_travel_load = {std::nullopt, 13.5 * newton};
+        r.wire.grades = {"EN10270-2-FDSiCr"};
+        r.wire.diameters = {0.7 * mm};
+        const sizing::Space space = sizing::search_space(r, wires());
+        return record::specify(r, space, sizing::spread(space, sizing::search(space, tolerances()), 1).at(0), "A");
+    }();
+    return spec;
+}
+
+/// Invented offers for it.
 record::Comparison compared(std::vector<record::NamedReply> replies) {
-    record::Spec spec = specimen(latch());
+    const record::Spec& spec = fitting_spec();
     record::Enquired asked;
     asked.title = spec.title;
     asked.alternatives = {"A"};
@@ -75,7 +96,7 @@ TEST_CASE("the report on quotations says what each offer costs, asks for and fai
     auto open = reply("Maker C");
     open.reply.charges.packing.reset();
     const std::string words = words_on(pages_of(compared({reply("Maker A"), longer, open})));
-    for (const char* said : {"1  Maker A, A", "110.00", "2  Maker C, A", "110.00+", "Maker B, A", "FAILS",
+    for (const char* said : {"1 Maker A, A", "110.00", "2 Maker C, A", "110.00+", "Maker B, A", "FAILS",
                              "free length L0 90 mm", "we wind it longer", "packing", "Local codes", "from memory"}) {
         CAPTURE(said);
         CHECK(words.find(said) != std::string::npos);
