@@ -13,8 +13,12 @@ bool any_of_group(const std::vector<Moved>& all, ResultGroup group) {
     return std::any_of(all.begin(), all.end(), [&](const Moved& m) { return m.kind->group == group; });
 }
 
-std::string change(const Moved& m) {
-    return std::string(m.kind->name) + ' ' + shown(*m.kind, m.before) + " -> " + shown(*m.kind, m.now);
+/// "least tensile strength Rm, shear modulus G": the names of a group.
+std::string names(const std::vector<Moved>& all, ResultGroup group) {
+    std::string out;
+    for (const Moved& m : all)
+        if (m.kind->group == group) out += (out.empty() ? "" : ", ") + std::string(m.kind->name);
+    return out;
 }
 
 /// The key results with the wire data that counted when the spec was approved.
@@ -26,19 +30,21 @@ std::optional<KeyResults> with_wire_of_then(const KeptSpec& kept, const wire::Gr
     return key_results({*evaluation, kept.spec, then, tables}, before.program);
 }
 
+/// Why results moved; `all` are those that did, and what of them is left with the wire data of then tells the rest.
 std::vector<std::string> causes_of(const KeptSpec& kept, const wire::Grade& grade, const tolerance::Tables& tables,
                                    const KeyResults& before, const KeyResults& now, const std::vector<Moved>& all) {
     std::vector<std::string> causes;
-    for (const Moved& m : all)
-        if (m.kind->group == ResultGroup::wire)
-            causes.push_back("the data of wire " + kept.spec.wire_grade + " changed: " + change(m));
-    for (const Moved& m : all)
-        if (m.kind->group == ResultGroup::tolerance) causes.push_back("tolerances changed: " + change(m));
-    if (!any_of_group(all, ResultGroup::spring)) return causes;
+    const bool by_wire = any_of_group(all, ResultGroup::wire);
+    if (by_wire)
+        causes.push_back("the data of wire " + kept.spec.wire_grade + " changed (" + names(all, ResultGroup::wire) +
+                         ")");
     const auto then = with_wire_of_then(kept, grade, tables, before);
-    if (then && any_of_group(moved(before, *then), ResultGroup::spring))
+    const std::vector<Moved> left = then ? moved(before, *then) : all;
+    if (any_of_group(left, ResultGroup::tolerance))
+        causes.push_back("tolerances changed (" + names(left, ResultGroup::tolerance) + ")");
+    if (any_of_group(left, ResultGroup::spring))
         causes.push_back("it is worked out otherwise: by " + before.program + " then, by " + now.program + " now");
-    else if (any_of_group(all, ResultGroup::wire))
+    else if (by_wire)
         causes.push_back("with the wire data of then the spring comes out as it did");
     return causes;
 }
