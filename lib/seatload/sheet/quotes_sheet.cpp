@@ -5,6 +5,7 @@
 #include <array>
 
 #include <seatload/core/diagnostic.hpp>
+#include <seatload/core/text.hpp>
 #include <seatload/record/quotation_words.hpp>
 #include <seatload/sheet/fact_lines.hpp>
 #include <seatload/sheet/page_flow.hpp>
@@ -49,6 +50,16 @@ Path points(const JudgedOffer& offer) {
     return out;
 }
 
+/// The maker and the letter, in one line of the key; the tables have the name in full.
+std::string key_name(const Comparison& all, const JudgedOffer& offer) {
+    constexpr std::size_t kMost = 14;
+    const auto letters = code_points(all.reply_of(offer).name);
+    std::string name;
+    for (std::size_t i = 0; i < letters.size() && i < kMost; ++i) name += letters[i];
+    if (letters.size() > kMost) name += "…";
+    return name + ", " + offer.offer.alternative;
+}
+
 Plot plot_of(const std::vector<const JudgedOffer*>& offers, const Box& box) {
     double most_pieces = 0.0;
     double most_cost = 0.0;
@@ -78,7 +89,7 @@ void draw_costs(Drawing& drawing, const Box& box, const Comparison& all) {
         const Path path = points(*offers[i]);
         if (path.size() > 1) draw_curve(drawing, plot, path, LineKind::narrow);
         for (const Point& point : path) draw_mark(drawing, plot.at(point.x, point.y), kMarks[i]);
-        key.push_back({kMarks[i], all.reply_of(*offers[i]).name + ", " + offers[i]->offer.alternative});
+        key.push_back({kMarks[i], key_name(all, *offers[i])});
     }
     key.push_back({LineKind::hidden, "pieces needed"});
     draw_plot_key(drawing, {box.right - kKeyWidth + 4.0, box.bottom, box.right, box.top - kAxisName}, key);

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 // What the enquiry says.
-#include <seatload/sheet/enquiry.hpp>
-#include <support/check.hpp>
-
 #include <algorithm>
 
+#include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/enquiry_tables.hpp>
 #include <seatload/sheet/page_flow.hpp>
+#include <support/check.hpp>
 
 #include "sheet_words.hpp"
 #include "specimens.hpp"
@@ -45,7 +44,8 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "packing, a lot",
                              "carriage, a lot",
                              "least order value",
-                             "set-up, each lot",
+                             "set-up",
+                             "your quotation no.",
                              "De and ends: 5 pieces, all inside.",
                              "tangle",
                              "Caution",
@@ -126,12 +126,11 @@ TEST_CASE("a reply form stays with its heading", "[sheet]") {
     REQUIRE(pages.has_value());
     int forms = 0;
     for (const sheet::Drawing& page : *pages) {
-        const std::string words = words_of(page);
+        std::string words = words_of(page);
+        std::replace(words.begin(), words.end(), '\n', ' ');  // heads are broken as their columns allow
         for (const int lot : spec.quantities)
-            if (const auto at = words.find('\n' + std::to_string(lot) + " pieces:\n"); at != std::string::npos) {
+            if (words.find(' ' + std::to_string(lot) + " pieces: price each set-up lead time") != std::string::npos)
                 ++forms;
-                CHECK(words.find("price each", at) != std::string::npos);
-            }
     }
     CHECK(forms == static_cast<int>(spec.quantities.size()));
 }

@@ -110,7 +110,7 @@ TEST_CASE("the report on quotations is without a fault of layout, of few offers 
         record::Maker& maker = many.back().reply.maker;
         maker.certificates = "EN 10204 3.1 of the wire, test report of the loads";
         maker.delivery_terms = "free to the goods door, unloaded by you";
-        many.back().reply.offers[0].prices[0].unit_price = Money{1'234'567'800};
+        many.back().reply.offers[0].prices[0].unit_price = Money{1'234'567};
         many.back().reply.offers[0].changes.note = std::string(300, 'w') + ' ' + std::string(40, 'm');
     }
     for (const auto size : {sheet::PaperSize::a4, sheet::PaperSize::letter})
