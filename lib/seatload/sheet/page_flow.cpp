@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <seatload/sheet/frame.hpp>
+#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page.hpp>
 #include <seatload/sheet/title_block.hpp>
 #include <seatload/sheet/word_wrap.hpp>
@@ -45,7 +46,8 @@ void PageFlow::need(double height) {
 void PageFlow::heading(const std::string& words) {
     need(kBeforeHeading + kAfterHeading + kWithHeading);
     if (y_ < room_.top) y_ -= kBeforeHeading;
-    page().add(Text{{room_.left, y_ - kHeadingHeight}, words, kHeadingHeight, Align::left, Face::bold});
+    const Text text{{room_.left, y_ - kHeadingHeight}, words, kHeadingHeight, Align::left, Face::bold};
+    page().add(fitted(text, room_.width()));  // a title in it may be of any length
     y_ -= kAfterHeading - kFlowGap;
 }
 
