@@ -195,8 +195,8 @@ bool fits_with(double objective, double d, double N) {
 
 int count_with(double objective) {
     int count = 0;
-    for (int i = 0; i <= 50; ++i)
-        for (int k = 20; k <= 150; ++k) count += fits_with(objective, 0.05 + 0.0002 * i, 0.1 * k);
+    for (int i = 0; i <= 25; ++i)
+        for (int k = 20; k <= 150; ++k) count += fits_with(objective, 0.05 + 0.0004 * i, 0.1 * k);
     return count;
 }
 
