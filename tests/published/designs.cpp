@@ -65,6 +65,8 @@ Design read_design(const std::string& file, const toml::node& node, const toml::
     const toml::table& table = table_of(node, {"id", "source", "evidence", "wire", "requirement", "answers"});
     const toml::table* wire = wires[text_of(table, "wire")].as_table();
     if (wire == nullptr) fail(node, "no wire of that name");
+    if (const std::set<std::string> known{"seen", "memory", "program"}; !known.contains(text_of(table, "evidence")))
+        fail(node, "evidence is seen, memory or program");
     Design design{file,
                   text_of(table, "id"),
                   text_of(table, "source"),
