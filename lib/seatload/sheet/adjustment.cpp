@@ -36,9 +36,10 @@ Length longest_by_loads(const record::Spec& spec) {
 
 std::string adjustable_quantities(const Facts& facts) {
     const std::string diameter = coil_symbol(facts);
-    if (!facts.diameter_is_adjustable()) return facts.say("adjust.wire");
-    return facts.wire_is_adjustable() ? facts.say("adjust.wire_or_diameter", {{"diameter", diameter}})
-                                      : facts.say("adjust.diameter", {{"diameter", diameter}});
+    const bool wire = facts.wire_is_adjustable() && facts.wire_range;  // what must be asked for is not his to adjust
+    if (!facts.diameter_is_adjustable()) return facts.say(wire ? "adjust.wire" : "adjust.coils");
+    return wire ? facts.say("adjust.wire_or_diameter", {{"diameter", diameter}})
+                : facts.say("adjust.diameter", {{"diameter", diameter}});
 }
 
 std::optional<Amount> longest_free_length(const Facts& facts) {

@@ -66,7 +66,8 @@ void mark_detail(Drawing& drawing, const Detail& detail, Point face, Scale view,
                  bool letter_above) {
     const Point centre = face + view.factor() * detail.centre;
     const double radius = view.factor() * detail.radius;
-    drawing.add(Arc{centre, radius});
+    const Item circle = Arc{centre, radius};
+    drawing.add(circle);
     Point beside = centre + turned({radius + 0.8, 0.0}, letter_above ? 120.0 : 240.0);
     // Under the circle, clear of the extension line that goes down from the left face.
     if (!letter_above) beside = {std::min(beside.x, face.x - 0.8), beside.y - kLetterHeight};
@@ -84,7 +85,8 @@ void draw_detail(Drawing& drawing, const spring::Spring& spring, const Detail& d
     const double radius = scale * detail.radius;
     if (std::abs(detail.centre.y) < 0.5 * detail.radius)
         drawing.line({at.x - radius + 1.0, origin.y}, {at.x + radius - 1.0, origin.y}, LineKind::axis);
-    drawing.add(Arc{at, radius});
+    const Item circle = Arc{at, radius};
+    drawing.add(circle);
     drawing.add(Text{
         {at.x, at.y + radius + 1.6}, words.letter + " (" + detail.scale.text() + ")", kLetterHeight, Align::centre});
     if (words.wire.empty()) return;

@@ -12,7 +12,6 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.2;
 constexpr double kPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
@@ -29,7 +28,7 @@ constexpr std::size_t kRowsWithHeading = 2;  ///< of a table that may be broken,
 
 }  // namespace
 
-PageFlow::PageFlow(PaperSize size) : size_(size) { new_page(); }
+PageFlow::PageFlow(PaperSize size, double pitch) : size_(size), pitch_(pitch) { new_page(); }
 
 void PageFlow::new_page() {
     if (!pages_.empty() && y_ == room_.top) return;
@@ -53,9 +52,9 @@ void PageFlow::heading(const std::string& words) {
 
 void PageFlow::lines(const std::string& words, double indent, const std::string& sign) {
     const auto broken = wrapped(words, room_.width() - indent);
-    need(kPitch * static_cast<double>(broken.size()));
+    need(pitch_ * static_cast<double>(broken.size()));
     for (std::size_t i = 0; i < broken.size(); ++i) {
-        y_ -= kPitch;
+        y_ -= pitch_;
         if (i == 0 && !sign.empty()) page().add(Text{{room_.left, y_ + 0.8}, sign});
         page().add(Text{{room_.left + indent, y_ + 0.8}, broken[i]});
     }
@@ -70,7 +69,7 @@ void PageFlow::point(const std::string& words) { lines(words, 4.0, "–"); }
 
 bool PageFlow::has_room_for(const std::string& words) const {
     const auto count = static_cast<double>(wrapped(words, room_.width()).size());
-    return y_ - kBeforeHeading - kAfterHeading - kPitch * count >= room_.bottom;
+    return y_ - kBeforeHeading - kAfterHeading - pitch_ * count >= room_.bottom;
 }
 
 void PageFlow::headed_table(const std::string& words, const RuledTable& table) {

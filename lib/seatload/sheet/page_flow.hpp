@@ -12,12 +12,15 @@ namespace seatload::sheet {
 
 /// Room left after a paragraph, a table or a figure [mm].
 inline constexpr double kFlowGap = 1.6;
+/// From line to line of text, and where a page must hold more [mm].
+inline constexpr double kFlowPitch = 4.2;
+inline constexpr double kCloseFlowPitch = 3.8;
 
 /// Fills upright pages with headings, text and tables from the top down; a new page is begun when something finds no
 /// room. Room for a title block is kept at the foot of each.
 class PageFlow {
   public:
-    explicit PageFlow(PaperSize size = PaperSize::a4);
+    explicit PageFlow(PaperSize size = PaperSize::a4, double pitch = kFlowPitch);
 
     /// Width of what is written [mm].
     double width() const { return room_.width(); }
@@ -59,6 +62,7 @@ class PageFlow {
     Drawing& page() { return pages_.back(); }
 
     PaperSize size_;
+    double pitch_;  ///< from line to line of text [mm]
     std::vector<Drawing> pages_;
     Box room_;
     double y_ = 0.0;

@@ -19,20 +19,22 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kForAHand = 7.6;  // height of a row to be written in [mm]
+constexpr double kAddress = 9.2;   // the same for names and addresses, in two lines by hand
 
 void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
     flow.paragraph(facts.say("purchase.please_supply",
                              {{"number", drawing_number(facts.spec)}, {"revision", facts.spec.identity.revision}}));
-    const double column = flow.width() / 3.0;
-    flow.table({{column, column, column},
-                {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date")},
-                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date}},
+    const double quarter = flow.width() / 4.0, price = 46.0, third = 0.5 * (flow.width() - price);
+    flow.table({{quarter, quarter, quarter, quarter},
+                {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date"),
+                  facts.say("purchase.wanted_by")},
+                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, ""}},
                 kForAHand});
-    flow.table({{column, column, column},
-                {{facts.say("purchase.price"), facts.say("purchase.wanted_by"), facts.say("purchase.deliver_to")},
-                 {"", "", ""}},
-                kForAHand});
+    flow.table(
+        {{third, third, price},
+         {{facts.say("purchase.maker"), facts.say("purchase.deliver_to"), facts.say("purchase.price")}, {"", "", ""}},
+         kAddress});
 }
 
 /// What the maker finds at a glance, in two halves side by side; the sheet holds.
@@ -42,6 +44,7 @@ void add_spring(PageFlow& flow, const Facts& facts) {
     const std::vector<Comparison> all = comparisons(std::span<const Facts>(&facts, 1));
     const std::string quantity = facts.say("purchase.quantity"), amount = facts.say("purchase.value");
     RuledTable table{{name, value, name, value}, {{quantity, amount, quantity, amount}}};
+    table.naming = {0, 2};
     const std::size_t half = (all.size() + 1) / 2;
     for (std::size_t i = 0; i < half; ++i) {
         std::vector<std::string> row;
@@ -53,7 +56,7 @@ void add_spring(PageFlow& flow, const Facts& facts) {
         table.rows.push_back(std::move(row));
     }
     flow.headed_table(facts.say("compare.heading_of_one"), table);
-    flow.paragraph(facts.say("compare.remark", {{"temperature", facts.figures().temperature({20.0})}}));
+    flow.paragraph(facts.say("purchase.remark", {{"temperature", facts.figures().temperature({20.0})}}));
 }
 
 void add_terms(PageFlow& flow, const Facts& facts, const std::string& spec_text) {
@@ -76,12 +79,25 @@ void add_acceptance(PageFlow& flow, const Facts& facts) {
 }
 
 void add_signatures(PageFlow& flow, const Facts& facts) {
-    const double who = 38.0, date = 30.0, signature = 62.0;
+    const double who = 50.0, date = 26.0, signature = 54.0;
     flow.table({{who, flow.width() - who - date - signature, date, signature},
                 {{"", facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")},
                  {facts.say("purchase.ordered"), "", "", ""},
                  {facts.say("purchase.confirmed"), "", "", ""}},
                 kForAHand});
+}
+
+std::vector<Drawing> laid_out(const Facts& facts, const Purchase& purchase, const std::string& spec_text,
+                              double pitch) {
+    PageFlow flow(facts.paper.size, pitch);
+    add_order(flow, facts, purchase);
+    add_spring(flow, facts);
+    add_terms(flow, facts, spec_text);
+    add_acceptance(flow, facts);
+    flow.heading(facts.say("caution.heading"));
+    flow.paragraph(facts.say("caution.words"));
+    add_signatures(flow, facts);
+    return std::move(flow.pages());
 }
 
 TitleBlock block_of(const Facts& facts, int sheet, int sheets) {
@@ -106,15 +122,11 @@ Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire
     Purchase clean = purchase;
     clean.number = printable_order_number(purchase.number, said);
     if (has_error(said)) return said;
-    PageFlow flow(paper.size);
-    add_order(flow, *known, clean);
-    add_spring(flow, *known);
-    add_terms(flow, *known, spec_text);
-    add_acceptance(flow, *known);
-    flow.heading(known->say("caution.heading"));
-    flow.paragraph(known->say("caution.words"));
-    add_signatures(flow, *known);
-    std::vector<Drawing> pages = std::move(flow.pages());
+    std::vector<Drawing> pages = laid_out(*known, clean, spec_text, kFlowPitch);
+    if (pages.size() > 1) {
+        std::vector<Drawing> close = laid_out(*known, clean, spec_text, kCloseFlowPitch);
+        if (close.size() < pages.size()) pages = std::move(close);
+    }
     const int sheets = static_cast<int>(pages.size());
     for (int i = 0; i < sheets; ++i) {
         Drawing& page = pages[static_cast<std::size_t>(i)];

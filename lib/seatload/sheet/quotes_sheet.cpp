@@ -112,7 +112,27 @@ std::string question(const Comparison& all) {
     return words + ". First come offers whose spring keeps every limit, by what it costs to get that many.";
 }
 
+/// What to order of whom, and what to settle before.
+std::string advice(const Comparison& all, const JudgedOffer& best) {
+    std::string words;
+    if (best.purchase)
+        words += "Buy " + std::to_string(best.purchase->pieces) + " for " +
+                 record::lot_text(best, best.purchase->total) + " " + all.terms.exchange.home +
+                 (best.here_by.empty() ? "" : ", here by " + best.here_by) + ". ";
+    if (best.standing == record::Standing::expired) words += "The offer has expired: ask whether it still holds. ";
+    if (!best.not_stated.empty()) words += "Ask first what is not stated: " + join(best.not_stated, ", ") + ". ";
+    return words;
+}
+
 void add_ranking(PageFlow& flow, const Comparison& all) {
+    const bool has_best = !all.offers.empty() && all.offers.front().rank != 0;
+    if (has_best) {
+        const JudgedOffer& best = all.offers.front();
+        flow.heading("First choice: " + all.reply_of(best).name + ", alternative " + best.offer.alternative);
+        flow.paragraph(advice(all, best) + "What else its maker asks for or remarks stands under its name.");
+    } else {
+        flow.heading("Nothing to order: no offer fits and is priced");
+    }
     flow.heading("The offers, best first");
     flow.paragraph(question(all));
     flow.table(quotes_ranking_table(all, flow.width()));

@@ -72,7 +72,7 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     end_part("Overview");
     for (std::size_t i = 0; i < subjects.size(); ++i) {
         flow.new_page();
-        add_report_part(flow, subjects[i], part_words(subjects[i], i, subjects.size()), !demand);
+        add_report_part(flow, subjects[i], part_words(subjects[i], i, subjects.size()), {demand.has_value(), i > 0});
         end_part(part_words(subjects[i], i, subjects.size()));
     }
     add_sources(flow, subjects, input.sources);

@@ -48,7 +48,7 @@ void add_allowances(Calculation& c, const ReportSubject& s) {
 
 /// Standard deviations of a load, and their shares, once the lot is brought in.
 void add_adjusted(Calculation& c, const std::string& i, const Deviations& u) {
-    c.heading("What moves F" + i + " once the lot is brought in, standard deviations");
+    c.heading("What moves F" + i + " once the lot is brought in, standard deviations", true);
     const double whole = tolerance::together_n(u);
     const auto add = [&](const std::string& key, const std::string& name, const std::string& formula, Influence which) {
         c.step("u_" + i + key, name, formula, part(u, which), "N", kSlope, Trust::derived);
@@ -70,7 +70,7 @@ void add_adjusted(Calculation& c, const std::string& i, const Deviations& u) {
 
 /// Standard deviations of a load when nobody brings a lot in.
 void add_as_made(Calculation& c, const ReportSubject& s, const std::string& i, const Deviations& v) {
-    c.heading("What moves F" + i + " when nobody brings the lot in, standard deviations");
+    c.heading("What moves F" + i + " when nobody brings the lot in, standard deviations", true);
     const std::string sign = s.order.outside_rules ? " + " : " - ";
     const auto add = [&](const std::string& key, const std::string& name, const std::string& formula, Influence which) {
         c.step("v_" + i + key, name, formula, part(v, which), "N", kSlope, Trust::derived);
@@ -129,7 +129,7 @@ class Corners {
 };
 
 void add_worst_loads(Calculation& c, const ReportSubject& s) {
-    c.heading("Worst case of the loads, lot brought in");
+    c.heading("Worst case of the loads, lot brought in", true);
     Corners corners(c, s);
     for (const bool least : {true, false}) {
         corners.add("1", corners.made().seated, least);

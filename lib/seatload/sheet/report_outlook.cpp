@@ -116,20 +116,16 @@ std::string outlook_verdict(const ReportSubject& s, const Outlook& o) {
            std::to_string(s.spec.diameter_grade) + ": the maker must agree to it, and sort out what breaks it.";
 }
 
-void add_outlook(PageFlow& flow, const ReportSubject& s) {
-    const auto outlook = s.outlook ? s.outlook : record::spec_outlook(s.spec, s.grade, s.requirement, s.tables);
-    if (!outlook) return;
-    flow.headed_table("What share of springs meets the demand, by EN 15800 grade",
-                      outlook_grades_table(*outlook, kReportWidth));
-    flow.paragraph(outlook_verdict(s, *outlook));
-    flow.headed_rows("Worst case and simulation, the lot brought in", outlook_quantities_table(*outlook, kReportWidth));
+namespace {
+
+void add_assumptions(PageFlow& flow, const Outlook& outlook) {
     flow.point(
         "Worst case: the least and the most over all corners of the tolerances (wire, modulus, coil diameter of "
         "lot and piece, coils, free length), with F = R (" +
         with_sub("L", "0") +
         " − L) and each limit's own "
         "formula. Simulated: " +
-        grouped(static_cast<unsigned long long>(outlook->by_grade[0].springs)) +
+        grouped(static_cast<unsigned long long>(outlook.by_grade[0].springs)) +
         " springs a grade from a fixed seed; 99 of 100 lie in the range told. Both loads are cold and new, what "
         "must be there hot and after load loss raised.");
     flow.point(
@@ -139,6 +135,18 @@ void add_outlook(PageFlow& flow, const ReportSubject& s) {
     flow.point(
         "A spring meets the demand when it keeps every limit in the table. Index, grinding, half a turn over, lean and "
         "rocking on the seats are not counted anew for each spring.");
+}
+
+}  // namespace
+
+void add_outlook(PageFlow& flow, const ReportSubject& s, bool with_assumptions) {
+    const auto outlook = s.outlook ? s.outlook : record::spec_outlook(s.spec, s.grade, s.requirement, s.tables);
+    if (!outlook) return;
+    flow.headed_table("What share of springs meets the demand, by EN 15800 grade",
+                      outlook_grades_table(*outlook, kReportWidth));
+    flow.paragraph(outlook_verdict(s, *outlook));
+    flow.headed_rows("Worst case and simulation, the lot brought in", outlook_quantities_table(*outlook, kReportWidth));
+    if (with_assumptions) add_assumptions(flow, *outlook);
 }
 
 }  // namespace seatload::sheet

@@ -16,7 +16,8 @@ RuledTable outlook_quantities_table(const sizing::Outlook& outlook, double width
 /// Which grade keeps 99 %, and whether the grade ordered does.
 std::string outlook_verdict(const ReportSubject& subject, const sizing::Outlook& outlook);
 
-/// Both tables, the verdict and what is taken for granted; nothing when the spring does not press on both seats.
-void add_outlook(PageFlow& flow, const ReportSubject& subject);
+/// Both tables, the verdict and, unless told before, what is taken for granted; nothing when the spring does not press
+/// on both seats.
+void add_outlook(PageFlow& flow, const ReportSubject& subject, bool with_assumptions);
 
 }  // namespace seatload::sheet

@@ -152,11 +152,12 @@ void add_histograms(PageFlow& flow, const ReportSubject& s, const ReportSimulati
     }
 }
 
-void add_simulation(PageFlow& flow, const ReportSubject& s) {
+void add_simulation(PageFlow& flow, const ReportSubject& s, bool with_assumptions) {
     const ReportSimulation simulation = simulated(s);
     flow.headed_table("Loads of springs made to the drawing, simulated",
                       simulation_model_table(s, simulation, kReportWidth));
-    for (const std::string& words : simulation_assumptions(simulation)) flow.point(words);
+    if (with_assumptions)
+        for (const std::string& words : simulation_assumptions(simulation)) flow.point(words);
     flow.headed_table("What share is good", simulation_result_table(simulation, kReportWidth));
     add_histograms(flow, s, simulation);
 }
@@ -187,17 +188,23 @@ void add_fatigue(PageFlow& flow, const ReportSubject& s) {
 
 void add_steps(PageFlow& flow, const StepGroup& group) { flow.headed_rows(group.heading, steps_table(group)); }
 
-void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& name, bool with_demand) {
+void add_report_part(PageFlow& flow, const ReportSubject& s, const std::string& name, const ToldBefore& before) {
     flow.heading(name);
     const std::string why = s.spec.why.empty() ? "" : "; why it is here: " + s.spec.why;
     flow.paragraph("Wire " + s.grade.id + ", d " + units::shown_wire(s.spec.spring.wire_diameter) + why + ".");
     const auto groups = report_steps(s);
-    for (std::size_t i = with_demand ? 0 : 1; i < groups.size(); ++i) add_steps(flow, groups[i]);
+    for (std::size_t i = before.demand ? 1 : 0; i < groups.size(); ++i)
+        if (!before.methods || !groups[i].stands_in_tables) add_steps(flow, groups[i]);
+    if (before.methods)
+        flow.paragraph(
+            "What moves the loads, and their worst case, is reckoned as for the first spring of this report; what "
+            "comes of it stands in the tables below. `seatload report` with this spring's spec alone prints each "
+            "line.");
     add_limits(flow, s);
     add_diagram(flow, s);
     add_fatigue(flow, s);
-    add_outlook(flow, s);
-    add_simulation(flow, s);
+    add_outlook(flow, s, !before.methods);
+    add_simulation(flow, s, !before.methods);
 }
 
 }  // namespace seatload::sheet

@@ -15,8 +15,13 @@ inline constexpr double kReportWidth = 174.0;
 /// A group of a calculation under its heading.
 void add_steps(PageFlow& flow, const StepGroup& group);
 
-/// All that is told of one spring: its calculation, its limits, and its figures. What is demanded, the first group of
-/// report_steps(), is left out when it was told before.
-void add_report_part(PageFlow& flow, const ReportSubject& subject, const std::string& name, bool with_demand);
+/// What a part need not say, because an earlier one of the report did.
+struct ToldBefore {
+    bool demand = false;   ///< the first group of report_steps()
+    bool methods = false;  ///< how tolerances are followed through to the loads, and what is taken for granted there
+};
+
+/// All that is told of one spring: its calculation, its limits, and its figures.
+void add_report_part(PageFlow& flow, const ReportSubject& subject, const std::string& name, const ToldBefore& before);
 
 }  // namespace seatload::sheet

@@ -101,7 +101,9 @@ std::string symbol_of_key(std::string_view key) {
     return bar == std::string_view::npos ? head : with_sub(head, key.substr(bar + 1));
 }
 
-void Calculation::heading(std::string words) { groups_.push_back({std::move(words), {}}); }
+void Calculation::heading(std::string words, bool stands_in_tables) {
+    groups_.push_back({std::move(words), {}, stands_in_tables});
+}
 
 const Calculation::Number& Calculation::number(const std::string& key) const {
     const auto found = numbers_.find(key);

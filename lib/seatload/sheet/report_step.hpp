@@ -32,6 +32,7 @@ struct Step {
 struct StepGroup {
     std::string heading;
     std::vector<Step> steps;
+    bool stands_in_tables = false;  ///< what comes of it stands in the tables of tolerances and of the simulation too
 
     bool operator==(const StepGroup&) const = default;
 };
@@ -42,7 +43,7 @@ struct StepGroup {
 /// are pi, sqrt, atan, tan, max.
 class Calculation {
   public:
-    void heading(std::string words);
+    void heading(std::string words, bool stands_in_tables = false);
 
     /// A number that is not worked out here.
     void given(const std::string& key, const std::string& name, double value, const std::string& unit,

@@ -12,10 +12,14 @@ namespace {
 constexpr double kPitch = 4.0;
 constexpr double kPad = 1.2;
 
-Face face_of(std::size_t row, std::size_t column) { return row == 0 || column == 0 ? Face::bold : Face::regular; }
+Face face_of(const RuledTable& table, std::size_t row, std::size_t column) {
+    const auto& naming = table.naming;
+    const bool names = row == 0 || std::find(naming.begin(), naming.end(), column) != naming.end();
+    return names ? Face::bold : Face::regular;
+}
 
 std::vector<std::string> cell_lines(const RuledTable& table, std::size_t row, std::size_t column) {
-    return wrapped(table.rows[row][column], table.widths[column] - 2.0 * kPad, kLettering, face_of(row, column));
+    return wrapped(table.rows[row][column], table.widths[column] - 2.0 * kPad, kLettering, face_of(table, row, column));
 }
 
 }  // namespace
@@ -32,7 +36,7 @@ double row_height(const RuledTable& table, std::size_t row) {
 bool has_room_for_words(const RuledTable& table) {
     for (std::size_t row = 0; row < table.rows.size(); ++row)
         for (std::size_t column = 0; column < table.widths.size(); ++column)
-            if (widest_word(table.rows[row][column], kLettering, face_of(row, column)) >
+            if (widest_word(table.rows[row][column], kLettering, face_of(table, row, column)) >
                 table.widths[column] - 2.0 * kPad)
                 return false;
     return true;
@@ -54,7 +58,7 @@ void draw(Drawing& drawing, Point upper_left, const RuledTable& table) {
             double y = top - 0.4;
             for (const std::string& line : cell_lines(table, row, column)) {
                 y -= kPitch;
-                drawing.add(Text{.at = {left + kPad, y + 0.4}, .words = line, .face = face_of(row, column)});
+                drawing.add(Text{.at = {left + kPad, y + 0.4}, .words = line, .face = face_of(table, row, column)});
             }
             left += table.widths[column];
         }

@@ -8,11 +8,13 @@
 
 namespace seatload::sheet {
 
-/// A table with lines round its cells; the first row is its heading, and the first column names the rows.
+/// A table with lines round its cells; the first row is its heading, and its first column, or more, name
+/// what the others hold.
 struct RuledTable {
     std::vector<double> widths;                  ///< of the columns [mm]
     std::vector<std::vector<std::string>> rows;  ///< each with a cell a column; long cells are wrapped
     double least_row_height = 5.2;               ///< of the rows below the heading [mm], more where a hand must write
+    std::vector<std::size_t> naming{0};          ///< the columns of names, in bold
 };
 
 /// Height of one row as drawn [mm].

@@ -251,10 +251,14 @@ Entries wire_entries(const Facts& facts) {
     if (facts.is_aged())
         out.push_back(Named{Status::required, facts.say("wire.bought"),
                             facts.say("wire.bought_as", {{"condition", facts.grade.supplied_as}})});
-    out.push_back(
-        kept_or_adjusted(facts.wire_is_adjustable(), facts.say("wire.diameter"), with_unit(wire_diameter(facts))));
+    // Where every other wire must be asked for, the diameter is no value for him to adjust, nor one that is inspected.
+    const Status wire = facts.wire_range ? Status::adjustable : Status::reference;
+    out.push_back(facts.wire_is_adjustable()
+                      ? Named{wire, facts.say("wire.diameter"), reference(with_unit(wire_diameter(facts)))}
+                      : kept_or_adjusted(false, facts.say("wire.diameter"), with_unit(wire_diameter(facts))));
     if (facts.wire_is_adjustable())
-        out.push_back(Named{Status::adjustable, facts.say("wire.range"), reference(wire_range_words(facts))});
+        out.push_back(Named{wire, facts.say(facts.wire_range ? "wire.range" : "wire.another"),
+                            reference(wire_range_words(facts))});
     if (facts.wire_tolerance)
         out.push_back(Named{Status::reference, facts.say("wire.tolerance"),
                             reference(facts.wire_tolerance->is_firm() ? facts.say("wire.tolerance_of_standard")
@@ -390,7 +394,7 @@ Entries adjust_entries(const Facts& facts) {
 
 Entries order_entries(const Facts& facts) {
     Entries out{Heading{facts.say("order.heading")}};
-    if (!facts.spec.quantities.empty())
+    if (!facts.spec.quantities.empty() && !facts.spec.alternative.empty())  // once chosen, the order says how many
         out.push_back(Paragraph{facts.say("order.lots", {{"lots", quantities(facts.spec)}})});
     out.push_back(required_paragraph(facts.say("order.packing")));
     out.push_back(required_paragraph(facts.say("order.label")));

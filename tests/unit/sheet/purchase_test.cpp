@@ -29,12 +29,28 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
     for (const std::string& part :
          {std::string("Order: Compression spring, ahead latch plunger"), std::string("OT-14-0312/A"),
           std::string("revision A"), std::string("2027-014"), std::string("2027-02-02"), std::string("price agreed"),
-          std::string("M. Brook"), std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
+          std::string("to the maker"), std::string("wanted by"), std::string("M. Brook"),
+          std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
           std::string("5 pieces, all inside"), std::string("Caution"), std::string("Confirmed by the maker")})
         CHECK_THAT(words, ContainsSubstring(part));
     CHECK(words.find("softest") == std::string::npos);
     const std::string open = joined(words_of(drawn(spec, paper(), {}).front()));
     CHECK(open.find("2027-") == std::string::npos);
+}
+
+TEST_CASE("the order of a latch spring stands on one page in every language", "[sheet]") {
+    for (const char* language : {"en", "de", "it"}) {
+        CAPTURE(language);
+        CHECK(drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), kFifty)
+                  .size() == 1);
+    }
+}
+
+TEST_CASE("a sheet that is ordered by asks for no quotation", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    CHECK_THAT(sheet_words(spec), ContainsSubstring("Lots to quote"));
+    spec.alternative.clear();
+    CHECK(sheet_words(spec).find("quot") == std::string::npos);
 }
 
 TEST_CASE("every order goes on a page in every language, seldom on two, and nothing on it meets", "[sheet]") {

@@ -110,6 +110,23 @@ TEST_CASE("the pages of a report after a search keep their layout, however many 
     check_layout(pages_of(wide.input()));
 }
 
+TEST_CASE("a report of several springs follows tolerances through line by line once", "[report]") {
+    const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
+    REQUIRE(latch.specs.size() > 1);
+    const auto count = [](const std::string& words, const std::string& part) {
+        std::size_t found = 0;
+        for (auto at = words.find(part); at != std::string::npos; at = words.find(part, at + 1)) ++found;
+        return found;
+    };
+    const std::string all = words_of(pages_of(latch.input()));
+    CHECK(count(all, "Worst case of the loads, lot brought in") == 1);
+    CHECK(count(all, "Worst case and simulation, the lot brought in") == latch.specs.size());
+    for (const record::Spec& spec : latch.specs) {
+        const std::string alone = words_of(pages_of(input_of({&spec})));
+        CHECK(count(alone, "Worst case of the loads, lot brought in") == 1);
+    }
+}
+
 TEST_CASE("a calculation report says whom it is for, what it rests on, and all that was asked", "[report]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     REQUIRE(latch.specs.size() > 1);
@@ -136,7 +153,7 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
                                "Load and length",
                                "How the simulated loads fall",
                                "of 20000 springs",
-                               "most tolerance room of all",
+                               "widest tolerance room of all",
                                "Alternative A",
                                "Alternative B",
                                "R = G d4/(8 D3 n)",

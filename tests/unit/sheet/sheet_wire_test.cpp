@@ -6,6 +6,7 @@
 #include <support/check.hpp>
 
 #include <seatload/check/evaluation.hpp>
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/sheet_entries.hpp>
@@ -154,8 +155,13 @@ TEST_CASE("a limit that is drawn tighter narrows the wires that may be taken", "
 TEST_CASE("where no other wire serves, the maker is told to ask", "[sheet]") {
     sheet::Facts facts = facts_of(plain_spec());
     CHECK_THAT(named(sheet::wire_entries(facts), "nominal d allowed")->value, ContainsSubstring(" to "));
+    CHECK(named(sheet::wire_entries(facts), "nominal d allowed")->status == sheet::Status::adjustable);
+    CHECK_THAT(sheet::adjustable_quantities(facts), ContainsSubstring("wire diameter d"));
     facts.wire_range.reset();
-    CHECK(named(sheet::wire_entries(facts), "nominal d allowed")->value == "(ask)");
+    CHECK(named(sheet::wire_entries(facts), "another nominal d")->value == "(ask)");
+    CHECK(named(sheet::wire_entries(facts), "another nominal d")->status == sheet::Status::reference);
+    CHECK(named(sheet::wire_entries(facts), "diameter d, uncoiled")->status == sheet::Status::reference);
+    CHECK(sheet::adjustable_quantities(facts).find("wire") == std::string::npos);
     record::Spec spec = plain_spec();
     spec.adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
     CHECK_FALSE(named(sheet::wire_entries(facts_of(spec)), "nominal d allowed").has_value());
