@@ -158,7 +158,8 @@ void draw_marks(Drawing& drawing, const Plot& plot, std::span<const sizing::MapR
         const Point at = places[i].first;
         drawing.add(Line{{at, {plot.box.right + 4.0, heights[i]}}, LineKind::narrow, false});
         drawing.add(Disc{at, 1.1, 1.0});
-        drawing.add(Arc{at, 1.1, LineKind::wide});
+        const Item ring = Arc{at, 1.1, LineKind::wide};
+        drawing.add(ring);
         drawing.add(Text{.at = {plot.box.right + 5.0, heights[i] - 0.5 * kLettering},
                          .words = places[i].second,
                          .face = Face::bold});

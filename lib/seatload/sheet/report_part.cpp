@@ -55,6 +55,7 @@ RuledTable steps_table(const StepGroup& group) {
 void add_limits(PageFlow& flow, const ReportSubject& s) {
     flow.headed_rows("Limits", limits_table(s, kReportWidth));
     flow.paragraph(limits_in_words(s));
+    if (const std::string lean = lean_as_made(s); !lean.empty()) flow.paragraph(lean);
     if (const std::string idle = limits_not_in_play(s); !idle.empty()) flow.paragraph(idle);
 }
 
