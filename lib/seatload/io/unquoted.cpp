@@ -12,6 +12,10 @@ namespace {
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
+bool is_ascii(std::string_view text) {
+    return std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
+
 bool is_key(std::string_view text) {
     return !text.empty() && std::all_of(text.begin(), text.end(), [](char c) {
         return is_digit(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' || c == '-' || c == '.' ||
@@ -103,6 +107,7 @@ std::optional<std::string> mended_value(std::string_view value) {
 
 std::string with_plain_quotes(std::string_view text) {
     constexpr std::array<std::string_view, 10> kTypographic{"“", "”", "„", "‟", "«", "»", "‘", "’", "‚", "‛"};
+    if (is_ascii(text)) return std::string(text);
     std::string plain;
     for (const std::string& letter : code_points(text))
         plain += std::find(kTypographic.begin(), kTypographic.end(), letter) != kTypographic.end() ? "\"" : letter;
