@@ -103,6 +103,18 @@ void make_papers(const Benched& benched, const References& refs, const BenchOpti
     if (bytes) papers.push_back({path, std::move(bytes).value()});
 }
 
+/// What to do with the spring files; nothing without any.
+std::string what_next(const std::vector<Paper>& papers, int width) {
+    for (const Paper& paper : papers)
+        if (paper.path.extension() == ".toml")
+            return next_text(
+                "`seatload check " + paper.path.string() +
+                    " -r REQUIREMENT` holds it against what is wanted; `seatload budget PLUNGER` works out "
+                    "what that is.",
+                width);
+    return {};
+}
+
 /// Two papers of one name, from files of springs that are called alike.
 Diagnostics name_clashes(const std::vector<Paper>& papers) {
     Diagnostics wrong;
@@ -150,7 +162,7 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
             out << (&benched == &all.front() ? "" : "\n") << bench_text(view, options.width);
     }
     if (options.json) out << array.dump(2) << '\n';
-    if (!options.json && !papers.empty()) out << written_text(papers);
+    if (!options.json && !papers.empty()) out << written_text(papers) << what_next(papers, options.width);
     return kDone;
 }
 

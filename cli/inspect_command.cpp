@@ -151,6 +151,14 @@ Result<std::vector<Paper>> papers_of(const InspectOptions& options, const Inspec
         said};
 }
 
+/// Where the record of the lot belongs.
+std::string what_next(const std::vector<Paper>& papers, inspection::Verdict verdict, int width) {
+    const std::string& record = papers.back().path.string();
+    const std::string keep = "`seatload specs evidence SPEC --lot " + record + "` keeps it with a spec of the library";
+    if (verdict != inspection::Verdict::accept) return next_text(keep + '.', width);
+    return next_text(keep + "; `seatload specs approve`, with the same, approves one on trial by it.", width);
+}
+
 }  // namespace
 
 int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& err) {
@@ -176,7 +184,8 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
     const InspectView view{options.samples, graded->spec, sha256, inspected->lot, inspected->forecast};
     out << (options.json ? inspect_json(view).dump(2) + '\n' : inspect_text(view, options.width));
-    if (!options.json && !papers.empty()) out << written_text(papers);
+    if (!options.json && !papers.empty())
+        out << written_text(papers) << what_next(papers, inspected->lot.verdict, options.width);
     return inspected->lot.verdict == inspection::Verdict::accept ? kDone : kNothingFits;
 }
 

@@ -76,11 +76,22 @@ std::string none_words(bool is_any_without) {
     return is_any_without ? " None: agree a tighter tolerance with the maker, or have every spring measured." : "";
 }
 
+/// Which of several keeps most springs at the finest grade: the one with most tolerance room need not.
+std::string keeps_most_words(const std::vector<NamedOutlook>& springs) {
+    if (springs.size() < 2) return {};
+    const auto share = [](const NamedOutlook& s) { return s.outlook.by_grade[0].share(); };
+    const auto most = std::max_element(springs.begin(), springs.end(),
+                                       [&](const auto& a, const auto& b) { return share(a) < share(b); });
+    return most->name + " keeps most at grade 1. Every limit counts here, where room looks at the loads alone. ";
+}
+
+constexpr const char* kStrayWords = " Loads stray by: the dimension that moves them most, and its part in it.";
+
 }  // namespace
 
 std::string kept_words(double share) { return fixed(std::floor(1000.0 * share + 1e-9) / 10.0, 1) + " %"; }
 
-std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width) {
+std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width, bool explains) {
     if (springs.empty()) return {};
     TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right, Align::left, Align::left});
     t.add({"", "grade 1", "grade 2", "grade 3", "99 % at", "breaks first", "loads stray by"});
@@ -94,10 +105,14 @@ std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width) {
     return wrapped("", "Share of springs that meet the whole demand, made to EN 15800 grade 1, 2 or 3:", width, 2) +
            t.text(0) +
            wrapped("",
-                   "99 % at: the coarsest, cheapest grade that keeps 99 %." + none_words(is_any_without) +
-                       " Breaks first: the limit most springs of the next coarser grade break. " +
-                       how_it_is_reckoned(springs.front().outlook),
-                   width, 2);
+                   keeps_most_words(springs) + "99 % at: the coarsest, cheapest grade that keeps 99 %." +
+                       none_words(is_any_without),
+                   width, 2) +
+           (explains ? wrapped("",
+                               std::string("Breaks first: the limit most springs of the next coarser grade break.") +
+                                   kStrayWords + ' ' + how_it_is_reckoned(springs.front().outlook),
+                               width, 2)
+                     : "");
 }
 
 namespace {
@@ -127,7 +142,7 @@ std::string stated_words(const Outlook& o) {
     if (!o.stated) return {};
     const auto& [load, diameter] = o.stated->grades;
     return " As ordered (loads grade " + std::to_string(load) + ", coil diameter grade " + std::to_string(diameter) +
-           "): " + kept_words(o.stated->share()) + (o.stated->keeps() ? ", kept." : ", NOT kept.");
+           "): " + kept_words(o.stated->share()) + (o.stated->keeps() ? "." : ", less than 99 %.");
 }
 
 std::string verdict_words(const Outlook& o) {
@@ -143,7 +158,11 @@ std::string verdict_words(const Outlook& o) {
 std::string outlook_text(const Outlook& o, int width) {
     return wrapped("  ", "What EN 15800's grades do to it:", width, 4) + grades_table(o) +
            wrapped("  ", verdict_words(o), width, 4) + quantities_table(o.recommended()) +
-           wrapped("  ", how_it_is_reckoned(o) + " Loads are cold and new, what must be there in service raised.",
+           wrapped("  ",
+                   std::string("Breaks first: the limit most of the springs break.") + kStrayWords +
+                       " Worst: all "
+                       "tolerances at whichever end harms. " +
+                       how_it_is_reckoned(o) + " Loads are cold and new, what must be there in service raised.",
                    width, 4);
 }
 

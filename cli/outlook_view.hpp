@@ -17,8 +17,9 @@ struct NamedOutlook {
 };
 
 /// One row a spring: share that meets the demand at each grade, the coarsest grade that keeps 99 %, what breaks first
-/// and what moves the loads most. In lines of at most `width` columns; empty without springs.
-std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width);
+/// and what moves the loads most. In lines of at most `width` columns; empty without springs. `explains`: the columns
+/// and how it was reckoned are told below it.
+std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width, bool explains = true);
 
 /// One spring at length: the same for each grade, then every quantity at the grade recommended.
 std::string outlook_text(const sizing::Outlook& outlook, int width);

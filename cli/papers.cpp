@@ -7,6 +7,7 @@
 #include <seatload/core/file.hpp>
 
 #include <cli/session.hpp>
+#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -68,6 +69,8 @@ std::string written_text(const std::vector<Paper>& papers) {
     for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
     return text;
 }
+
+std::string next_text(const std::string& what, int width) { return wrapped("Next: ", what, width, 2); }
 
 int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,
                const std::function<Result<Paper>(const std::string&)>& make, std::ostream& out, std::ostream& err) {

@@ -27,6 +27,9 @@ std::vector<std::filesystem::path> stale_papers(const std::filesystem::path& fol
 /// The papers by name, for people.
 std::string written_text(const std::vector<Paper>& papers);
 
+/// "Next: " and what to do next, in lines of at most `width` columns.
+std::string next_text(const std::string& what, int width);
+
 /// Makes one paper of each file and writes them all, or none when any file is wrong; tells their names on `out`, what
 /// is said of the files on `err`. Returns the exit code.
 int write_each(const std::vector<std::string>& files, const std::filesystem::path& folder,

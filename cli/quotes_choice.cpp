@@ -45,6 +45,10 @@ Result<const record::JudgedOffer*> find_offer(const record::Comparison& all, con
     return error("--choose: there is no offer \"" + words + '"', meant.empty() ? list : meant + "; " + list);
 }
 
+std::string offer_words(const record::Comparison& all, const record::JudgedOffer& offer) {
+    return file_stem(all.reply_of(offer).name) + '/' + lower(offer.offer.alternative);
+}
+
 Result<Paper> chosen_paper(const record::Comparison& all, const record::JudgedOffer& offer,
                            const QuotesOptions& options) {
     auto spec = record::chosen_spec(all, offer);

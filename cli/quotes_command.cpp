@@ -73,6 +73,19 @@ bool has_one_that_fits(const record::Comparison& all) {
     return std::any_of(all.offers.begin(), all.offers.end(), [](const record::JudgedOffer& o) { return o.rank != 0; });
 }
 
+/// How the first of those that fit becomes a spec, or the chosen spec one of the library.
+std::string what_next(const record::Comparison& all, const record::JudgedOffer* chosen,
+                      const std::vector<Paper>& papers, int width) {
+    if (chosen != nullptr && !papers.empty())
+        return next_text("`seatload sheet " + papers.back().path.string() +
+                             "` draws its sheet; `seatload specs add`, or `specs revise` with --with, keeps it.",
+                         width);
+    for (const record::JudgedOffer& offer : all.offers)
+        if (offer.rank == 1)
+            return next_text("the same with --choose " + offer_words(all, offer) + " writes its spec.", width);
+    return {};
+}
+
 }  // namespace
 
 int run_quotes(const QuotesOptions& options, std::ostream& out, std::ostream& err) {
@@ -97,10 +110,13 @@ int run_quotes(const QuotesOptions& options, std::ostream& out, std::ostream& er
     if (has_error(said)) return chosen != nullptr && chosen->rank == 0 ? kNothingFits : kBadInput;
     if (!papers.empty())
         if (const Diagnostics wrong = write_papers(options.output, papers); !wrong.empty()) return refuse(wrong, err);
-    if (options.json)
+    if (options.json) {
         out << quotes_json(*all, options.enquiry).dump(2) << '\n';
-    else
-        out << quotes_text(*all, options.width) << (papers.empty() ? "" : written_text(papers));
+    } else {
+        const std::string next = what_next(*all, chosen, papers, options.width);
+        out << quotes_text(*all, options.width)
+            << (!papers.empty() ? written_text(papers) : std::string(next.empty() ? "" : "\n")) << next;
+    }
     return has_one_that_fits(*all) ? kDone : kNothingFits;
 }
 

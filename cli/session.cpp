@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <cli/session.hpp>
 
+#include <filesystem>
+
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/maker_file.hpp>
 #include <seatload/io/wire_file.hpp>
@@ -42,6 +44,17 @@ Result<References> load_references(const std::string& wire_file, const PaperOpti
     if (!own) return Diagnostics(own.error());
     references.wires = std::move(own).value();
     return references;
+}
+
+Diagnostics not_toml(const std::string& path, std::string_view text) {
+    if (text.starts_with("%PDF-"))
+        return {error_in(path, "this is a PDF, and a text file (TOML) is wanted",
+                         "`seatload sheet --extract` takes the specs out of a sheet or an enquiry")};
+    if (path.ends_with(".csv"))
+        return {error_in(
+            path, "this is a table, and the text file (TOML) that names it is wanted",
+            "readings and samples name theirs so: table = \"" + std::filesystem::path(path).filename().string() + '"')};
+    return {};
 }
 
 Diagnostics placed(Diagnostics diagnostics, const std::string& path) {

@@ -34,11 +34,15 @@ struct References {
 Result<References> load_references(const std::string& wire_file, const PaperOptions& paper = {},
                                    const std::string& maker_file = {});
 
+/// Why a file of this name and beginning is none of TOML that anything could be said of line by line: a PDF, a table.
+Diagnostics not_toml(const std::string& path, std::string_view text);
+
 /// What a reader makes of a file's text.
 template <class Reader>
 auto read_file(const std::string& path, const Reader& reader) -> decltype(reader(std::string_view{}, path)) {
     const auto text = read_text_file(path);
     if (!text) return Diagnostics(text.error());
+    if (Diagnostics wrong = not_toml(path, *text); !wrong.empty()) return wrong;
     return reader(*text, path);
 }
 

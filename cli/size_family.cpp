@@ -197,8 +197,13 @@ std::vector<std::filesystem::path> stale_papers_of(const FamilyView& view, const
     return stale;
 }
 
-std::string text_of(const FamilyMember& member, int width) {
-    if (!member.contradicted) return size_text(member.run.view(), member.run.seconds, width);
+/// What was found of one of them; `explains`: with what the columns of its tables mean.
+std::string text_of(const FamilyMember& member, bool explains, int width) {
+    if (!member.contradicted) {
+        SizeView view = member.run.view();
+        view.explains = explains;
+        return size_text(view, member.run.seconds, width);
+    }
     return wrapped("", member.run.file + ": no spring can do what its plunger asks.", width, 2) +
            contradictions_text(*member.contradicted, width);
 }
@@ -208,8 +213,13 @@ void tell(const FamilyView& view, const std::vector<Paper>& papers, const SizeOp
         out << family_json(view).dump(2) << '\n';
         return;
     }
-    for (const FamilyMember& member : view.members) out << text_of(member, options.width) << '\n';
-    out << family_text(view, options.width) << papers_text(papers, stale_papers_of(view, options, papers));
+    bool is_explained = false;
+    for (const FamilyMember& member : view.members) {
+        out << text_of(member, !is_explained, options.width) << '\n';
+        is_explained = is_explained || !member.run.offers.empty();
+    }
+    out << family_text(view, options.width)
+        << papers_text(papers, stale_papers_of(view, options, papers), options.width);
 }
 
 }  // namespace

@@ -118,13 +118,18 @@ std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& re
     return budget;
 }
 
-std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale) {
+std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale, int width) {
     std::string text;
     if (!papers.empty()) text += "\nPapers written:\n";
     for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
     if (!stale.empty()) text += "\nLeft there by an earlier run, not of this one:\n";
     for (const auto& path : stale) text += "  " + path.string() + '\n';
-    return text;
+    if (papers.empty()) return text;
+    return text + next_text(
+                      "look the sheets through and send the makers the enquiry, in which the form for the reply "
+                      "lies; `seatload quotes ENQUIRY REPLY...` judges what they answer. Specs and calculation "
+                      "are for yourself.",
+                      width);
 }
 
 }  // namespace seatload::cli

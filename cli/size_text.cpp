@@ -227,18 +227,21 @@ std::string order_words(const check::DemandNumbers& demand) {
 
 std::string legend(const SizeView& v, int width) {
     const bool leans = v.space.demand.slides;
+    const std::string ranked = wrapped(
+        "",
+        "Ranked by " + order_words(v.space.demand) + (leans ? ", springs half a turn over first" : "") +
+            "; they are the spread of the " + grouped(v.census.front.size()) + " that no fitting spring betters." +
+            (v.explains ? " \"Of all\" is said of all that fit, \"of these\" of those offered." : ""),
+        width, 2);
+    if (!v.explains) return ranked;
     return wrapped("",
                    "room: how many times the maker's load tolerance (EN 15800 grade " +
                        std::to_string(v.requirement.load_grade) +
                        ", from memory) fits between the loads and their nearest limit, in whole tenths. cost: of the "
-                       "wire, over the cheapest of these. Loads F1 seated and F2 at full travel are cold and new.",
+                       "wire, over the cheapest of these (-: not known). Loads F1 seated and F2 at full travel are "
+                       "cold and new.",
                    width, 2) +
-           wrapped("",
-                   "Ranked by " + order_words(v.space.demand) + (leans ? ", springs half a turn over first" : "") +
-                       "; they are the spread of the " + grouped(v.census.front.size()) +
-                       " that no fitting spring betters. \"Of all\" is said of all that fit, \"of these\" of those "
-                       "offered.",
-                   width, 2);
+           ranked;
 }
 
 std::string offers(const SizeView& v, int width) {
@@ -272,7 +275,7 @@ std::string outlooks(const SizeView& v, int width) {
     std::vector<NamedOutlook> springs;
     for (const Offer& o : v.offers)
         if (o.outlook) springs.push_back({o.spec.alternative, *o.outlook});
-    return springs.empty() ? "" : '\n' + outlooks_text(springs, width);
+    return springs.empty() ? "" : '\n' + outlooks_text(springs, width, v.explains);
 }
 
 }  // namespace

@@ -25,10 +25,23 @@ std::string with_unit(double value, std::string_view unit) {
 
 std::string room_words(double tenths) { return std::isinf(tenths) ? "-" : fixed(tenths / 10.0, 1); }
 
-/// "bore at least", with a mark when it guards against failure; what is told in too many words goes by its key.
+/// Loads and the free length are stated as bounds, that may be called so.
+std::string stated_name(const sizing::Easing& easing) {
+    const bool is_bound = easing.id.starts_with("load.") || easing.id.starts_with("space.free_length");
+    return std::string(easing.name) + (is_bound ? ' ' + std::string(easing.bound) : "");
+}
+
+/// Heights are tried both ways: which one is meant, where no number tells.
+std::string way_words(const sizing::Easing& easing) {
+    if (easing.id.find("_height.") == std::string_view::npos) return {};
+    return easing.bound == "at least" ? ", greater" : ", smaller";
+}
+
+/// "bore", with "at least" or "at most" where a requirement states it as such a bound, and a mark when it guards
+/// against failure; what is told in too many words goes by its key.
 std::string name_of(const sizing::Easing& easing) {
     constexpr std::size_t kMostWords = 36;  // leaves the numbers their columns of 80
-    std::string name = std::string(easing.name) + ' ' + std::string(easing.bound);
+    std::string name = stated_name(easing);
     if (name.size() > kMostWords) name = easing.id.substr(0, easing.id.rfind('.'));
     return name + (easing.is_safeguard ? " *" : "");
 }
@@ -46,9 +59,8 @@ std::string table(const sizing::TightLimits& tight) {
 std::string others(const sizing::TightLimits& tight, int width) {
     if (tight.others.empty()) return {};
     std::vector<std::string> names;
-    for (const sizing::Easing* easing : tight.others)
-        names.push_back(std::string(easing->name) + ' ' + std::string(easing->bound));
-    return wrapped("", "1 % of these alone brings nothing: " + join(names, "; ") + ".", width, 2);
+    for (const sizing::Easing* easing : tight.others) names.push_back(stated_name(*easing) + way_words(*easing));
+    return wrapped("", "1 % of one of these alone brings nothing: " + join(names, "; ") + ".", width, 2);
 }
 
 Json number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }

@@ -35,6 +35,7 @@ struct SizeView {
     std::optional<sizing::HeldSeat> held_seat;      ///< when nothing fits, and would if the seat could not slide
     std::optional<sizing::Shortfall> shortfall;     ///< when nothing fits
     std::optional<sizing::TightLimits> tight = {};  ///< when little fits
+    bool explains = true;                           ///< the columns are explained; once is enough for several
 };
 
 /// For people, in lines of at most `width` columns; `seconds` is the time the search took.

@@ -10,6 +10,8 @@ CLI::App& add_action(CLI::App& specs, SpecsOptions& o, const std::string& name, 
     CLI::App& action = *specs.add_subcommand(name, about);
     action.group("Commands");
     action.fallthrough();  // --library and the like may stand behind the action
+    action.footer("Options of \"seatload specs\" may follow too: --library, --threads,\n--json, --wire-file.\n\n" +
+                  specs.get_footer());
     action.callback([&o, name] { o.action = name; });
     return action;
 }

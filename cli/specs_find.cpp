@@ -100,7 +100,8 @@ std::string nearest_text(std::vector<Judged> missing, int width) {
 
 std::string result_text(const std::vector<Judged>& all, const std::vector<Judged>& fitting,
                         const record::Sought& sought, const SpecsOptions& options) {
-    const std::string wanted = sought_words(options.find);
+    std::string wanted = sought_words(options.find);
+    if (wanted.starts_with("in ") || wanted.starts_with("over ")) wanted.front() -= 'a' - 'A';
     std::string text = wrapped("",
                                (wanted.empty() ? "" : wanted + ": ") + grouped(fitting.size()) + " of " +
                                    grouped(all.size()) + " kept springs serve.",
