@@ -99,6 +99,7 @@ void add_check(CLI::App& app, CheckOptions& o) {
 void add_budget(CLI::App& app, BudgetOptions& o) {
     CLI::App& c = add_command(app, "budget", "work out the loads a plunger leaves its spring");
     c.add_option("PLUNGER", o.plunger, "plunger file, or a requirement with a [plunger]")->required();
+    c.add_option("--spring", o.spring, "spring file, as bench writes it: is it enough?")->option_text("FILE");
     c.add_option("--output,-o", o.output, "folder for what is written; none: only tell")->option_text("FOLDER");
     c.add_flag("--overwrite", o.overwrite, "write over a requirement edited by hand, too");
     c.add_flag("--json", o.json, "write JSON");

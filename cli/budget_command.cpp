@@ -10,6 +10,7 @@
 #include <seatload/io/plunger_requirement.hpp>
 #include <seatload/sheet/pressure_sheet.hpp>
 
+#include <cli/budget_spring.hpp>
 #include <cli/budget_view.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
@@ -40,17 +41,31 @@ Result<std::vector<Paper>> papers_of(const BudgetOptions& options, const record:
     return {std::move(papers), said};
 }
 
+/// What to do with what was found: go on with the requirement, write it, or mend the plunger, as was told above.
+std::string what_next(const BudgetOptions& options, const demand::Budget& budget, const std::vector<Paper>& papers) {
+    if (!budget.is_possible()) return {};
+    if (papers.empty())
+        return '\n' + next_text("with --output FOLDER a requirement to go on with and a pressure sheet are written.",
+                                options.width);
+    return next_text("add to the requirement what else is known of wire and limits, and `seatload size " +
+                         papers.front().path.string() + "` finds the springs.",
+                     options.width);
+}
+
 }  // namespace
 
 int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& err) {
-    const auto file = read_file(options.plunger, io::read_plunger);
-    complain(file.error(), err);
-    if (!file) return kBadInput;
-    const demand::Budget budget = demand::plunger_budget(file->plunger, file->spring);
-    const BudgetView view{options.plunger, *file, budget};
+    auto read = read_file(options.plunger, io::read_plunger);
+    complain(read.error(), err);
+    if (!read) return kBadInput;
+    record::PlungerFile file = std::move(read).value();
+    if (!options.spring.empty())
+        if (const Diagnostics wrong = look_at_spring(options.spring, file); !wrong.empty()) return refuse(wrong, err);
+    const demand::Budget budget = demand::plunger_budget(file.plunger, file.spring);
+    const BudgetView view{options.plunger, file, budget};
     std::vector<Paper> papers;
     if (!options.output.empty()) {
-        auto made = papers_of(options, *file, budget);
+        auto made = papers_of(options, file, budget);
         complain(made.error(), err);
         if (!made) return kBadInput;
         papers = std::move(made).value();
@@ -60,8 +75,8 @@ int run_budget(const BudgetOptions& options, std::ostream& out, std::ostream& er
         out << budget_json(view).dump(2) << '\n';
     else
         out << budget_text(view, options.width);
-    if (!options.json && !papers.empty()) out << written_text(papers);
-    const bool spring_holds = !file->spring || broken_titles(view).empty();
+    if (!options.json) out << (papers.empty() ? "" : written_text(papers)) << what_next(options, budget, papers);
+    const bool spring_holds = !file.spring || broken_titles(view).empty();
     return budget.is_possible() && spring_holds ? kDone : kNothingFits;
 }
 

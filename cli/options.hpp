@@ -41,6 +41,7 @@ struct SizeOptions {
 /// What `seatload budget` was asked for.
 struct BudgetOptions {
     std::string plunger;     ///< plunger file, or a requirement that holds a plunger
+    std::string spring;      ///< file of a spring that the bench found, to be looked at; may be empty
     std::string output;      ///< folder for the requirement; empty: none is written
     bool overwrite = false;  ///< a requirement in the folder that was edited by hand too
     bool json = false;
