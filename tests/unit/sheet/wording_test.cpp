@@ -193,7 +193,7 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     std::string words;
     for (const sheet::Drawing& page : *pages) words += words_of(page);
     for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "je Stück",
-                             "Bescheinigung des Drahtes", "Blocklänge Lc höchstens", "Unterschrift"})
+                             "Drahtbescheinigung", "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
 }
 
