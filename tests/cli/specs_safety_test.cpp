@@ -262,7 +262,12 @@ TEST_CASE("ten thousand specs are listed, searched and verified alike by any num
     begin_ten_thousand(library);
     cli::SpecsOptions o;
     o.library = library.string();
-    for (const std::string action : {"list", "find", "verify"}) {
+    const std::vector<std::pair<std::string, std::string>> told{
+        {"list", "10 000 listed: "},
+        {"find", "10 000 of 10 000 kept"},
+        {"verify", "10 000 revisions looked at: all as they were"},
+    };
+    for (const auto& [action, counted] : told) {
         o.action = action;
         o.find.gives = {"5 N .. 6 N"};
         o.find.at = {"15 mm"};
@@ -274,7 +279,7 @@ TEST_CASE("ten thousand specs are listed, searched and verified alike by any num
         CHECK(one.code == cli::kDone);
         CHECK(two.code == one.code);
         CHECK(two.out == one.out);
-        CHECK_THAT(one.out, ContainsSubstring("10 000"));
+        CHECK_THAT(one.out, ContainsSubstring(counted));
         std::cout << action << " of 10 000 specs: " << fixed(one.seconds, 2) << " s in one thread, "
                   << fixed(two.seconds, 2) << " s in two\n";
     }
