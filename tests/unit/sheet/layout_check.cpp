@@ -52,7 +52,7 @@ Path points_of(const Arc& arc) {
 bool crosses(const Item& item, const Box& box) {
     if (const auto* line = std::get_if<Line>(&item)) return crosses(line->points, line->closed, box);
     if (const auto* arc = std::get_if<Arc>(&item)) return crosses(points_of(*arc), false, box);
-    if (const auto* area = std::get_if<Area>(&item)) return area->grey < 0.7 && crosses(area->points, true, box);
+    if (const auto* area = std::get_if<sheet::Area>(&item)) return area->grey < 0.7 && crosses(area->points, true, box);
     return false;
 }
 

@@ -101,7 +101,8 @@ TEST_CASE("bars of shares are as long as the shares they stand for", "[plot]") {
     draw(page, {30.0, 100.0, 90.0, 120.0}, bars);
     std::vector<double> lengths;
     for (const Item& item : page.items())
-        if (const Area* area = std::get_if<Area>(&item)) lengths.push_back(area->points[1].x - area->points[0].x);
+        if (const sheet::Area* area = std::get_if<sheet::Area>(&item))
+            lengths.push_back(area->points[1].x - area->points[0].x);
     REQUIRE(lengths.size() == 3);
     CHECK_THAT(lengths[1] / lengths[0], WithinRel(0.6, 1e-9));
     CHECK_THAT(lengths[2] / lengths[0], WithinRel(0.4, 1e-9));
