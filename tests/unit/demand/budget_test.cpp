@@ -137,7 +137,7 @@ TEST_CASE("the terms of a limit add up to it, and their shares to one") {
         }
 }
 
-TEST_CASE("wider ranges never widen a band") {
+TEST_CASE("wider ranges never widen a band", "[slow]") {
     test::Dice dice(53);
     for (int i = 0; i < 80; ++i) {
         Plunger p = test::random_plunger(dice);
@@ -180,7 +180,7 @@ TEST_CASE("each cause moves its end of a band one way only") {
     }
 }
 
-TEST_CASE("any pair of loads in the bands brings the plunger home in time") {
+TEST_CASE("any pair of loads in the bands brings the plunger home in time", "[slow]") {
     test::Dice dice(61);
     int looked_at = 0;
     for (int i = 0; i < 150; ++i) {

@@ -32,7 +32,7 @@ std::vector<std::pair<std::string, sheet::Paper>> papers() {
     return out;
 }
 
-TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
+TEST_CASE("no text of a sheet overlaps another, leaves the frame or is crossed by a line", "[sheet][slow]") {
     for (const auto& [name, form] : papers()) {
         for (const Specimen& specimen : specimens()) {
             INFO(name << ": " << specimen.name);
@@ -87,7 +87,7 @@ TEST_CASE("a figure names its plates and dimensions its detail, and in inches ke
     CHECK_THAT(words_of(fine, sheet::Units::metric), ContainsSubstring("\n(Ø0.20)\n"));
 }
 
-TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet]") {
+TEST_CASE("no text of an enquiry overlaps another, leaves the frame or is crossed by a line", "[sheet][slow]") {
     const std::vector<Specimen> all = specimens();
     for (const auto& [name, form] : papers()) {
         if (form.upright) continue;  // the covers are the same

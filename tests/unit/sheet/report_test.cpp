@@ -81,7 +81,8 @@ Sized sized(const std::string& name, const std::vector<std::string>& grades) {
     return sized(name, grades, [](demand::Requirement&) {});
 }
 
-TEST_CASE("no text of a calculation report overlaps another, leaves the frame or is crossed by a line", "[report]") {
+TEST_CASE("no text of a calculation report overlaps another, leaves the frame or is crossed by a line",
+          "[report][slow]") {
     for (const Specimen& specimen : report_specimens()) {
         INFO(specimen.name);
         sheet::ReportInput input = input_of({&specimen.spec});
@@ -91,7 +92,8 @@ TEST_CASE("no text of a calculation report overlaps another, leaves the frame or
     }
 }
 
-TEST_CASE("the pages of a report after a search keep their layout, however many springs and diameters", "[report]") {
+TEST_CASE("the pages of a report after a search keep their layout, however many springs and diameters",
+          "[report][slow]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A313-631-CH900", "ASTM-A228"});
     CHECK(latch.specs.size() > 5);
     check_layout(pages_of(latch.input()));
@@ -110,7 +112,7 @@ TEST_CASE("the pages of a report after a search keep their layout, however many 
     check_layout(pages_of(wide.input()));
 }
 
-TEST_CASE("a report of several springs follows tolerances through line by line once", "[report]") {
+TEST_CASE("a report of several springs follows tolerances through line by line once", "[report][slow]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     REQUIRE(latch.specs.size() > 1);
     const auto count = [](const std::string& words, const std::string& part) {
@@ -170,7 +172,7 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
 }
 
 TEST_CASE("the fatigue picture stands in a report exactly when the duty is cyclic and the wire has endurance values",
-          "[report]") {
+          "[report][slow]") {
     std::size_t with = 0;
     for (const Specimen& specimen : report_specimens()) {
         INFO(specimen.name);

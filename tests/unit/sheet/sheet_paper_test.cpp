@@ -99,7 +99,7 @@ double fullness(const sheet::Drawing& page) {
     return (room.top - lowest) / (room.top - foot);
 }
 
-TEST_CASE("no cover of an enquiry is left with little on it, from 1 to 26 alternatives", "[sheet]") {
+TEST_CASE("no cover of an enquiry is left with little on it, from 1 to 26 alternatives", "[sheet][slow]") {
     record::Spec spec = specimen(latch());
     for (const auto size : {a4, letter}) {
         std::vector<sheet::EnquiryAlternative> alternatives;

@@ -171,7 +171,8 @@ sizing::Census compared(const Requirement& requirement) {
 }  // namespace
 
 TEST_CASE(
-    "on two hundred random grids the search finds what testing every combination finds, with each limit on and off") {
+    "on two hundred random grids the search finds what testing every combination finds, with each limit on and off",
+    "[slow]") {
     std::vector<unsigned long long> biting(switches().size(), 0);
     unsigned with_springs = 0;
     for (unsigned seed = 0; seed < kGrids; ++seed) {

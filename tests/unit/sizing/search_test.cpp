@@ -42,7 +42,7 @@ void check_map(const sizing::Census& census, const test::PlainCount& plain) {
 
 }  // namespace
 
-TEST_CASE("the search finds what testing every combination finds") {
+TEST_CASE("the search finds what testing every combination finds", "[slow]") {
     for (const auto& [name, requirement] : test::varied_requirements()) {
         CAPTURE(name);
         const sizing::Space space = sizing::search_space(requirement, test::wires());
