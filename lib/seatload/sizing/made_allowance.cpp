@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include <seatload/demand/half_turn.hpp>
 #include <seatload/sizing/made_allowance.hpp>
 
 #include <algorithm>
 #include <cmath>
 
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/tolerance/modulus_spread.hpp>
 
