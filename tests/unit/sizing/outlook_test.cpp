@@ -14,6 +14,7 @@
 #include <seatload/tolerance/en15800.hpp>
 #include <support/builtin.hpp>
 #include <support/check.hpp>
+#include <support/spring_a.hpp>
 
 #include "varied_requirements.hpp"
 
@@ -21,6 +22,8 @@ using namespace seatload;
 using sizing::MadeCounter;
 using sizing::MadeQuantity;
 using sizing::MadeTally;
+using test::spring_a;
+using test::wire_a;
 
 namespace {
 
@@ -32,23 +35,6 @@ double share_below(double u) {
     if (u <= -1.0) return 0.0;
     if (u >= 1.0) return 1.0;
     return (cdf(kNormal, 3.0 * u) - (1.0 - end)) / (2.0 * end - 1.0);
-}
-
-/// Spring A of our reference calculations, d 3, D 24, n 6.5, L0 60, in a bore.
-spring::Spring spring_a() {
-    return {3.0 * mm, 24.0 * mm, 8.5, 60.0 * mm, spring::Ends::closed_ground, spring::Hand::right};
-}
-
-wire::Grade wire_a() {
-    wire::Grade grade;
-    grade.id = "own";
-    grade.strength = wire::StrengthGiven{1840.0 * MPa, 0.1 * mm, 10.0 * mm};
-    grade.moduli = {{10.0 * mm, 81500.0 * MPa, 206000.0 * MPa}};
-    grade.density = 7850.0 * kg_per_m3;
-    grade.shear_modulus_loss_per_kelvin = 0.25e-3;
-    grade.service_limit = {120.0};
-    grade.diameter_tolerance = {{10.0 * mm, 0.025 * mm}};
-    return grade;
 }
 
 demand::Requirement requirement_a() {
