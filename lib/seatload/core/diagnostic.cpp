@@ -59,8 +59,9 @@ std::string render_one(const Diagnostic& d, int width) {
     constexpr std::size_t kIndent = 4;
     const std::string hint = "    hint: ";
     const std::string head = where(d.place).empty() ? std::string{} : where(d.place) + ": ";
+    const std::string name = d.id.words.empty() ? std::string{} : " [" + std::string(d.id.words) + ']';
     std::string text =
-        lines(head + (d.severity == Severity::error ? "error: " : "warning: "), d.message, width, kIndent);
+        lines(head + (d.severity == Severity::error ? "error: " : "warning: "), d.message + name, width, kIndent);
     text += quoted(d.source_line, d.place.column);
     if (!d.hint.empty()) text += lines(hint, d.hint, width, hint.size());
     if (!d.related.file.empty()) {
@@ -72,22 +73,35 @@ std::string render_one(const Diagnostic& d, int width) {
 
 }  // namespace
 
-Diagnostic complaint(Severity severity, std::string message, std::string hint) {
+Diagnostic complaint(Severity severity, DiagnosticId id, std::string message, std::string hint) {
     Diagnostic d;
     d.severity = severity;
+    d.id = id;
     d.message = std::move(message);
     d.hint = std::move(hint);
     return d;
 }
 
+Diagnostic complaint(Severity severity, std::string message, std::string hint) {
+    return complaint(severity, DiagnosticId{}, std::move(message), std::move(hint));
+}
+
+Diagnostic error(DiagnosticId id, std::string message, std::string hint) {
+    return complaint(Severity::error, id, std::move(message), std::move(hint));
+}
+
 Diagnostic error(std::string message, std::string hint) {
-    return complaint(Severity::error, std::move(message), std::move(hint));
+    return error(DiagnosticId{}, std::move(message), std::move(hint));
+}
+
+Diagnostic error_in(std::string file, DiagnosticId id, std::string message, std::string hint) {
+    Diagnostic d = error(id, std::move(message), std::move(hint));
+    d.place.file = std::move(file);
+    return d;
 }
 
 Diagnostic error_in(std::string file, std::string message, std::string hint) {
-    Diagnostic d = error(std::move(message), std::move(hint));
-    d.place.file = std::move(file);
-    return d;
+    return error_in(std::move(file), DiagnosticId{}, std::move(message), std::move(hint));
 }
 
 bool has_error(const Diagnostics& diagnostics) {

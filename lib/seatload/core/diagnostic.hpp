@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace seatload {
@@ -17,9 +18,35 @@ struct Place {
 
 enum class Severity { error, warning };
 
+/// The lasting name of one kind of complaint, in small letters and hyphens, which a user can look up; written
+/// `"bare-number"_id`. Wording may change, the name does not.
+struct DiagnosticId {
+    std::string_view words;  ///< empty: no name
+
+    bool operator==(const DiagnosticId&) const = default;
+};
+
+/// True when `words` is a name for a complaint: letters a to z and figures, in words joined by single hyphens.
+constexpr bool is_diagnostic_id(std::string_view words) {
+    char before = '-';
+    for (const char c : words) {
+        const bool plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+        if (!plain && (c != '-' || before == '-')) return false;
+        before = c;
+    }
+    return before != '-';
+}
+
+/// The name of a complaint; one that is no name does not compile.
+consteval DiagnosticId operator""_id(const char* words, std::size_t size) {
+    if (!is_diagnostic_id({words, size})) throw "a complaint is named in small letters and hyphens";
+    return {{words, size}};
+}
+
 /// One complaint about something a user wrote, with where it stands and what would mend it.
 struct Diagnostic {
     Severity severity = Severity::error;
+    DiagnosticId id;
     Place place;
     std::string message;
     std::string hint;          ///< what to write instead; empty when there is nothing useful to say
@@ -32,10 +59,13 @@ struct Diagnostic {
 using Diagnostics = std::vector<Diagnostic>;
 
 /// A complaint without a place: whoever read the file knows where its parts stood.
+Diagnostic complaint(Severity severity, DiagnosticId id, std::string message, std::string hint = {});
 Diagnostic complaint(Severity severity, std::string message, std::string hint = {});
 /// An error without a place.
+Diagnostic error(DiagnosticId id, std::string message, std::string hint = {});
 Diagnostic error(std::string message, std::string hint = {});
 /// An error in a file as a whole.
+Diagnostic error_in(std::string file, DiagnosticId id, std::string message, std::string hint = {});
 Diagnostic error_in(std::string file, std::string message, std::string hint = {});
 
 /// True when at least one of them is an error.
@@ -44,10 +74,10 @@ bool has_error(const Diagnostics& diagnostics);
 /// The diagnostics ordered by file, line and column; equal places keep their order.
 Diagnostics sorted(Diagnostics diagnostics);
 
-/// The text shown to a user: `file:line:col: error: message`, the source line, a caret, the hint and the second place.
-/// At most `limit` diagnostics are written out; a last line counts the rest. Messages and hints are broken at blanks so
-/// that no line is longer than `width` columns (0: never broken), the lines after the first set in; what stands in
-/// quotes, paths and source lines stay whole.
+/// The text shown to a user: `file:line:col: error: message [id]`, the source line, a caret, the hint and the second
+/// place. At most `limit` diagnostics are written out; a last line counts the rest. Messages and hints are broken at
+/// blanks so that no line is longer than `width` columns (0: never broken), the lines after the first set in; what
+/// stands in quotes, paths and source lines stay whole.
 std::string render(const Diagnostics& diagnostics, std::size_t limit = 20, int width = 0);
 
 }  // namespace seatload
