@@ -23,6 +23,8 @@ enum class Severity { error, warning };
 struct DiagnosticId {
     std::string_view words;  ///< empty: no name
 
+    constexpr DiagnosticId() = default;
+    constexpr explicit DiagnosticId(std::string_view name) : words(name) {}  // explicit: no message slips in as a name
     bool operator==(const DiagnosticId&) const = default;
 };
 
@@ -40,7 +42,7 @@ constexpr bool is_diagnostic_id(std::string_view words) {
 /// The name of a complaint; one that is no name does not compile.
 consteval DiagnosticId operator""_id(const char* words, std::size_t size) {
     if (!is_diagnostic_id({words, size})) throw "a complaint is named in small letters and hyphens";
-    return {{words, size}};
+    return DiagnosticId({words, size});
 }
 
 /// One complaint about something a user wrote, with where it stands and what would mend it.
