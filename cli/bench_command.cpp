@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/io/readings_file.hpp>
 #include <seatload/sheet/bench_sheet.hpp>
@@ -71,12 +72,10 @@ Result<std::string> pdf_of(const Benched& benched, const References& refs) {
     return sheet::bench_sheet_pdf(input);
 }
 
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
-
 /// Why there is no spring file of a spring.
 Diagnostic unwritten(const Benched& benched, const BenchedSpring& spring) {
     Diagnostic d =
-        complaint(Severity::warning, "no spring file of \"" + spring.run.name + "\" is written",
+        complaint(Severity::warning, "no-spring-file"_id, "no spring file of \"" + spring.run.name + "\" is written",
                   "it needs wire_diameter, outside_diameter, total_coils and ends, and a wire drawn that thin");
     d.place.file = benched.file;
     return d;
@@ -91,15 +90,15 @@ void make_papers(const Benched& benched, const References& refs, const BenchOpti
         const auto text =
             bench_spring_file(benched.session, spring, fs::path(benched.file).filename().string(), refs.wires);
         if (!text) {
-            add(said, {unwritten(benched, spring)});
+            append(said, {unwritten(benched, spring)});
             continue;
         }
-        if (!options.overwrite) add(said, edits_in_the_way(path, "spring file", "bench"));
+        if (!options.overwrite) append(said, edits_in_the_way(path, "spring file", "bench"));
         papers.push_back({path, sealed(*text, "bench")});
     }
     const fs::path path = folder / (file_stem(fs::path(benched.file).stem().string()) + ".pdf");
     auto bytes = pdf_of(benched, refs);
-    add(said, placed(bytes.error(), path.string()));
+    append(said, placed(bytes.error(), path.string()));
     if (bytes) papers.push_back({path, std::move(bytes).value()});
 }
 
@@ -121,7 +120,8 @@ Diagnostics name_clashes(const std::vector<Paper>& papers) {
     for (std::size_t i = 0; i < papers.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
             if (papers[i].path == papers[j].path)
-                wrong.push_back(error_in(papers[i].path.string(), "two files of readings would write this",
+                wrong.push_back(error_in(papers[i].path.string(), "same-name-out"_id,
+                                         "two files of readings would write this",
                                          "give springs and files names of their own, or a folder with --output"));
     return wrong;
 }
@@ -129,6 +129,7 @@ Diagnostics name_clashes(const std::vector<Paper>& papers) {
 }  // namespace
 
 int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err) {
+    if (const Diagnostics wrong = named_twice(options.readings); !wrong.empty()) return refuse(wrong, err);
     const auto references = load_references(options.wire_file);
     if (!references) return refuse(references.error(), err);
     std::vector<Benched> all;
@@ -138,7 +139,7 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
         auto session = read_file(path, [&](std::string_view text, const std::string& name) {
             return io::read_readings(text, name, references->wires);
         });
-        add(said, session.error());
+        append(said, session.error());
         if (session) all.push_back({path, std::move(session).value(), {}, {}});
     }
     std::vector<Paper> papers;
@@ -147,7 +148,7 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
             work_out(benched, references->wires);
             if (options.papers) make_papers(benched, *references, options, said, papers);
         }
-    add(said, name_clashes(papers));
+    append(said, name_clashes(papers));
     complain(said, err);
     if (has_error(said)) return kBadInput;
     if (!papers.empty())

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include <cli/bench_view.hpp>
+#include <cli/json_words.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -11,21 +12,19 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 /// A number, or null when it has no bound: JSON knows no infinity.
-Json finite(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
-
 template <class Q>
 Json estimate(const bench::Estimate<Q>& e, const std::string& unit) {
     Json json{{"value_" + unit, in_base_unit(e.value)},
               {"standard_" + unit, in_base_unit(e.standard)},
               {"expanded_" + unit, in_base_unit(e.expanded)},
               {"coverage_factor", e.coverage_factor},
-              {"degrees_of_freedom", finite(e.degrees_of_freedom)},
+              {"degrees_of_freedom", finite_or_null(e.degrees_of_freedom)},
               {"budget", Json::array()}};
     for (const bench::Contribution<Q>& c : e.budget)
         json["budget"].push_back({{"name", c.name},
                                   {"standard_" + unit, in_base_unit(c.standard)},
                                   {"share", c.share},
-                                  {"degrees_of_freedom", finite(c.degrees_of_freedom)},
+                                  {"degrees_of_freedom", finite_or_null(c.degrees_of_freedom)},
                                   {"common", c.common}});
     return json;
 }

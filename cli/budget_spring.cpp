@@ -24,7 +24,7 @@ std::optional<Interval<Force>> load_at(const record::Measured& measured, Length 
 }
 
 Diagnostics not_measured(const std::string& spring_file, Length height) {
-    return Diagnostics{error_in(spring_file,
+    return Diagnostics{error_in(spring_file, "no-measured-load"_id,
                                 "no load of this spring was measured at " + shortest(in_mm(height)) + " mm",
                                 "name that height in the readings and put them to `seatload bench` again")};
 }
@@ -41,11 +41,12 @@ Diagnostics look_at_spring(const std::string& spring_file, record::PlungerFile& 
     if (!spring) return spring.error();
     if (!spring->measured)
         return Diagnostics{
-            error_in(spring_file, "this spring was not measured",
+            error_in(spring_file, "not-measured"_id, "this spring was not measured",
                      "`seatload bench` writes a file of one that was; loads known otherwise are stated in the "
                      "plunger file, under [spring]")};
     if (!plunger.space)
-        return Diagnostics{error_in(spring_file, "the plunger does not tell at which heights its spring stands",
+        return Diagnostics{error_in(spring_file, "missing-key"_id,
+                                    "the plunger does not tell at which heights its spring stands",
                                     "state seated_height and full_travel_height under [space]")};
     const auto seated = load_at(*spring->measured, plunger.space->seated_height);
     if (!seated) return not_measured(spring_file, plunger.space->seated_height);

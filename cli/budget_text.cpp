@@ -21,12 +21,12 @@ using Align = TextTable::Align;
 constexpr int kDigits = 4;
 constexpr int kMovingDigits = 3;  // of how it moves: friction is seldom known to more
 
-std::string number(double value, int digits = kDigits) { return significant(value, digits); }
+std::string budget_number(double value, int digits = kDigits) { return significant(value, digits); }
 
 /// Both ends of a range, or the one value.
 std::string range(double low, double high, int digits = kDigits) {
-    const std::string from = number(low, digits);
-    const std::string to = number(high, digits);
+    const std::string from = budget_number(low, digits);
+    const std::string to = budget_number(high, digits);
     return from == to ? from : from + " .. " + to;
 }
 std::string range(const Interval<Force>& r) { return range(in_newton(r.low), in_newton(r.high)); }
@@ -64,9 +64,9 @@ std::string leak_words(const BudgetView& v) {
 std::string margin_words(const demand::BudgetMargins& margins) {
     std::vector<std::string> words;
     if (margins.hold.value > 0.0)
-        words.push_back("mh = " + number(100.0 * margins.hold.value) + " % on what pushes it off its seat");
+        words.push_back("mh = " + budget_number(100.0 * margins.hold.value) + " % on what pushes it off its seat");
     if (margins.release.value > 0.0)
-        words.push_back("mr = " + number(100.0 * margins.release.value) + " % off what the oil pushes with");
+        words.push_back("mr = " + budget_number(100.0 * margins.release.value) + " % off what the oil pushes with");
     return words.empty() ? "Margins: none" : "Margins: " + join(words, ", ");
 }
 
@@ -88,7 +88,7 @@ std::string asked(const BudgetView& v, int width) {
     };
     std::string out = wrapped("", title(v), width, 2);
     out += line("Plunger: " + face_words("seat", p.seat) + "; " + face_words("full", p.full) + "; stroke " +
-                number(in_mm(p.stroke)) + " mm");
+                budget_number(in_mm(p.stroke)) + " mm");
     out += line(leak_words(v)) + line(margin_words(p.margins));
     if (v.budget.self_holding) out += line(self_holding_words(*v.budget.self_holding));
     return out;
@@ -111,7 +111,7 @@ std::string head_of(const demand::BudgetLimit& limit) {
            (limit.bound == demand::Bound::at_least ? ", at least" : ", at most");
 }
 
-std::string newtons(Force force) { return number(in_newton(force)) + " N"; }
+std::string newtons(Force force) { return budget_number(in_newton(force)) + " N"; }
 
 std::string limits(const BudgetView& v) {
     TextTable t({Align::left, Align::left, Align::right});

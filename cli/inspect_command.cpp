@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
@@ -31,8 +32,6 @@ using inspection::Kind;
 
 constexpr const char* kCommand = "inspect";
 
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
-
 inspection::AskedLoad asked(const sheet::Facts& facts, const record::LoadAtLength& load) {
     return {in_mm(load.length), in_newton(load.nominal), in_newton_per_mm(facts.values.rate)};
 }
@@ -46,7 +45,7 @@ Diagnostics use_bench(io::SamplesFile& file, const sheet::Facts& facts, const st
         if (!file.samples.expanded.contains(kind)) {
             const auto expanded = inspection::expanded_of_one_reading(*file.bench, at);
             if (!expanded)
-                return {error_in(path,
+                return {error_in(path, "bench-cannot-tell"_id,
                                  "the bench of \"" + file.bench_file + "\" does not tell what a load at " +
                                      significant(at.height_mm, 6) + " mm is known by",
                                  "state the uncertainty under [uncertainty] instead")};
@@ -58,7 +57,8 @@ Diagnostics use_bench(io::SamplesFile& file, const sheet::Facts& facts, const st
                 const auto found = inspection::load_from_scale(*file.bench, shown->second, at);
                 if (!found)
                     return {error_in(
-                        path, "the bench of \"" + file.bench_file + "\" does not tell the load of piece " + piece.name,
+                        path, "bench-cannot-tell"_id,
+                        "the bench of \"" + file.bench_file + "\" does not tell the load of piece " + piece.name,
                         "give loads in place of what the scale showed")};
                 piece.values[kind] = *found;
             }
@@ -75,7 +75,7 @@ Diagnostics doubts_on(const inspection::Samples& samples, const sheet::Facts& fa
         if (u == samples.expanded.end()) continue;
         const double wanted = 0.1 * in_newton(load->plus + load->minus);
         if (u->second <= wanted * (1.0 + 1e-9)) continue;
-        Diagnostic d = complaint(Severity::warning,
+        Diagnostic d = complaint(Severity::warning, "too-coarse"_id,
                                  "U of the " + std::string(words(kind)) + " is " + significant(u->second, 2) +
                                      " N, and the sheet wants at most " +
                                      sheet::with_unit(sheet::allowed_uncertainty(facts, *load)),
@@ -92,7 +92,8 @@ Diagnostics other_part(const inspection::Samples& samples, const record::Spec& s
     const auto hold = [&](const std::string& said, const std::string& wanted, const std::string& what) {
         if (!said.empty() && said != wanted)
             wrong.push_back(
-                error_in(path, "these samples are of " + what + " \"" + said + "\", the spec is of \"" + wanted + '"',
+                error_in(path, "wrong-spring"_id,
+                         "these samples are of " + what + " \"" + said + "\", the spec is of \"" + wanted + '"',
                          "inspect a lot by the spec it was ordered by"));
     };
     hold(samples.number, spec.identity.number, "number");
@@ -115,13 +116,13 @@ Result<Inspected> judged(const InspectOptions& options, const GradedSpec& graded
     auto samples = read_file(options.samples, [&](std::string_view text, const std::string& name) {
         return io::read_samples(text, name, *tables, refs.wires);
     });
-    add(said, samples.error());
+    append(said, samples.error());
     if (!facts || !samples) return said;
     io::SamplesFile file = std::move(samples).value();
-    add(said, other_part(file.samples, graded.spec, options.samples));
-    add(said, use_bench(file, *facts, options.samples));
+    append(said, other_part(file.samples, graded.spec, options.samples));
+    append(said, use_bench(file, *facts, options.samples));
     if (has_error(said)) return said;
-    add(said, doubts_on(file.samples, *facts, options.samples));
+    append(said, doubts_on(file.samples, *facts, options.samples));
     const inspection::PlanChoice choice =
         file.samples.plan.value_or(sheet::usual_plan(graded.spec, file.samples.lot_size));
     const auto plan = inspection::lot_plan(choice, file.samples.lot_size, *tables);
@@ -175,7 +176,7 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     std::vector<Paper> papers;
     if (options.papers) {
         auto made = papers_of(options, *inspected, graded->spec, sha256, *references);
-        add(said, made.error());
+        append(said, made.error());
         if (!made) return refuse(said, err);
         papers = std::move(made).value();
     }

@@ -15,10 +15,10 @@ using inspection::Finding;
 using inspection::Judged;
 using inspection::LotInspection;
 
-Json number(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
+Json number_or_null(const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); }
 
 Json limits(const inspection::Limits& limits) {
-    return {{"least", number(limits.least)}, {"most", number(limits.most)}};
+    return {{"least", number_or_null(limits.least)}, {"most", number_or_null(limits.most)}};
 }
 
 std::string word(Finding finding) {
@@ -108,7 +108,7 @@ Json plan(const LotInspection& lot) {
 }
 
 Json forecast(const inspection::Forecast& f) {
-    Json json{{"loads", Json::array()}, {"share_good", f.share_good}, {"load_loss", number(f.load_loss)}};
+    Json json{{"loads", Json::array()}, {"share_good", f.share_good}, {"load_loss", number_or_null(f.load_loss)}};
     for (const inspection::LoadForecast& load : f.loads)
         json["loads"].push_back({{"mean_n", load.mean},
                                  {"deviation_within_lot_n", load.within_lot},

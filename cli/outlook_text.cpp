@@ -18,7 +18,7 @@ using sizing::OutlookQuantity;
 constexpr double kWellInside = 10.0;  ///< a reserve beyond which its size says no more
 
 /// In four digits; a reserve without bound, or nearly so, says no number.
-std::string number(double value) {
+std::string outlook_number(double value) {
     if (std::isinf(value)) return "never";
     return significant(value, 4);
 }
@@ -27,7 +27,7 @@ std::string reserve(double value) { return value > kWellInside ? "over 10" : sig
 
 std::string value_words(const OutlookQuantity& q, double value) {
     const bool is_reserve = q.unit.empty() && !q.deviation;
-    return is_reserve ? reserve(value) : number(value);
+    return is_reserve ? reserve(value) : outlook_number(value);
 }
 
 std::string bound_words(const OutlookQuantity& q, const std::optional<double>& bound) {

@@ -19,7 +19,8 @@ std::size_t chosen(const std::string& option, const std::string& word, const std
     const auto found = std::find(choices.begin(), choices.end(), word);
     if (found != choices.end()) return static_cast<std::size_t>(found - choices.begin());
     const std::string meant(trim(did_you_mean(word, choices)));
-    diagnostics.push_back(error(option + ": \"" + word + "\" is not one of " + join(choices, ", "), meant));
+    diagnostics.push_back(
+        error("not-a-choice"_id, option + ": \"" + word + "\" is not one of " + join(choices, ", "), meant));
     return 0;
 }
 
@@ -62,8 +63,8 @@ Result<record::PhraseBook> phrases(const PaperOptions& options) {
 Result<sheet::Paper> make_paper(const PaperOptions& options) {
     Diagnostics diagnostics;
     if (!options.language.empty() && !options.wording.empty())
-        diagnostics.push_back(
-            error("--language and --wording exclude each other", "a wording file names its language itself"));
+        diagnostics.push_back(error("exclusive"_id, "--language and --wording exclude each other",
+                                    "a wording file names its language itself"));
     const bool is_inch = chosen("--units", options.units, {"metric", "inch"}, diagnostics) == 1;
     const bool is_letter = chosen("--paper", options.size, {"a4", "letter"}, diagnostics) == 1;
     auto book = phrases(options);

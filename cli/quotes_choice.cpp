@@ -13,7 +13,7 @@
 namespace seatload::cli {
 namespace {
 
-constexpr const char* kCommand = "quotes";
+constexpr const char* kQuotes = "quotes";
 
 std::string written(const record::Comparison& all, const record::JudgedOffer& offer) {
     return all.reply_of(offer).name + '/' + offer.offer.alternative;
@@ -34,15 +34,18 @@ Result<const record::JudgedOffer*> find_offer(const record::Comparison& all, con
     for (const record::JudgedOffer& offer : all.offers) names.push_back(written(all, offer));
     const std::string list = "there are: " + join(names, ", ");
     if (words.find('/') == std::string::npos)
-        return error("--choose: \"" + words + "\" names no alternative", "write MAKER/ALTERNATIVE; " + list);
+        return error("unknown-offer"_id, "--choose: \"" + words + "\" names no alternative",
+                     "write MAKER/ALTERNATIVE; " + list);
     std::vector<const record::JudgedOffer*> found;
     for (const record::JudgedOffer& offer : all.offers)
         if (is_named(all, offer, words)) found.push_back(&offer);
     if (found.size() == 1) return found.front();
     if (found.size() > 1)
-        return error("--choose: two replies hold an offer \"" + words + '"', "leave out the reply that does not count");
+        return error("ambiguous-name"_id, "--choose: two replies hold an offer \"" + words + '"',
+                     "leave out the reply that does not count");
     const std::string meant = did_you_mean(words, names);
-    return error("--choose: there is no offer \"" + words + '"', meant.empty() ? list : meant + "; " + list);
+    return error("unknown-offer"_id, "--choose: there is no offer \"" + words + '"',
+                 meant.empty() ? list : meant + "; " + list);
 }
 
 std::string offer_words(const record::Comparison& all, const record::JudgedOffer& offer) {
@@ -59,8 +62,8 @@ Result<Paper> chosen_paper(const record::Comparison& all, const record::JudgedOf
                                                            offer.offer.alternative + ' ' + all.reply_of(offer).name) +
                                                  ".toml");
     if (!options.overwrite)
-        if (Diagnostics wrong = edits_in_the_way(path, "spec", kCommand); !wrong.empty()) return wrong;
-    return Paper{path, sealed(io::write_spec(*spec), kCommand)};
+        if (Diagnostics wrong = edits_in_the_way(path, "spec", kQuotes); !wrong.empty()) return wrong;
+    return Paper{path, sealed(io::write_spec(*spec), kQuotes)};
 }
 
 }  // namespace seatload::cli

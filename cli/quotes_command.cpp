@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/append.hpp>
 #include <seatload/io/reply_file.hpp>
 #include <seatload/sheet/quotes_sheet.hpp>
 
@@ -18,8 +19,6 @@
 namespace seatload::cli {
 namespace {
 
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
-
 /// The replies, each held against the enquiry; what is said of them is added to `said`.
 std::vector<record::NamedReply> read_replies(const QuotesOptions& options, const record::Enquired& asked,
                                              Diagnostics& said) {
@@ -27,7 +26,7 @@ std::vector<record::NamedReply> read_replies(const QuotesOptions& options, const
     for (const std::string& path : options.replies) {
         auto reply = read_file(
             path, [&](std::string_view text, const std::string& name) { return io::read_reply(text, name, &asked); });
-        add(said, reply.error());
+        append(said, reply.error());
         if (!reply) continue;
         const std::string& firm = reply->maker.firm;
         replies.push_back({firm.empty() ? std::filesystem::path(path).filename().string() : firm, *reply});
@@ -58,12 +57,12 @@ std::vector<Paper> make_papers(const record::Comparison& all, const record::Judg
         const std::filesystem::path path =
             std::filesystem::path(options.output) / (name.substr(0, name.rfind('-')) + ending);
         auto bytes = sheet::quotes_sheet_pdf({all, refs.english, refs.paper.size});
-        add(said, placed(bytes.error(), path.string()));
+        append(said, placed(bytes.error(), path.string()));
         if (bytes) papers.push_back({path, std::move(bytes).value()});
     }
     if (chosen != nullptr) {
         auto spec = chosen_paper(all, *chosen, options);
-        add(said, spec.error());
+        append(said, spec.error());
         if (spec) papers.push_back(std::move(spec).value());
     }
     return papers;
@@ -89,11 +88,12 @@ std::string what_next(const record::Comparison& all, const record::JudgedOffer* 
 }  // namespace
 
 int run_quotes(const QuotesOptions& options, std::ostream& out, std::ostream& err) {
+    if (const Diagnostics wrong = named_twice(options.replies); !wrong.empty()) return refuse(wrong, err);
     const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
     Diagnostics said;
     const auto all = compared(options, *references, said);
-    add(said, all.error());
+    append(said, all.error());
     if (!all) return refuse(said, err);
     const record::JudgedOffer* chosen = nullptr;
     if (!options.choose.empty()) {
@@ -101,7 +101,7 @@ int run_quotes(const QuotesOptions& options, std::ostream& out, std::ostream& er
         if (!found) return refuse(found.error(), err);
         chosen = *found;
         if (chosen->standing == record::Standing::expired)
-            said.push_back(complaint(Severity::warning,
+            said.push_back(complaint(Severity::warning, "expired-offer"_id,
                                      "the chosen offer expired on " + all->reply_of(*chosen).reply.maker.valid_until,
                                      "let the maker confirm it before you order"));
     }

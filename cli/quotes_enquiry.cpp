@@ -37,7 +37,7 @@ Result<record::Enquired> asked_in(const std::string& form, const std::string& na
     const auto reply = io::read_reply(form, name);
     if (!reply) return Diagnostics(reply.error());
     if (reply->enquiry.alternatives.empty())
-        return error_in(name, "this form does not say which alternatives were enquired for",
+        return error_in(name, "no-spec-attached"_id, "this form does not say which alternatives were enquired for",
                         "give the enquiry as `seatload size` wrote it");
     return reply->enquiry;
 }
@@ -56,7 +56,7 @@ Result<Told> told_by_pdf(const std::string& bytes, const std::string& path) {
         return file.bytes.find(kFormBegins) != std::string::npos;
     });
     if (form == carried->files.end())
-        return error_in(path, "no form for a reply is attached to this PDF",
+        return error_in(path, "no-spec-attached"_id, "no form for a reply is attached to this PDF",
                         "give an enquiry as `seatload size` wrote it");
     sheet::AttachedSpecs specs = sheet::attached_specs(*carried);
     if (!specs.tampered.empty()) return placed(specs.tampered, path);
@@ -95,10 +95,12 @@ Diagnostics not_as_sent(const SentEnquiry& enquiry, const Told& told, const std:
         const record::Spec& spec = enquiry.springs[i].spec;
         together += makers_text(spec);
         if (!told.spec_texts.empty() && !was_sent(spec, told, wires))
-            wrong.push_back(error_in(files[i], "this spec is not the one that was enquired for", kSendAnew));
+            wrong.push_back(
+                error_in(files[i], "not-the-enquirys"_id, "this spec is not the one that was enquired for", kSendAnew));
     }
     if (told.spec_texts.empty() && !told.asked.mark.empty() && sha256_hex(together) != told.asked.mark)
-        wrong.push_back(error_in(files.front(), "these specs are not the ones that the form was written for",
+        wrong.push_back(error_in(files.front(), "not-the-enquirys"_id,
+                                 "these specs are not the ones that the form was written for",
                                  "give the enquiry's PDF to see which; or enquire anew"));
     return wrong;
 }
@@ -111,7 +113,8 @@ Result<SentEnquiry> read_enquiry(const std::string& path, const wire::Catalogue&
     auto told = told_by(path);
     if (!told) return Diagnostics(told.error());
     if (enquiry.stem.empty())
-        return error_in(path, "an enquiry is named ...-enquiry.pdf or ...-reply.toml, and its specs lie beside it",
+        return error_in(path, "enquiry-renamed"_id,
+                        "an enquiry is named ...-enquiry.pdf or ...-reply.toml, and its specs lie beside it",
                         "leave the names as `seatload size` gave them");
     enquiry.asked = told->asked;
     std::vector<std::string> files;

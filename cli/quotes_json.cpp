@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <seatload/spring/ends.hpp>
 
+#include <cli/json_words.hpp>
 #include <cli/quotes_view.hpp>
 
 namespace seatload::cli {
@@ -12,9 +13,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 using record::Exact;
 using record::lot_text;
-
-Json text(const std::string& words) { return words.empty() ? Json() : Json(words); }
-Json finite(double value) { return std::isfinite(value) ? Json(value) : Json(); }
 
 Json cost(const record::LandedCost& c) {
     return {{"pieces", c.pieces},
@@ -55,8 +53,8 @@ Json failures(const std::vector<record::Failure>& all) {
 Json spring(const record::CounterOffer& s) {
     const spring::Spring& coil = s.spec.spring;
     return {{"fit", record::word(s.fit)},
-            {"tolerance_room", finite(s.merit.tolerance_room)},
-            {"tolerance_room_as_enquired", finite(s.enquired.tolerance_room)},
+            {"tolerance_room", finite_or_null(s.merit.tolerance_room)},
+            {"tolerance_room_as_enquired", finite_or_null(s.enquired.tolerance_room)},
             {"asked", differences(s.asked)},
             {"adjusted", differences(s.adjusted)},
             {"missing", s.missing},
@@ -76,13 +74,13 @@ Json offer(const record::Comparison& all, const record::JudgedOffer& o) {
     Json json{{"rank", o.rank == 0 ? Json() : Json(o.rank)},
               {"maker", from.name},
               {"alternative", o.offer.alternative},
-              {"quotation", text(maker.quotation)},
+              {"quotation", text_or_null(maker.quotation)},
               {"standing", record::word(o.standing)},
-              {"valid_until", text(maker.valid_until)},
+              {"valid_until", text_or_null(maker.valid_until)},
               {"late", o.is_late},
-              {"here_by", text(o.here_by)},
-              {"currency", text(maker.currency)},
-              {"certificates", text(maker.certificates)}};
+              {"here_by", text_or_null(o.here_by)},
+              {"currency", text_or_null(maker.currency)},
+              {"certificates", text_or_null(maker.certificates)}};
     json["purchase"] = o.purchase ? cost(*o.purchase) : Json();
     json["quantities"] = Json::array();
     for (const record::QuantityCost& each : o.quantities) json["quantities"].push_back(quantity(each));
@@ -96,10 +94,10 @@ Json offer(const record::Comparison& all, const record::JudgedOffer& o) {
 
 Json quotes_json(const record::Comparison& all, const std::string& file) {
     Json json{{"file", file},
-              {"number", text(all.enquiry.number)},
-              {"revision", text(all.enquiry.revision)},
+              {"number", text_or_null(all.enquiry.number)},
+              {"revision", text_or_null(all.enquiry.revision)},
               {"need", all.terms.need},
-              {"date", text(all.terms.date)},
+              {"date", text_or_null(all.terms.date)},
               {"currency", all.terms.exchange.home},
               {"tax_got_back", all.terms.reclaims_tax}};
     json["rates"] = Json::object();

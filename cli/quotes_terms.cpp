@@ -24,8 +24,11 @@ Result<std::string> home_currency(const std::vector<std::string>& codes, const r
     for (const std::string& code : codes)
         if (!exchange.worth(code)) without.push_back(code);
     if (without.size() == 1) return without.front();
-    if (codes.empty()) return error("no reply states a currency, so nothing is quoted", "");
-    return error(without.empty()
+    if (codes.empty())
+        return error("no-currency"_id, "no reply states a currency, so nothing is quoted",
+                     "write under [maker] of the reply: currency = \"EUR\"");
+    return error("no-exchange-rate"_id,
+                 without.empty()
                      ? "every currency has a rate, and none is the one to compare in"
                      : "the offers are in " + join(without, " and ") + ", and no rate is stated between them",
                  "name the one to compare in, and what others are worth in it: --currency " + codes.front() +
@@ -36,8 +39,8 @@ Diagnostics without_rate(const std::vector<std::string>& codes, const record::Ex
     Diagnostics wrong;
     for (const std::string& code : codes)
         if (!exchange.worth(code))
-            wrong.push_back(
-                error("no rate is stated for " + code, "write what one is worth: --rate " + code + "=1.1725"));
+            wrong.push_back(error("no-exchange-rate"_id, "no rate is stated for " + code,
+                                  "write what one is worth: --rate " + code + "=1.1725"));
     return wrong;
 }
 
@@ -46,7 +49,9 @@ Result<record::Exchange> exchange_of(const QuotesOptions& options, const std::ve
     for (const std::string& text : options.rates) {
         auto rate = record::read_exchange_rate(text);
         if (!rate) return Diagnostics(rate.error());
-        if (exchange.worth(rate->currency)) return error("--rate: two rates are given for " + rate->currency);
+        if (exchange.worth(rate->currency))
+            return error("named-twice"_id, "--rate: two rates are given for " + rate->currency,
+                         "leave one of them out");
         exchange.rates.push_back(std::move(rate).value());
     }
     if (options.currency.empty()) {
@@ -57,9 +62,11 @@ Result<record::Exchange> exchange_of(const QuotesOptions& options, const std::ve
     }
     const auto code = record::currency_code(options.currency);
     if (!code)
-        return error("--currency: \"" + options.currency + "\" is not a currency",
+        return error("unknown-currency"_id, "--currency: \"" + options.currency + "\" is not a currency",
                      "write its three letters by ISO 4217, for example EUR");
-    if (exchange.worth(*code)) return error("--rate: " + *code + " is the currency compared in, and needs no rate");
+    if (exchange.worth(*code))
+        return error("no-effect"_id, "--rate: " + *code + " is the currency compared in, and needs no rate",
+                     "leave its rate out, or compare in another with --currency");
     exchange.home = *code;
     if (Diagnostics wrong = without_rate(codes, exchange); !wrong.empty()) return wrong;
     return exchange;
@@ -71,12 +78,14 @@ Result<record::ComparisonTerms> comparison_terms(const QuotesOptions& options, c
                                                  const std::vector<record::NamedReply>& replies) {
     record::ComparisonTerms terms;
     if (!options.date.empty() && record::days_after(options.date, 0) != options.date)
-        return error("--date: \"" + options.date + "\" is not a date", "write year, month and day: 2026-12-15");
+        return error("bad-date"_id, "--date: \"" + options.date + "\" is not a date",
+                     "write year, month and day: 2026-12-15");
     terms.date = options.date;
     terms.reclaims_tax = options.reclaims_tax;
     const auto smallest = std::min_element(asked.quantities.begin(), asked.quantities.end());
     if (options.need == 0 && smallest == asked.quantities.end())
-        return error("how many pieces are needed is not known", "say it with --need");
+        return error("no-quantity"_id, "how many pieces are needed is not known",
+                     "say it with --need PIECES: the enquiry names no quantity");
     terms.need = options.need != 0 ? options.need : *smallest;
     auto exchange = exchange_of(options, currencies(replies));
     if (!exchange) return Diagnostics(exchange.error());

@@ -27,7 +27,8 @@ Diagnostics answers_in_the_way(const std::filesystem::path& path) {
     if (!text) return text.error();
     const auto reply = io::read_reply(*text, path.string());
     if (reply && !reply->is_quoted() && reply->maker.firm.empty()) return {};
-    return {error_in(path.string(), "a maker's answers stand in this file, where a blank form is to be written",
+    return {error_in(path.string(), "answers-stand-here"_id,
+                     "a maker's answers stand in this file, where a blank form is to be written",
                      "name it after the maker, or move it away")};
 }
 

@@ -48,13 +48,25 @@ Result<References> load_references(const std::string& wire_file, const PaperOpti
 
 Diagnostics not_toml(const std::string& path, std::string_view text) {
     if (text.starts_with("%PDF-"))
-        return {error_in(path, "this is a PDF, and a text file (TOML) is wanted",
+        return {error_in(path, "pdf-given"_id, "this is a PDF, and a text file (TOML) is wanted",
                          "`seatload sheet --extract` takes the specs out of a sheet or an enquiry")};
     if (path.ends_with(".csv"))
         return {error_in(
-            path, "this is a table, and the text file (TOML) that names it is wanted",
+            path, "wrong-kind-of-file"_id, "this is a table, and the text file (TOML) that names it is wanted",
             "readings and samples name theirs so: table = \"" + std::filesystem::path(path).filename().string() + '"')};
     return {};
+}
+
+Diagnostics named_twice(const std::vector<std::string>& files) {
+    Diagnostics wrong;
+    for (std::size_t i = 0; i < files.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            std::error_code missing;  // whoever reads the file complains of that
+            if (files[i] != files[j] && !std::filesystem::equivalent(files[i], files[j], missing)) continue;
+            wrong.push_back(error_in(files[i], "named-twice"_id, "this file is given twice", "leave one of them out"));
+            break;
+        }
+    return wrong;
 }
 
 Diagnostics placed(Diagnostics diagnostics, const std::string& path) {

@@ -3,6 +3,7 @@
 
 #include <ostream>
 #include <string>
+#include <vector>
 
 #include <seatload/core/file.hpp>
 #include <seatload/core/result.hpp>
@@ -45,6 +46,9 @@ auto read_file(const std::string& path, const Reader& reader) -> decltype(reader
     if (Diagnostics wrong = not_toml(path, *text); !wrong.empty()) return wrong;
     return reader(*text, path);
 }
+
+/// The files named more than once, by whatever spelling of their path.
+Diagnostics named_twice(const std::vector<std::string>& files);
 
 /// The diagnostics, those without a place laid to a file: what judges or draws a spring does not know where it was
 /// written.

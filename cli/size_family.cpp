@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/append.hpp>
 #include <seatload/io/requirement_file.hpp>
 
 #include <cli/budget_view.hpp>
@@ -16,8 +17,6 @@ namespace {
 constexpr std::size_t kWiresShown = 3;
 constexpr std::size_t kLetters = 26;
 
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
-
 /// All files read; what is said of them is added to `said`.
 std::vector<demand::Requirement> read_all(const std::vector<std::string>& files, const References& refs,
                                           Diagnostics& said) {
@@ -26,7 +25,7 @@ std::vector<demand::Requirement> read_all(const std::vector<std::string>& files,
         auto read = read_file(file, [&](std::string_view text, const std::string& name) {
             return io::read_requirement(text, name, refs.wires, refs.makers);
         });
-        add(said, read.error());
+        append(said, read.error());
         if (read) requirements.push_back(std::move(read).value());
     }
     return requirements;
@@ -231,10 +230,12 @@ bool FamilyView::all_served() const {
 
 int run_size_family(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     if (!options.what_if.empty())
-        return refuse({error("--what-if varies a number of one requirement, and " +
+        return refuse({error("exclusive"_id,
+                             "--what-if varies a number of one requirement, and " +
                                  std::to_string(options.requirements.size()) + " are given",
                              "name one requirement file at a time")},
                       err);
+    if (const Diagnostics wrong = named_twice(options.requirements); !wrong.empty()) return refuse(wrong, err);
     const auto references = load_references(options.wire_file, options.look, options.maker_file);
     if (!references) return refuse(references.error(), err);
     Diagnostics said;

@@ -7,6 +7,7 @@
 
 #include <cli/size_family_view.hpp>
 #include <cli/size_shortfall.hpp>
+#include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -36,7 +37,6 @@ std::string clipped(const std::string& words, std::size_t most) {
     return out + "…";
 }
 
-std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(sizing::room_in_tenths(room) / 10.0, 1); }
 std::string used_words(double margin) { return fixed(100.0 * (1.0 - margin), 0) + " %"; }
 
 /// The spring of each requirement, a row each; a spring that is not offered has no letter.

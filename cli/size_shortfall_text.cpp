@@ -5,6 +5,7 @@
 #include <seatload/units/format.hpp>
 
 #include <cli/size_shortfall.hpp>
+#include <cli/size_words.hpp>
 #include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
@@ -12,17 +13,13 @@ namespace {
 
 using demand::Requirement;
 
-constexpr int kDigits = 7;  // more than any rounded number has
-
-std::string with_unit(double value, std::string_view unit) {
-    return significant(value, kDigits) + (unit.empty() ? "" : " " + std::string(unit));
-}
+constexpr int kShortfallDigits = 7;  // more than any rounded number has
 
 /// "seated load at least 4.4 N instead of 4.8 N".
 std::string words_of(const sizing::EasedNumber& n) {
     const sizing::Easing& e = *n.easing;
-    return std::string(e.name) + ' ' + std::string(e.bound) + ' ' + with_unit(n.needed, e.unit) + " instead of " +
-           with_unit(n.now, e.unit);
+    return std::string(e.name) + ' ' + std::string(e.bound) + ' ' + with_unit(n.needed, e.unit, kShortfallDigits) +
+           " instead of " + with_unit(n.now, e.unit, kShortfallDigits);
 }
 
 constexpr char kKept = '\x1f';  // stands for a blank at which no line is broken, until the lines are made
@@ -34,7 +31,7 @@ std::string words_of(const sizing::Proof& proof) {
     const spring::Spring& s = proof.spring;
     return proof.grade + ", " + sized("d", units::shown_wire(s.wire_diameter)) + ", " +
            sized("De", units::shown(s.outside_diameter(), 2)) + ", " + sized("nt", significant(s.total_coils, 5)) +
-           ", " + sized("L0", significant(in_mm(s.free_length), kDigits)) + " mm";
+           ", " + sized("L0", significant(in_mm(s.free_length), kShortfallDigits)) + " mm";
 }
 
 std::string words_of(const sizing::Relief& relief) {
@@ -134,18 +131,20 @@ std::string capitalized(std::string words) {
 
 std::string limit_words(const check::Rule& rule, const Requirement& r) {
     const std::string_view id = rule.id;
-    if (id == "seated_load_least") return "seated load at least " + with_unit(in_newton(*r.seated_load.at_least), "N");
-    if (id == "seated_load_most") return "seated load at most " + with_unit(in_newton(*r.seated_load.at_most), "N");
+    if (id == "seated_load_least")
+        return "seated load at least " + with_unit(in_newton(*r.seated_load.at_least), "N", kShortfallDigits);
+    if (id == "seated_load_most")
+        return "seated load at most " + with_unit(in_newton(*r.seated_load.at_most), "N", kShortfallDigits);
     if (id == "full_travel_load_least")
-        return "full-travel load at least " + with_unit(in_newton(*r.full_travel_load.at_least), "N");
+        return "full-travel load at least " + with_unit(in_newton(*r.full_travel_load.at_least), "N", kShortfallDigits);
     if (id == "full_travel_load_most")
-        return "full-travel load at most " + with_unit(in_newton(*r.full_travel_load.at_most), "N");
+        return "full-travel load at most " + with_unit(in_newton(*r.full_travel_load.at_most), "N", kShortfallDigits);
     if (id == "free_length_shortest")
-        return "free length at least " + with_unit(in_mm(r.space.free_length->smallest), "mm");
+        return "free length at least " + with_unit(in_mm(r.space.free_length->smallest), "mm", kShortfallDigits);
     if (id == "free_length_longest")
-        return "free length at most " + with_unit(in_mm(r.space.free_length->largest), "mm");
-    if (id == "bore_clearance") return "bore of " + with_unit(in_mm(r.space.bore->smallest), "mm");
-    if (id == "rod_clearance") return "rod of " + with_unit(in_mm(r.space.rod->largest), "mm");
+        return "free length at most " + with_unit(in_mm(r.space.free_length->largest), "mm", kShortfallDigits);
+    if (id == "bore_clearance") return "bore of " + with_unit(in_mm(r.space.bore->smallest), "mm", kShortfallDigits);
+    if (id == "rod_clearance") return "rod of " + with_unit(in_mm(r.space.rod->largest), "mm", kShortfallDigits);
     return std::string(rule.name);
 }
 

@@ -11,6 +11,7 @@
 #include <cli/size_shortfall.hpp>
 #include <cli/size_tight.hpp>
 #include <cli/size_view.hpp>
+#include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -189,8 +190,6 @@ std::string held_seat(const SizeView& v, int width) {
 }
 
 /// In whole tenths, as rooms are compared.
-std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(sizing::room_in_tenths(room) / 10.0, 1); }
-
 /// The finest load grade of EN 15800 the two loads need.
 std::string load_grade_words(const record::Spec& spec) {
     if (!spec.seated.grade || !spec.full_travel.grade) return "loads tighter than EN 15800 grade 1, to be agreed";

@@ -8,6 +8,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
+#include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -17,13 +18,9 @@ namespace {
 using Align = TextTable::Align;
 using Json = nlohmann::ordered_json;
 
-constexpr int kDigits = 5;
+constexpr int kTightDigits = 5;
 
-std::string with_unit(double value, std::string_view unit) {
-    return significant(value, kDigits) + (unit.empty() ? "" : " " + std::string(unit));
-}
-
-std::string room_words(double tenths) { return std::isinf(tenths) ? "-" : fixed(tenths / 10.0, 1); }
+std::string tenths_words(double tenths) { return std::isinf(tenths) ? "-" : fixed(tenths / 10.0, 1); }
 
 /// Loads and the free length are stated as bounds, that may be called so.
 std::string stated_name(const sizing::Easing& easing) {
@@ -49,10 +46,11 @@ std::string name_of(const sizing::Easing& easing) {
 std::string table(const sizing::TightLimits& tight) {
     TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right});
     t.add({"What holds the answer", "now", "eased by 1 %", "fit", "room"});
-    t.add({"as required", "", "", grouped(tight.fit), room_words(tight.room_in_tenths)});
+    t.add({"as required", "", "", grouped(tight.fit), tenths_words(tight.room_in_tenths)});
     for (const sizing::Eased& row : tight.holding)
-        t.add({name_of(*row.easing), with_unit(row.now, row.easing->unit), with_unit(row.eased, row.easing->unit),
-               grouped(row.fit), room_words(row.room_in_tenths)});
+        t.add({name_of(*row.easing), with_unit(row.now, row.easing->unit, kTightDigits),
+               with_unit(row.eased, row.easing->unit, kTightDigits), grouped(row.fit),
+               tenths_words(row.room_in_tenths)});
     return t.text(0);
 }
 
@@ -63,7 +61,7 @@ std::string others(const sizing::TightLimits& tight, int width) {
     return wrapped("", "1 % of one of these alone brings nothing: " + join(names, "; ") + ".", width, 2);
 }
 
-Json number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }
+Json room_number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }
 
 /// On which grid, when it is not the one that the rest was found on.
 std::string grid_words(const sizing::TightLimits& tight) {
@@ -101,13 +99,13 @@ Json tight_json(const sizing::TightLimits& tight) {
                            {"now", row.now},
                            {"eased", row.eased},
                            {"fit", row.fit},
-                           {"most_tolerance_room", number(row.room_in_tenths)},
+                           {"most_tolerance_room", room_number(row.room_in_tenths)},
                            {"guards_against_failure", row.easing->is_safeguard}});
     for (const sizing::Easing* easing : tight.others) idle.push_back(easing->id);
     return {{"mean_diameter_step_mm", in_mm(tight.grid.mean_diameter_step)},
             {"free_length_step_mm", in_mm(tight.grid.free_length_step)},
             {"fit", tight.fit},
-            {"most_tolerance_room", number(tight.room_in_tenths)},
+            {"most_tolerance_room", room_number(tight.room_in_tenths)},
             {"eased_by_a_hundredth", holding},
             {"bring_nothing", idle}};
 }

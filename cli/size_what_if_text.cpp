@@ -6,6 +6,7 @@
 #include <seatload/units/format.hpp>
 
 #include <cli/size_what_if.hpp>
+#include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -14,16 +15,10 @@ namespace {
 
 using Align = TextTable::Align;
 
-constexpr int kDigits = 7;  // more than a person states
+constexpr int kWhatIfDigits = 7;  // more than a person states
 constexpr std::size_t kNarrowestBar = 6, kWidestBar = 40;
 
-/// "9.5 mm"; a share of Rm is a plain number.
-std::string with_unit(double value, std::string_view unit) {
-    const std::string digits = significant(value, kDigits);
-    return unit.empty() ? digits : digits + ' ' + std::string(unit);
-}
-
-std::string title(const WhatIfView& v) {
+std::string what_if_title(const WhatIfView& v) {
     std::vector<std::string> names;
     for (const std::string& name : {v.requirement.identity.engine, v.requirement.identity.position})
         if (!name.empty()) names.push_back(name);
@@ -33,9 +28,9 @@ std::string title(const WhatIfView& v) {
 std::string question(const WhatIfView& v) {
     const sizing::WhatIfNumber& n = *v.question.number;
     const auto now = sizing::stated(n, v.requirement);
-    return "What if: " + n.name + " from " + with_unit(v.question.from, n.easing->unit) + " to " +
-           with_unit(v.question.to, n.easing->unit) + ", all else as stated" +
-           (now ? "; * marks " + with_unit(*now, n.easing->unit) + ", the stated value."
+    return "What if: " + n.name + " from " + with_unit(v.question.from, n.easing->unit, kWhatIfDigits) + " to " +
+           with_unit(v.question.to, n.easing->unit, kWhatIfDigits) + ", all else as stated" +
+           (now ? "; * marks " + with_unit(*now, n.easing->unit, kWhatIfDigits) + ", the stated value."
                 : ". The requirement states no value for it.");
 }
 
@@ -43,7 +38,7 @@ std::string question(const WhatIfView& v) {
 int decimals(const std::vector<sizing::WhatIfRow>& rows) {
     int most = 0;
     for (const sizing::WhatIfRow& row : rows) {
-        const std::string digits = significant(row.value, kDigits);
+        const std::string digits = significant(row.value, kWhatIfDigits);
         const auto point = digits.find('.');
         if (point != std::string::npos) most = std::max(most, static_cast<int>(digits.size() - point) - 1);
     }
@@ -56,9 +51,6 @@ std::string bar(unsigned long long count, unsigned long long most, std::size_t l
     return std::string(
         std::max<std::size_t>(1, static_cast<std::size_t>(std::lround(share * static_cast<double>(longest)))), '#');
 }
-
-/// In whole tenths, as rooms are compared.
-std::string room_words(double room) { return std::isinf(room) ? "-" : fixed(sizing::room_in_tenths(room) / 10.0, 1); }
 
 bool is_doubtful(const sizing::BestSpring& best) {
     return best.strength_evidence == wire::Evidence::memory || best.strength_evidence == wire::Evidence::estimate;
@@ -125,8 +117,8 @@ std::string notes(const WhatIfView& v, int width) {
 }  // namespace
 
 std::string what_if_text(const WhatIfView& v, int width) {
-    const std::string head =
-        wrapped("", title(v), width, 2) + wrapped("", question(v), width, 2) + '\n' + fitted_table(v, width) + '\n';
+    const std::string head = wrapped("", what_if_title(v), width, 2) + wrapped("", question(v), width, 2) + '\n' +
+                             fitted_table(v, width) + '\n';
     if (sizing::lets_in_any(v.rows)) return head + notes(v, width);
     const bool stated = std::any_of(v.rows.begin(), v.rows.end(), [](const auto& row) { return row.is_stated; });
     return head + wrapped("",

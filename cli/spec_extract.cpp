@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/sheet/attached_specs.hpp>
@@ -12,10 +13,8 @@
 namespace seatload::cli {
 namespace {
 
-constexpr std::size_t kLargestPdf = 64 * 1024 * 1024;
+constexpr std::size_t kLargestExtracted = 64 * 1024 * 1024;
 constexpr std::string_view kEnding = ".toml";
-
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
 
 /// A name that leads nowhere out of the folder, whatever the PDF says.
 std::string safe_name(const std::string& name) {
@@ -26,13 +25,13 @@ std::string safe_name(const std::string& name) {
 
 /// The specs of one PDF, or what stands in the way.
 Result<sheet::AttachedSpecs> specs_of(const std::string& path) {
-    const auto bytes = read_text_file(path, kLargestPdf);
+    const auto bytes = read_text_file(path, kLargestExtracted);
     if (!bytes) return Diagnostics(bytes.error());
     const auto carried = sheet::pdf_attachments(*bytes);
     if (!carried) return placed(carried.error(), path);
     sheet::AttachedSpecs found = sheet::attached_specs(*carried);
     if (found.specs.empty() && found.tampered.empty())
-        return error_in(path, "no spec is attached to this PDF",
+        return error_in(path, "no-spec-attached"_id, "no spec is attached to this PDF",
                         "sheets and enquiries of seatload carry theirs; printing one to a new PDF loses it");
     return found;
 }
@@ -44,13 +43,15 @@ Diagnostics keep(std::vector<Paper>& papers, Paper spec, const std::string& pdf)
     const std::string name = spec.path.filename().string();
     if (same != papers.end()) {
         if (same->bytes == spec.bytes) return {};
-        return {error_in(pdf, "another spec named " + name + " comes out of these PDFs", "extract them one by one")};
+        return {error_in(pdf, "same-name-out"_id, "another spec named " + name + " comes out of these PDFs",
+                         "extract them one by one")};
     }
     std::error_code none;
     if (std::filesystem::exists(std::filesystem::symlink_status(spec.path, none))) {
         const auto there = read_text_file(spec.path);
         if (!there || *there != spec.bytes)
-            return {error_in(spec.path.string(), "a file with other contents stands here, and is not overwritten",
+            return {error_in(spec.path.string(), "file-in-the-way"_id,
+                             "a file with other contents stands here, and is not overwritten",
                              "give another folder with --output")};
     }
     papers.push_back(std::move(spec));
@@ -60,12 +61,12 @@ Diagnostics keep(std::vector<Paper>& papers, Paper spec, const std::string& pdf)
 void extract(const std::string& path, const std::filesystem::path& folder, const wire::Catalogue& wires,
              Extracted& out) {
     const auto found = specs_of(path);
-    if (!found) return add(out.said, found.error());
-    add(out.tampered, placed(found->tampered, path));
+    if (!found) return append(out.said, found.error());
+    append(out.tampered, placed(found->tampered, path));
     if (!found->tampered.empty()) return;
     for (const sheet::Attachment& spec : found->specs) {
-        add(out.said, io::read_spec(spec.bytes, path + '/' + spec.name, wires).error());
-        add(out.said, keep(out.papers, {folder / safe_name(spec.name), spec.bytes}, path));
+        append(out.said, io::read_spec(spec.bytes, path + '/' + spec.name, wires).error());
+        append(out.said, keep(out.papers, {folder / safe_name(spec.name), spec.bytes}, path));
     }
 }
 

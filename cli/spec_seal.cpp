@@ -28,7 +28,8 @@ Diagnostics edits_in_the_way(const std::filesystem::path& path, const std::strin
     const auto text = read_text_file(path);
     if (!text) return text.error();
     if (is_sealed(*text, command)) return {};
-    return {error_in(path.string(), "this " + kind + " is not as `seatload " + command + "` wrote it, and is kept",
+    return {error_in(path.string(), "file-in-the-way"_id,
+                     "this " + kind + " is not as `seatload " + command + "` wrote it, and is kept",
                      "give another folder with --output, or write over it with --overwrite")};
 }
 

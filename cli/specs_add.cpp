@@ -40,7 +40,7 @@ Result<record::Address> take_in(const std::string& file, const SpecsOptions& opt
     if (!library) return Diagnostics(library.error());
     if (library->has(spec->address))
         return error_in(
-            file, "a spec of this engine and position is kept already: " + spec->address.text(),
+            file, "kept-already"_id, "a spec of this engine and position is kept already: " + spec->address.text(),
             "a changed one comes in by `seatload specs revise " + spec->address.text() + " --with " + file + "`");
     record::Step draft = std::move(step).value();
     draft.sha256 = sha256_hex(spec->content);

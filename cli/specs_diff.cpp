@@ -59,7 +59,8 @@ Result<Pair> pair_of(const SpecsOptions& options, const References& references) 
         return Pair{side_of(*on, on->at), std::move(other).value()};
     }
     if (on->at == 0)
-        return error_in(on->revision().file, "there is no revision before " + on->revision().index(),
+        return error_in(on->revision().file, "no-revision-before"_id,
+                        "there is no revision before " + on->revision().index(),
                         "compare it with another spec or a file: --with SPEC");
     return Pair{side_of(*on, on->at - 1), side_of(*on, on->at)};
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cli/specs_evidence.hpp>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
@@ -10,8 +11,6 @@
 namespace seatload::cli {
 namespace {
 
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
-
 std::vector<EvidenceFile> read_all(const std::vector<std::string>& paths, Diagnostics& wrong) {
     std::vector<EvidenceFile> files;
     for (const std::string& path : paths) {
@@ -19,14 +18,15 @@ std::vector<EvidenceFile> read_all(const std::vector<std::string>& paths, Diagno
         if (bytes)
             files.push_back({path, std::move(bytes).value()});
         else
-            add(wrong, bytes.error());
+            append(wrong, bytes.error());
     }
     return files;
 }
 
 Diagnostics wrong_words(const StepOptions& o) {
     for (const std::string* words : {&o.by, &o.reason, &o.without_inspection, &o.note})
-        if (first_invalid_utf8(*words)) return {error("the words given are not UTF-8", "write them in UTF-8")};
+        if (first_invalid_utf8(*words))
+            return {error("not-utf8"_id, "the words given are not UTF-8", "write them in UTF-8")};
     return {};
 }
 
@@ -49,7 +49,7 @@ Result<Evidence> read_evidence(const StepOptions& options) {
     Diagnostics wrong;
     evidence.lots = read_all(options.lots, wrong);
     evidence.files = read_all(options.files, wrong);
-    for (const EvidenceFile& lot : evidence.lots) add(wrong, io::read_lot(lot.bytes, lot.path).error());
+    for (const EvidenceFile& lot : evidence.lots) append(wrong, io::read_lot(lot.bytes, lot.path).error());
     if (has_error(wrong)) return wrong;
     return evidence;
 }
@@ -57,14 +57,19 @@ Result<Evidence> read_evidence(const StepOptions& options) {
 Result<record::Step> told_step(const StepOptions& o, record::Step::Kind kind, const record::History& history) {
     if (Diagnostics wrong = wrong_words(o); !wrong.empty()) return wrong;
     Diagnostics wrong;
-    if (trim(o.by).empty()) wrong.push_back(error("it is not said who answers for it", "name him with --by NAME"));
+    if (trim(o.by).empty())
+        wrong.push_back(error("not-said-who"_id, "it is not said who answers for it", "name him with --by NAME"));
     if (o.date.empty())
-        wrong.push_back(error("it is not said when this is", "say it with --date 2026-11-25; the clock is not asked"));
+        wrong.push_back(error("not-said-when"_id, "it is not said when this is",
+                              "say it with --date 2026-11-25; the clock is not asked"));
     const auto date = io::Form<io::DateText>::read(io::Node{{}, o.date});
-    if (!o.date.empty() && !date.value) wrong.push_back(error("--date: " + date.problem.message, date.problem.hint));
+    if (!o.date.empty() && !date.value)
+        wrong.push_back(error("bad-date"_id, "--date: " + date.problem.message, date.problem.hint));
     if (date.value && !history.empty() && date.value->iso < history.back().date)
         wrong.push_back(
-            error("--date: " + date.value->iso + " is before what was written last, on " + history.back().date));
+            error("date-out-of-order"_id,
+                  "--date: " + date.value->iso + " is before what was written last, on " + history.back().date,
+                  "what happens to a spec is written in the order it happens; is the year right?"));
     if (!wrong.empty()) return wrong;
     record::Step step;
     step.kind = kind;
@@ -96,17 +101,19 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
         if (lot)
             lots.push_back({file, std::move(lot).value()});
         else
-            add(wrong, lot.error());
+            append(wrong, lot.error());
     };
     for (const EvidenceFile& lot : evidence.lots) take(lot.path, lot.bytes);
     for (const record::Step& step : history)
         for (const record::KeptFile& file : step.lots) {
             const auto bytes = library.beside(address, file.name);
             if (!bytes)
-                add(wrong, bytes.error());
+                append(wrong, bytes.error());
             else if (sha256_hex(*bytes) != file.sha256)
-                wrong.push_back(
-                    error_in(address.text() + '/' + file.name, "this evidence was changed since it was kept"));
+                wrong.push_back(error_in(
+                    address.text() + '/' + file.name, "changed-evidence"_id,
+                    "this evidence was changed since it was kept",
+                    "put back the file that was kept; `seatload specs verify " + address.text() + "` tells more"));
             else
                 take(address.text() + '/' + file.name, *bytes);
         }

@@ -33,10 +33,11 @@ Result<OnShelf> to_be_ordered(const io::SpecLibrary& library, const SpecsOptions
         found.at = static_cast<std::size_t>(in_force - found.shelf.revisions.data());
     const record::KeptRevision& revision = found.revision();
     if (revision.kept.is_altered())
-        return error_in(revision.file, "this spec was changed after it was frozen, and is not ordered",
+        return error_in(revision.file, "changed-since-frozen"_id,
+                        "this spec was changed after it was frozen, and is not ordered",
                         "`seatload specs verify " + found.shelf.address.text() + "` tells more");
     if (revision.state == State::withdrawn)
-        return error_in(revision.file,
+        return error_in(revision.file, "withdrawn"_id,
                         "this spec was withdrawn on " + record::last_change(revision.kept.history).date + ": " +
                             record::last_change(revision.kept.history).reason,
                         "`seatload specs find` looks for another");
@@ -53,21 +54,25 @@ record::Spec for_papers(const record::KeptSpec& kept) {
 /// What deserves a second look before the papers are sent.
 Diagnostics doubts(const OnShelf& on) {
     const record::KeptRevision& revision = on.revision();
-    std::string doubt;
-    if (revision.state == State::superseded) doubt = "this revision was superseded";
-    if (revision.state == State::draft) doubt = "this spec is a draft, which may still be changed";
-    if (revision.state == State::trial) doubt = "this spec is on trial: its papers are for springs to be tried";
-    if (doubt.empty()) return {};
-    Diagnostic d = error_in(revision.file, doubt);
-    d.severity = Severity::warning;
-    return {d};
+    const auto doubt = [&](DiagnosticId id, std::string message, std::string hint) {
+        return placed({complaint(Severity::warning, id, std::move(message), std::move(hint))}, revision.file);
+    };
+    if (revision.state == State::superseded)
+        return doubt("superseded"_id, "this revision was superseded", "without --revision the one in force is ordered");
+    if (revision.state == State::draft)
+        return doubt("not-approved"_id, "this spec is a draft, which may still be changed",
+                     "`seatload specs trial` freezes it first");
+    if (revision.state == State::trial)
+        return doubt("not-approved"_id, "this spec is on trial: its papers are for springs to be tried",
+                     "`seatload specs approve` follows when a lot was inspected");
+    return {};
 }
 
 Result<sheet::Purchase> purchase_of(const SpecsOptions& options) {
     sheet::Purchase purchase{options.quantity, options.order_number, {}};
     if (options.step.date.empty()) return purchase;
     const auto date = io::Form<io::DateText>::read(io::Node{{}, options.step.date});
-    if (!date.value) return error("--date: " + date.problem.message, date.problem.hint);
+    if (!date.value) return error("bad-date"_id, "--date: " + date.problem.message, date.problem.hint);
     purchase.date = date.value->iso;
     return purchase;
 }
@@ -99,8 +104,10 @@ Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOp
             auto bytes = library.beside(order.on.shelf.address, file.name);
             if (!bytes) return bytes.error();
             if (sha256_hex(*bytes) != file.sha256)
-                return {error_in(order.on.shelf.address.text() + '/' + file.name,
-                                 "this evidence was changed since it was kept, and nothing is ordered by it")};
+                return {error_in(order.on.shelf.address.text() + '/' + file.name, "changed-evidence"_id,
+                                 "this evidence was changed since it was kept, and nothing is ordered by it",
+                                 "put back the file that was kept; `seatload specs verify " +
+                                     order.on.shelf.address.text() + "` tells more")};
             order.papers.push_back({std::filesystem::path(options.output) / file.name, std::move(bytes).value()});
         }
     return {};

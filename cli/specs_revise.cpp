@@ -27,14 +27,15 @@ Result<std::string> base_text(const SpecsOptions& options, const OnShelf& before
 
 Diagnostics wrong_index(const std::string& index, const OnShelf& before) {
     const std::string& old = before.revision().index();
-    if (index.empty()) return {error("the revision after \"" + old + "\" is not known", "name it with --as INDEX")};
+    if (index.empty())
+        return {error("bad-index"_id, "the revision after \"" + old + "\" is not known", "name it with --as INDEX")};
     if (index.size() > kLongestIndex ||
         index.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789") != std::string::npos)
-        return {error("--as: \"" + index + "\" is no index of a revision",
+        return {error("bad-index"_id, "--as: \"" + index + "\" is no index of a revision",
                       "one or two capital letters or digits make one")};
     const bool comes_after = index.size() > old.size() || (index.size() == old.size() && index > old);
     if (!comes_after || before.shelf.revision(index) != nullptr)
-        return {error("--as: \"" + index + "\" does not come after \"" + old + "\"",
+        return {error("bad-index"_id, "--as: \"" + index + "\" does not come after \"" + old + "\"",
                       "revisions are told apart and put in order by their index")};
     return {};
 }
@@ -43,7 +44,8 @@ Diagnostics not_the_same_part(const record::Spec& now, const OnShelf& before, co
     const demand::Identity& old = before.revision().kept.spec.identity;
     if (record::address_of(now.identity) == before.shelf.address && now.identity.number == old.number) return {};
     return {error_in(
-        file, "this is " + now.identity.number + ", " + now.identity.engine + ", " + now.identity.position,
+        file, "wrong-spring"_id,
+        "this is " + now.identity.number + ", " + now.identity.engine + ", " + now.identity.position,
         "a revision of " + before.shelf.address.text() + " keeps its number " + old.number + ", engine and position")};
 }
 
@@ -64,7 +66,8 @@ record::Spec revised(record::Spec spec, const OnShelf& before, const std::string
 
 Diagnostics not_to_be_revised(const OnShelf& before) {
     if (before.revision().state != record::State::draft) return {};
-    return {error_in(before.revision().file, "this revision is a draft", "a draft is changed by editing its file")};
+    return {error_in(before.revision().file, "cannot-follow"_id, "this revision is a draft",
+                     "a draft is changed by editing its file")};
 }
 
 /// Makes the new revision; its index comes back.
@@ -76,7 +79,7 @@ Result<std::string> revise(const SpecsOptions& options, const References& refere
     address = before->shelf.address;
     if (Diagnostics wrong = not_to_be_revised(*before); !wrong.empty()) return wrong;
     if (trim(options.step.reason).empty())
-        return error_in(before->revision().file, "it is not said why it is changed",
+        return error_in(before->revision().file, "no-reason"_id, "it is not said why it is changed",
                         "say it with --reason WORDS: it goes into the list of revisions on the sheet");
     auto step = told_step(options.step, record::Step::Kind::draft, before->revision().kept.history);
     if (!step) return Diagnostics(step.error());

@@ -30,26 +30,35 @@ std::string bare(const io::SpecLibrary& library, std::string word) {
     return word;
 }
 
-std::vector<Address> by_number(const io::SpecLibrary& library, const std::vector<Address>& all,
-                               const wire::Catalogue& wires, const std::string& word) {
-    std::vector<Address> found;
+/// A kept spec and its part number.
+struct Numbered {
+    Address address;
+    std::string number;
+};
+
+std::vector<Numbered> part_numbers(const io::SpecLibrary& library, const std::vector<Address>& all,
+                                   const wire::Catalogue& wires) {
+    std::vector<Numbered> numbers;
     for (const record::Shelf& shelf : library.shelves(all, wires, false, 0))
-        if (shelf.latest() != nullptr && lower(shelf.latest()->kept.spec.identity.number) == lower(word))
-            found.push_back(shelf.address);
-    return found;
+        if (shelf.latest() != nullptr) numbers.push_back({shelf.address, shelf.latest()->kept.spec.identity.number});
+    return numbers;
 }
 
-Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& found,
-                   const std::vector<Address>& all) {
+Diagnostic not_kept(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& all,
+                    const std::vector<Numbered>& numbers) {
     std::vector<std::string> names;
-    for (const Address& address : found.empty() ? all : found) names.push_back(address.text());
-    if (found.empty()) {
-        const std::string meant = did_you_mean(word, names);
-        return error_in(library.path().string(), "no spec \"" + word + "\" is kept here",
-                        meant.empty() ? "`seatload specs list` shows those that are" : meant);
-    }
+    for (const Address& address : all) names.insert(names.end(), {address.text(), address.position});
+    for (const Numbered& each : numbers) names.push_back(each.number);
+    const std::string meant = did_you_mean(word, names);
+    return error_in(library.path().string(), "not-in-library"_id, "no spec \"" + word + "\" is kept here",
+                    meant.empty() ? "`seatload specs list` shows those that are" : meant);
+}
+
+Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& found) {
+    std::vector<std::string> names;
+    for (const Address& address : found) names.push_back(address.text());
     if (names.size() > kMostNamed) names.resize(kMostNamed);
-    return error_in(library.path().string(), "more than one spec is called \"" + word + "\"",
+    return error_in(library.path().string(), "ambiguous-name"_id, "more than one spec is called \"" + word + "\"",
                     "name it in full: " + join(names, ", "));
 }
 
@@ -64,9 +73,14 @@ Result<Address> resolve(const io::SpecLibrary& library, const wire::Catalogue& w
     std::vector<Address> found;
     for (const Address& address : *all)
         if (address.text() == name || address.position == name) found.push_back(address);
-    if (found.empty()) found = by_number(library, *all, wires, word);
+    if (found.empty()) {
+        const std::vector<Numbered> numbers = part_numbers(library, *all, wires);
+        for (const Numbered& each : numbers)
+            if (lower(each.number) == lower(word)) found.push_back(each.address);
+        if (found.empty()) return not_kept(library, word, *all, numbers);
+    }
     if (found.size() == 1) return found.front();
-    return not_one(library, word, found, *all);
+    return not_one(library, word, found);
 }
 
 Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const wire::Catalogue& wires, const std::string& word,
@@ -85,7 +99,8 @@ Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const wire::Catalo
         if (revisions[i].index() == index) found.at = i;
     }
     if (revisions[found.at].index() != index)
-        return error_in(address->text(), "no revision \"" + index + "\" is kept", "there are " + join(known, ", "));
+        return error_in(address->text(), "not-in-library"_id, "no revision \"" + index + "\" is kept",
+                        "kept of it: " + join(known, ", "));
     return found;
 }
 
@@ -100,7 +115,9 @@ Result<std::optional<State>> state_of(const SpecsFilter& filter) {
         if (word(state) == filter.state) return std::optional<State>{state};
         words.emplace_back(word(state));
     }
-    return error("no state is called \"" + filter.state + '"', "there are " + join(words, ", "));
+    const std::string meant = did_you_mean(filter.state, words);
+    return error("not-a-choice"_id, "--state: no state is called \"" + filter.state + '"',
+                 meant.empty() ? "there are " + join(words, ", ") : meant);
 }
 
 bool is_meant(const record::Shelf& shelf, const SpecsFilter& filter) {

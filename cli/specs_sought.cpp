@@ -26,13 +26,15 @@ class Words {
         if (text.empty()) return std::nullopt;
         return take(option, units::parse<Q>(text));
     }
-    void wrong(std::string message, std::string hint) { said_.push_back(error(std::move(message), std::move(hint))); }
+    void wrong(DiagnosticId id, std::string message, std::string hint) {
+        said_.push_back(error(id, std::move(message), std::move(hint)));
+    }
     const Diagnostics& said() const { return said_; }
 
   private:
     template <class T>
     std::optional<T> take(const std::string& option, units::Parsed<T> parsed) {
-        if (!parsed.value) wrong(option + ": " + parsed.problem.message, parsed.problem.hint);
+        if (!parsed.value) wrong(DiagnosticId{}, option + ": " + parsed.problem.message, parsed.problem.hint);
         return parsed.value;
     }
 
@@ -50,7 +52,7 @@ std::optional<demand::Fit> fit(Words& words, const std::string& option, const st
     if (!band) return std::nullopt;
     const record::LengthBand range = length_band(band);
     if (!range.at_least || !range.at_most || *range.at_least <= 0.0 * mm || *range.at_most < *range.at_least) {
-        words.wrong(option + ": a size, or its smallest and largest, are wanted",
+        words.wrong("bad-range"_id, option + ": a size, or its smallest and largest, are wanted",
                     "write it as \"9 mm\" or \"9 mm .. 9.05 mm\"");
         return std::nullopt;
     }
@@ -59,24 +61,27 @@ std::optional<demand::Fit> fit(Words& words, const std::string& option, const st
 
 void read_loads(Words& words, const FindOptions& o, record::Sought& sought) {
     if (o.gives.size() != o.at.size() || o.gives.size() > 2)
-        return words.wrong("each --gives goes with an --at, once or twice",
+        return words.wrong("unmatched-options"_id, "each --gives goes with an --at, once or twice",
                            "for example --gives \"5 N .. 6 N\" --at \"18 mm\"");
     for (std::size_t i = 0; i < o.gives.size(); ++i) {
         const auto load = words.band<Force>("--gives", o.gives[i]);
         const auto length = words.quantity<Length>("--at", o.at[i]);
         if (!load || !length) continue;
         if (load->single)
-            words.wrong("--gives: one load alone is never met exactly",
+            words.wrong("no-tolerance"_id, "--gives: one load alone is never met exactly",
                         "write a range: \"5 N .. 6 N\", \"5.5 N ±10 %\" or \"at least 5 N\"");
         else if (*length <= 0.0 * mm)
-            words.wrong("--at: a length of more than nothing is wanted", "");
+            words.wrong("out-of-span"_id, "--at: a length above zero is wanted",
+                        "the length of the spring at which it gives the load: \"18 mm\"");
         else
             sought.loads.push_back({*length, {load->at_least, load->at_most}});
     }
     if (sought.loads.size() < 2) return;
     const record::WantedLoad& one = sought.loads[0];
     const record::WantedLoad& other = sought.loads[1];
-    if (one.at == other.at) words.wrong("--at: the same length twice", "leave one of them out");
+    if (one.at == other.at)
+        words.wrong("named-twice"_id, "--at: the same length twice",
+                    "state both bounds of its load in one --gives: \"5 N .. 6 N\"");
     if (one.at < other.at) sought.loads = std::vector{other, one};
 }
 
@@ -98,7 +103,7 @@ Result<record::Sought> read_sought(const FindOptions& o, const wire::Catalogue& 
     sought.outside_diameter = length_band(words.band<Length>("--outside", o.outside_diameter));
     sought.free_length = length_band(words.band<Length>("--free-length", o.free_length));
     if (!o.requirement.empty() && asks_in_words(o))
-        words.wrong("a requirement says all of loads, lengths, bore and heat itself",
+        words.wrong("exclusive"_id, "a requirement says all of loads, lengths, bore and heat itself",
                     "leave out --gives, --at, --bore, --rod and --temperature");
     if (!words.said().empty()) return words.said();
     if (o.requirement.empty()) return sought;

@@ -40,7 +40,7 @@ Diagnostics not_from_here(const OnShelf& on, Step::Kind kind) {
     const State state = on.revision().state;
     const std::string is = "revision " + on.revision().index() + " is " + std::string(word(state));
     const auto no = [&](std::string message, std::string hint) {
-        return Diagnostics{error_in(on.revision().file, std::move(message), std::move(hint))};
+        return Diagnostics{error_in(on.revision().file, "cannot-follow"_id, std::move(message), std::move(hint))};
     };
     const bool open = state == State::draft || state == State::trial;
     if (kind == Step::Kind::trial && state != State::draft)
@@ -50,15 +50,16 @@ Diagnostics not_from_here(const OnShelf& on, Step::Kind kind) {
                   state == State::approved ? "results of further lots are kept with `seatload specs evidence`"
                                            : "`seatload specs revise` makes a draft of a new revision");
     if (kind != Step::Kind::trial && kind != Step::Kind::approved && state == State::withdrawn)
-        return no(is + ": nothing more is written of it", "");
+        return no(is + ": nothing more is written of it", "`seatload specs revise` makes a draft of a new revision");
     return {};
 }
 
 Diagnostics nothing_said(const OnShelf& on, Step::Kind kind, const StepOptions& o) {
     if (kind == Step::Kind::withdrawn && trim(o.reason).empty())
-        return {error_in(on.revision().file, "it is not said why it is withdrawn", "say it with --reason WORDS")};
+        return {error_in(on.revision().file, "no-reason"_id, "it is not said why it is withdrawn",
+                         "say it with --reason WORDS")};
     if (kind == Step::Kind::evidence && o.lots.empty() && o.files.empty() && !o.hours && trim(o.note).empty())
-        return {error_in(on.revision().file, "no evidence is given",
+        return {error_in(on.revision().file, "absent-evidence"_id, "no evidence is given",
                          "give it with --lot FILE, --keep FILE, --hours HOURS or --note WORDS")};
     return {};
 }
@@ -93,7 +94,8 @@ Diagnostics strange_lots(const OnShelf& on, const Evidence& evidence) {
     for (const EvidenceFile& file : evidence.lots) {
         const auto lot = io::read_lot(file.bytes, file.path);
         if (const std::string why = record::not_of_this_spec(*lot, kept, whole); !why.empty())
-            wrong.push_back(error_in(file.path, why));
+            wrong.push_back(error_in(file.path, "wrong-spring"_id, why,
+                                     "give the record of a lot that was inspected by this revision"));
     }
     return wrong;
 }

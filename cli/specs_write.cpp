@@ -17,7 +17,8 @@ Diagnostics not_stated(const demand::Identity& identity, const std::string& file
     Diagnostics wrong;
     const auto want = [&](const std::string& value, const std::string& key, const std::string& example) {
         if (value.empty())
-            wrong.push_back(error_in(file, "identity." + key + " is missing, which a library goes by",
+            wrong.push_back(error_in(file, "incomplete-address"_id,
+                                     "identity." + key + " is missing, which a library goes by",
                                      "write under [identity]: " + key + " = \"" + example + "\""));
     };
     want(identity.engine, "engine", "Ottermere M14");

@@ -9,6 +9,7 @@
 #include <seatload/units/parse.hpp>
 #include <seatload/wire/strength.hpp>
 
+#include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/wire_view.hpp>
 
@@ -31,7 +32,7 @@ const wire::Grade* grade_for(const WireOptions& options, const wire::Catalogue& 
     if (grade != nullptr) return grade;
     std::string hint = catalogue.suggestion(options.grade);
     if (hint.empty()) hint = "\"seatload wire\" lists the grades";
-    wrong.push_back(error("no wire grade is called \"" + options.grade + "\"", std::move(hint)));
+    wrong.push_back(error("unknown-grade"_id, "no wire grade is called \"" + options.grade + "\"", std::move(hint)));
     return nullptr;
 }
 
@@ -40,7 +41,8 @@ void check_series(const WireOptions& options, const wire::Catalogue& catalogue, 
     const std::vector<std::string> known = catalogue.series_ids();
     std::string hint = did_you_mean(options.series, known);
     if (hint.empty()) hint = "known: " + join(known, ", ");
-    wrong.push_back(error("no series of stock sizes is called \"" + options.series + "\"", std::move(hint)));
+    wrong.push_back(
+        error("unknown-series"_id, "no series of stock sizes is called \"" + options.series + "\"", std::move(hint)));
 }
 
 std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade* grade, Diagnostics& wrong) {
@@ -51,11 +53,21 @@ std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade
             error("--diameter \"" + options.diameter + "\": " + parsed.problem.message, parsed.problem.hint));
     } else if (grade != nullptr && !wire::strength_at(*grade, *parsed.value)) {
         const wire::DiameterRange range = wire::strength_range(*grade);
-        wrong.push_back(error("no strength of " + grade->id + " is known at " + units::shown_wire(*parsed.value),
+        wrong.push_back(error("no-strength"_id,
+                              "no strength of " + grade->id + " is known at " + units::shown_wire(*parsed.value),
                               "it is known from " + units::shown_wire(range.smallest) + " to " +
                                   units::shown_wire(range.largest) + " and never extrapolated"));
     }
     return parsed.value;
+}
+
+/// How a grade is looked at, or asked for.
+std::string what_next(const WireView& view, int width) {
+    if (view.grade == nullptr)
+        return '\n' + next_text("`seatload wire GRADE` shows the sizes and strengths of one.", width);
+    return '\n' + next_text("under [wire] of a requirement, grades = [\"" + view.grade->id +
+                                "\"] has `seatload size` wind of it alone.",
+                            width);
 }
 
 }  // namespace
@@ -72,7 +84,7 @@ int run_wire(const WireOptions& options, std::ostream& out, std::ostream& err) {
     view.diameter = diameter_for(options, view.grade, wrong);
     complain(wrong, err);
     if (has_error(wrong)) return 2;
-    out << (options.json ? wire_json(view) : wire_text(view, options.width));
+    out << (options.json ? wire_json(view) : wire_text(view, options.width) + what_next(view, options.width));
     return 0;
 }
 

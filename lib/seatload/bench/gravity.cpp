@@ -5,11 +5,11 @@
 #include <cmath>
 #include <numbers>
 
+#include <seatload/bench/square.hpp>
+
 namespace seatload::bench {
 
 namespace {
-
-double square(double x) { return x * x; }
 
 constexpr double kAnomaly = 0.0005;  // m/s2: 50 mGal, more than most inhabited places depart from the formula
 

@@ -5,14 +5,13 @@
 #include <cmath>
 
 #include <seatload/bench/load_path.hpp>
+#include <seatload/bench/square.hpp>
 
 namespace seatload::bench {
 
 namespace {
 
 constexpr double kSameHeight = 1e-9;  // mm: heights are equal as written
-
-double square(double x) { return x * x; }
 
 void take_means(const Readings& session, const SpringRun& run, const CommonErrors& errors, Group& group) {
     for (const std::size_t i : group.readings) {

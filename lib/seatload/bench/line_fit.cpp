@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include <seatload/bench/square.hpp>
 #include <seatload/core/assert.hpp>
 
 namespace seatload::bench {
@@ -12,8 +13,6 @@ namespace {
 
 constexpr int kMostRounds = 100;
 constexpr double kSettled = 4.0 * std::numeric_limits<double>::epsilon();
-
-double square(double x) { return x * x; }
 
 std::vector<double> effective_weights(std::span<const LinePoint> points, double slope) {
     std::vector<double> weights;

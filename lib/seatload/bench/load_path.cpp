@@ -9,12 +9,11 @@
 #include <seatload/bench/correction.hpp>
 #include <seatload/bench/gravity.hpp>
 #include <seatload/bench/line_fit.hpp>
+#include <seatload/bench/square.hpp>
 
 namespace seatload::bench {
 
 namespace {
-
-double square(double x) { return x * x; }
 
 // Travel over force: the slope is then the compliance itself, which may be near zero, not its inverse.
 std::vector<LinePoint> block_points(const Readings& session) {

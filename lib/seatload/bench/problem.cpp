@@ -22,11 +22,13 @@ constexpr double kCoarse = 20.0;  // steps of the scale that the largest load sh
 
 using Problems = std::vector<RunProblem>;
 
-void error(Problems& all, std::optional<std::size_t> reading, std::string message, std::string hint) {
-    all.push_back({Severity::error, std::move(message), std::move(hint), reading});
+using At = std::optional<std::size_t>;
+
+void error(Problems& all, At reading, DiagnosticId id, std::string message, std::string hint) {
+    all.push_back({Severity::error, id, std::move(message), std::move(hint), reading});
 }
-void warning(Problems& all, std::optional<std::size_t> reading, std::string message, std::string hint) {
-    all.push_back({Severity::warning, std::move(message), std::move(hint), reading});
+void warning(Problems& all, At reading, DiagnosticId id, std::string message, std::string hint) {
+    all.push_back({Severity::warning, id, std::move(message), std::move(hint), reading});
 }
 
 std::string mm_text(double value) { return significant(value, 6) + " mm"; }
@@ -41,7 +43,8 @@ void add_travel_without_zero(Problems& all, const Readings& session, const Sprin
     if (session.indicator.height_at_zero) return;
     for (std::size_t i = 0; i < run.readings.size(); ++i)
         if (run.readings[i].travel && !run.readings[i].height)
-            return error(all, i, "this reading has a travel, and nothing says at which height the indicator shows zero",
+            return error(all, i, "no-height"_id,
+                         "this reading has a travel, and nothing says at which height the indicator shows zero",
                          "state it under [indicator], as in height_at_zero = \"20.00 mm ±0.01 mm\"; or read heights");
 }
 
@@ -50,19 +53,22 @@ void add_reading_faults(Problems& all, const Readings& session, const SpringRun&
     const Reading& reading = run.readings[i];
     const Indicator& indicator = session.indicator;
     if (!reading.height && !reading.travel)
-        return error(all, i, "this reading has neither a height nor a travel", "state the height between the plates");
+        return error(all, i, "no-height"_id, "this reading has neither a height nor a travel",
+                     "state the height between the plates");
     if (!reading.height && !indicator.height_at_zero) return;  // told once for all
     if (reading.height && *reading.height <= Length{})
-        return error(all, i, "a height between the plates must be above zero", "is it a travel?");
+        return error(all, i, "out-of-span"_id, "a height between the plates must be above zero",
+                     "the way the indicator moved is stated as travel, not as height");
     if (needs_travel(indicator) && !reading.travel && !indicator.height_at_zero)
-        return error(all, i, "the plunger's force changes with travel, and this reading has none",
+        return error(all, i, "no-height"_id, "the plunger's force changes with travel, and this reading has none",
                      "state the travel too, or the height at which the indicator shows zero");
     const auto c = corrected(session, reading);
     if (!c)
-        return error(all, i, "the travel of this reading lies outside the table of plunger forces",
+        return error(all, i, "no-plunger-force"_id,
+                     "the travel of this reading lies outside the table of plunger forces",
                      "measure the plunger's force over the whole travel");
     if (c->stated_height_mm <= 0.0)
-        error(all, i, "this travel is longer than the height at which the indicator shows zero",
+        error(all, i, "out-of-span"_id, "this travel is longer than the height at which the indicator shows zero",
               "the height would be " + mm_text(c->stated_height_mm));
 }
 
@@ -83,7 +89,8 @@ void add_negative_loads(Problems& all, const Readings& session, const SpringRun&
         if (!c || c->force_n > -kBeyondDoubt * std::hypot(shared, own.scale_step_n, own.linearity_n)) continue;
         const bool plunger = session.indicator.bearing != Bearing::none;
         error(
-            all, i, "the spring would carry " + newton_text(c->force_n) + " here, less than nothing",
+            all, i, "load-below-nothing"_id,
+            "the spring would carry " + newton_text(c->force_n) + " here, less than nothing",
             plunger ? "look at the tare, and whether the plunger adds to the pan or relieves it" : "look at the tare");
     }
 }
@@ -95,7 +102,7 @@ Problems falling_loads(const Readings& session, const SpringRun& run, const std:
         const OwnDoubt own = own_doubt(session, run.readings[loading[i].readings.front()]);
         const double doubt = std::sqrt(2.0) * std::hypot(own.scale_step_n, own.linearity_n);
         if (loading[i].force_n > loading[i - 1].force_n - kBeyondDoubt * doubt) continue;
-        warning(all, loading[i].readings.front(),
+        warning(all, loading[i].readings.front(), "load-falls"_id,
                 "the load falls from " + newton_text(loading[i - 1].force_n) + " at " +
                     mm_text(loading[i - 1].stated_height_mm) + " to " + newton_text(loading[i].force_n) + " at " +
                     mm_text(loading[i].stated_height_mm) + ", though the spring is pressed further",
@@ -108,7 +115,8 @@ Problems falling_loads(const Readings& session, const SpringRun& run, const std:
 void add_no_rise(Problems& all, Problems falls, std::size_t steps) {
     if (falls.empty() || 2 * falls.size() >= steps)
         return error(
-            all, {}, "the load does not rise as the height falls: a spring pressed shorter must push harder",
+            all, {}, "load-falls"_id,
+            "the load does not rise as the height falls: a spring pressed shorter must push harder",
             "heights are the distance between the plates; state travels as travel, and mark unloading readings");
     for (RunProblem& fall : falls) {
         fall.severity = Severity::error;
@@ -140,35 +148,38 @@ void add_too_few(Problems& all, const SpringRun& run, const std::vector<Group>& 
     const auto pressed = std::count_if(run.readings.begin(), run.readings.end(), [](auto& r) { return !r.unloading; });
     const std::string count = std::to_string(pressed) + (pressed == 1 ? " loading reading" : " loading readings");
     if (pressed < static_cast<std::ptrdiff_t>(kFewest))
-        error(all, {}, count + ": a line with a check on it needs " + std::to_string(kFewest) + " at least",
+        error(all, {}, "readings-too-few"_id,
+              count + ": a line with a check on it needs " + std::to_string(kFewest) + " at least",
               "read the scale at five heights or more");
     else if (loading.size() == 1)
-        error(all, {}, "all loading readings are at one height, " + mm_text(loading[0].stated_height_mm),
+        error(all, {}, "readings-too-few"_id,
+              "all loading readings are at one height, " + mm_text(loading[0].stated_height_mm),
               "a rate needs loads at different heights");
     else
-        error(all, {}, count + " at two heights only: a line with a check on it needs three",
+        error(all, {}, "readings-too-few"_id, count + " at two heights only: a line with a check on it needs three",
               "read the scale at five heights or more");
 }
 
 void add_run_faults(Problems& all, const Readings& session, const SpringRun& run) {
     const auto loading = groups_of(session, run, false);
     if (run.readings.size() > kMost)
-        return error(all, {},
+        return error(all, {}, "readings-too-many"_id,
                      std::to_string(run.readings.size()) + " readings: at most " + std::to_string(kMost) + " are taken",
                      "take every tenth, say");
     if (no_doubt_stated(session, run))
-        return error(all, {}, "no uncertainty is stated of scale and heights",
+        return error(all, {}, "no-uncertainty"_id, "no uncertainty is stated of scale and heights",
                      "state the resolution of the scale and of what sets the heights");
     if (loading.size() < kFewest) return add_too_few(all, run, loading);
     if (without_load(session, run, loading))
-        return error(all, {}, "no reading shows a load", "press the spring further, or look at the tare");
+        return error(all, {}, "no-load"_id, "no reading shows a load", "press the spring further, or look at the tare");
     Problems falls = falling_loads(session, run, loading);
     if (!rises(loading)) return add_no_rise(all, std::move(falls), loading.size() - 1);
     all.insert(all.end(), falls.begin(), falls.end());
     const double step =
         in_newton(Force::from_value(own_doubt(session, run.readings[0]).scale_step_n * std::sqrt(12.0)));
     if (const double largest = loading.back().force_n; step > 0.0 && largest < kCoarse * step)
-        warning(all, {}, "the largest load is only " + significant(largest / step, 2) + " steps of the scale",
+        warning(all, {}, "too-coarse"_id,
+                "the largest load is only " + significant(largest / step, 2) + " steps of the scale",
                 "a scale with a finer display would tell more");
 }
 
@@ -177,7 +188,8 @@ void add_run_faults(Problems& all, const Readings& session, const SpringRun& run
 std::vector<RunProblem> problems_of(const Readings& session, const SpringRun& run) {
     Problems all;
     if (const auto& k = session.load_path.stiffness; k && !(k->value > Rate{})) {
-        error(all, {}, "the stiffness of the load path must be above zero", "state none where nothing gives way");
+        error(all, {}, "out-of-span"_id, "the stiffness of the load path must be above zero",
+              "state none where nothing gives way");
         return all;
     }
     add_travel_without_zero(all, session, run);
@@ -194,18 +206,19 @@ std::vector<RunProblem> block_problems_of(const Readings& session) {
     const double steps =
         in_mm(session.indicator.resolution > Length{} ? session.indicator.resolution : session.gauge.resolution);
     if (block.size() < kFewest)
-        error(all, {}, "the run on a rigid block has fewer than three readings", "read it at five loads or more");
+        error(all, {}, "readings-too-few"_id, "the run on a rigid block has fewer than three readings",
+              "read it at five loads or more");
     else if (steps <= 0.0)
-        error(all, {}, "the run on a rigid block needs the resolution of what read its travel",
+        error(all, {}, "no-uncertainty"_id, "the run on a rigid block needs the resolution of what read its travel",
               "state the resolution of the indicator or of the height gauge");
     else if (std::all_of(block.begin(), block.end(), [&](auto& r) { return r.scale == block[0].scale; }))
-        error(all, {}, "all readings of the run on a rigid block are at one load",
+        error(all, {}, "readings-too-few"_id, "all readings of the run on a rigid block are at one load",
               "raise the load from one to the next");
     for (std::size_t i = 1; all.empty() && i < block.size(); ++i) {
         const bool more_load = block[i].scale > block[i - 1].scale;
         const Length doubt = 2.0 * steps * mm;
         if (more_load && block[i].travel < block[i - 1].travel - doubt)
-            error(all, i, "the travel on the rigid block falls as its load rises",
+            error(all, i, "travel-falls"_id, "the travel on the rigid block falls as its load rises",
                   "travel counts the way the gauge moves on, rising with load");
     }
     return all;

@@ -14,6 +14,7 @@ namespace seatload::bench {
 /// Something wrong with the readings. `reading` counts from 0 within the run, in the order given.
 struct RunProblem {
     Severity severity = Severity::error;
+    DiagnosticId id;
     std::string message;
     std::string hint;                    ///< may be empty
     std::optional<std::size_t> reading;  ///< empty: the run as a whole

@@ -5,12 +5,13 @@
 #include <cmath>
 
 #include <seatload/bench/probability.hpp>
+#include <seatload/bench/square.hpp>
 
 namespace seatload::bench {
 
 namespace {
 
-constexpr std::size_t kFewest = 3;  // two points make a line of anything
+constexpr std::size_t kFewestOnLine = 3;  // two points make a line of anything
 
 // A plate that does not yet bear on the whole spring carries little: at most this share of the largest load of the
 // line. The stretch from 20 % on is the one that JIS B 2702:1987 cl. 3.1 takes for loads at heights.
@@ -18,8 +19,6 @@ constexpr double kFullContact = 0.2;
 
 constexpr double kRises = 3.0;              // sigmas of a slope that is there at all
 constexpr double kSoundRunsAlarmed = 0.01;  // share of sound runs in which a point is called an outlier
-
-double square(double x) { return x * x; }
 
 double own_variance(const LinePoint& p, double slope) { return square(p.u_y) + square(slope * p.u_x); }
 
@@ -37,7 +36,7 @@ double sigmas_within(const LinePoint& p, const LineFit& fit) {
 
 // How much wider the points scatter than stated, by the middle one, so that a single outlier does not count.
 double scatter(std::span<const LinePoint> points, const LineFit& fit) {
-    if (points.size() <= kFewest) return 1.0;
+    if (points.size() <= kFewestOnLine) return 1.0;
     std::vector<double> off;
     for (const LinePoint& p : points) off.push_back(std::abs(sigmas_within(p, fit)));
     const auto middle = off.begin() + static_cast<std::ptrdiff_t>(off.size() / 2);
@@ -63,7 +62,7 @@ struct Judgement {
 
 Judgement judged(std::span<const LinePoint> inside, const LineFit& fit) {
     Judgement all{fit.chi_square, {inside.begin(), inside.end()}, fit};
-    constexpr std::size_t kEnoughWithoutOne = kFewest + 2;
+    constexpr std::size_t kEnoughWithoutOne = kFewestOnLine + 2;
     if (inside.size() < kEnoughWithoutOne) return all;
     std::size_t worst = 0;
     double furthest = 0.0;
@@ -128,7 +127,7 @@ std::vector<std::size_t> without_the_misled(std::span<const LinePoint> inside, c
 
 std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
     std::optional<Candidate> best;
-    for (std::size_t length = points.size(); length >= kFewest; --length) {
+    for (std::size_t length = points.size(); length >= kFewestOnLine; --length) {
         // Shorter stretches cost more for what they leave out alone.
         if (best && square(kClearly) * static_cast<double>(points.size() - length) >= best->cost) break;
         for (std::size_t first = 0; first + length <= points.size(); ++first) {
@@ -143,7 +142,7 @@ std::optional<Stretch> straight_stretch(std::span<const LinePoint> points) {
 std::vector<std::size_t> outliers(std::span<const LinePoint> points, const Stretch& stretch) {
     const auto inside = points.subspan(stretch.first, stretch.last - stretch.first + 1);
     std::vector<std::size_t> found;
-    if (inside.size() <= kFewest) return found;
+    if (inside.size() <= kFewestOnLine) return found;
     for (std::size_t i = 0; i < inside.size(); ++i) {
         const auto others = without(inside, i);
         if (others.front().x == others.back().x) continue;

@@ -51,17 +51,18 @@ GradeMatch match_of(const wire::Grade& grade, Length d, double temperature, cons
     return m;
 }
 
-constexpr std::array kKinds{std::pair{wire::Family::cold_drawn_carbon, "cold-drawn carbon steel"},
-                            std::pair{wire::Family::oil_tempered, "oil-tempered steel"},
-                            std::pair{wire::Family::austenitic_stainless, "austenitic stainless steel"},
-                            std::pair{wire::Family::precipitation_stainless, "precipitation-hardening stainless steel"},
-                            std::pair{wire::Family::copper_alloy, "copper alloy"},
-                            std::pair{wire::Family::nickel_alloy, "nickel alloy"}};
+constexpr std::array kWireKinds{
+    std::pair{wire::Family::cold_drawn_carbon, "cold-drawn carbon steel"},
+    std::pair{wire::Family::oil_tempered, "oil-tempered steel"},
+    std::pair{wire::Family::austenitic_stainless, "austenitic stainless steel"},
+    std::pair{wire::Family::precipitation_stainless, "precipitation-hardening stainless steel"},
+    std::pair{wire::Family::copper_alloy, "copper alloy"},
+    std::pair{wire::Family::nickel_alloy, "nickel alloy"}};
 
 // Grades of one kind have much the same modulus: it tells steel from stainless and bronze, seldom grade from grade.
 std::string verdict_of(const WireInference& wire, const wire::Catalogue& catalogue) {
     std::vector<std::string> fits, fits_not;
-    for (const auto& [family, name] : kKinds) {
+    for (const auto& [family, name] : kWireKinds) {
         bool drawn = false, consistent = false;
         for (const GradeMatch& m : wire.matches) {
             if (!m.in_range || catalogue.find(m.grade)->family != family) continue;

@@ -16,18 +16,16 @@ namespace seatload::check {
 namespace {
 
 Diagnostic unusable(const spring::Spring& s, const wire::Grade& grade, const demand::Requirement& requirement) {
-    Diagnostic d;
     const wire::DiameterRange range = wire::strength_range(grade);
-    if (!wire::strength_at(grade, s.wire_diameter)) {
-        d.message = "wire " + grade.id + " has no known strength at " + units::shown_wire(s.wire_diameter);
-        d.hint = "its strengths are known from " + units::shown_wire(range.smallest) + " to " +
-                 units::shown_wire(range.largest);
-        return d;
-    }
-    d.message =
-        "the load loss of " + grade.id + " at " + units::shown(requirement.surroundings.temperature) + " is not known";
-    d.hint = "state it under [limits] as load_loss = \"3 %\", from the wire maker or a test";
-    return d;
+    if (!wire::strength_at(grade, s.wire_diameter))
+        return error("no-strength"_id,
+                     "wire " + grade.id + " has no known strength at " + units::shown_wire(s.wire_diameter),
+                     "its strengths are known from " + units::shown_wire(range.smallest) + " to " +
+                         units::shown_wire(range.largest) + "; is the diameter right, or another grade meant?");
+    return error(
+        "no-guidance"_id,
+        "the load loss of " + grade.id + " at " + units::shown(requirement.surroundings.temperature) + " is not known",
+        "state it under [limits] as load_loss = \"3 %\", from the wire maker or a test");
 }
 
 AtLength at_length(const Coil& c, const Evaluation& e, double length_mm) {

@@ -15,7 +15,7 @@ namespace {
 constexpr int kDigits = 4;
 constexpr std::size_t kMostMends = 4;
 
-std::string newtons(double value) { return significant(value, kDigits) + " N"; }
+std::string in_newtons(double value) { return significant(value, kDigits) + " N"; }
 
 std::string place_words(LoadPlace place) { return place == LoadPlace::seated ? "seated load" : "full-travel load"; }
 
@@ -24,11 +24,11 @@ std::size_t index_of(const SolvedRules& solved, const SolvedRule* rule) {
 }
 
 std::string words_for(LoadPlace place, const SolvedRule* least, const SolvedRule& most) {
-    const std::string upper = std::string(most.rule->aim) + " it may be at most " + newtons(most.extreme.value);
+    const std::string upper = std::string(most.rule->aim) + " it may be at most " + in_newtons(most.extreme.value);
     if (most.extreme.value <= 0.0)
         return "No " + place_words(place) + " is small enough: " + upper + ", and no compression spring pulls.";
     return "No " + place_words(place) + " can do both: " + std::string(least->rule->aim) + " it must be at least " +
-           newtons(least->extreme.value) + ", " + upper + ".";
+           in_newtons(least->extreme.value) + ", " + upper + ".";
 }
 
 /// One input moved to where the contradiction is gone.

@@ -203,24 +203,24 @@ Terms stays_open(const P& p, const BudgetSetting& s) {
 
 // ---------------------------------------------------------------------------------------------- in words
 
-std::string number(double value) { return significant(value, 5); }
+std::string shown_number(double value) { return significant(value, 5); }
 
 std::string nothing(const P&, const BudgetSetting&) { return {}; }
 
 std::string where_flank(const P& p, const BudgetSetting&) {
     const double share = side_share(p);
-    return "k = tan(α − atan μF) − μB = " + number(share) +
+    return "k = tan(α − atan μF) − μB = " + shown_number(share) +
            (share < 0.0 ? ": the side load cannot push it out, counted as 0" : "");
 }
 
 std::string where_released(const P& p, const BudgetSetting& s) {
     if (!bears_at_release(s.plunger)) return {};
-    return "k = tan(α − atan μF) − μB = " + number(side_share(p));
+    return "k = tan(α − atan μF) − μB = " + shown_number(side_share(p));
 }
 
 std::string where_opening(const P& p, const BudgetSetting& s) {
     std::string words;
-    if (s.plunger.annulus_share.low < 1.0) words = "Aη = A1 + η·(A2 − A1) = " + number(area_opening(p)) + " mm²";
+    if (s.plunger.annulus_share.low < 1.0) words = "Aη = A1 + η·(A2 − A1) = " + shown_number(area_opening(p)) + " mm²";
     if (!bears_at_full_travel(s) || !bears_at_release(s.plunger)) return words;
     return words + (words.empty() ? "" : "; ") + where_released(p, s);
 }
@@ -228,16 +228,17 @@ std::string where_opening(const P& p, const BudgetSetting& s) {
 /// How Fd follows from the time allowed.
 std::string where_drained(const P& p, const BudgetSetting& s) {
     const auto room = [](const LoadRoom& r) {
-        return number(r.least_n) + " N .. " + number(r.least_n + r.width()) + " N";
+        return shown_number(r.least_n) + " N .. " + shown_number(r.least_n + r.width()) + " N";
     };
     return "with N = pR·A2 + Ff" + std::string(s.plunger.back ? " − pB·AB" : "") + " = " +
-           number(sum(resistance_home(p, s))) +
-           " N, g = π·D·c³·(1 + 1.5·ε²)/(12·μ·L) = " + number(drain_conductance(p)) +
-           " mm³/s per N/mm²: the logarithmic mean of F1 − N and F2 − N must be A2²·h/(g·t) = " + number(drive(p, s)) +
-           " N, h = " + number(in_mm(s.plunger.stroke)) +
-           " mm, t = " + number(in_second(s.plunger.drain->longest_time)) + " s; it is so where both lie the same " +
-           number(100.0 * share_in_time(p, s)) + " % up from the lower end of what else is left to them, F1 " +
-           room(s.seated) + ", F2 " + room(s.full_travel);
+           shown_number(sum(resistance_home(p, s))) +
+           " N, g = π·D·c³·(1 + 1.5·ε²)/(12·μ·L) = " + shown_number(drain_conductance(p)) +
+           " mm³/s per N/mm²: the logarithmic mean of F1 − N and F2 − N must be A2²·h/(g·t) = " +
+           shown_number(drive(p, s)) + " N, h = " + shown_number(in_mm(s.plunger.stroke)) +
+           " mm, t = " + shown_number(in_second(s.plunger.drain->longest_time)) +
+           " s; it is so where both lie the same " + shown_number(100.0 * share_in_time(p, s)) +
+           " % up from the lower end of what else is left to them, F1 " + room(s.seated) + ", F2 " +
+           room(s.full_travel);
 }
 
 // ---------------------------------------------------------------------------------------------- when they apply

@@ -11,9 +11,9 @@
 namespace seatload::demand {
 namespace {
 
-constexpr int kDigits = 4;
+constexpr int kPointDigits = 4;
 
-std::string number(double value) { return significant(value, kDigits); }
+std::string number(double value) { return significant(value, kPointDigits); }
 std::string millimetres(double value) { return number(value) + " mm"; }
 std::string square_millimetres(double value) { return number(value) + " mm²"; }
 std::string newtons(double value) { return number(value) + " N"; }

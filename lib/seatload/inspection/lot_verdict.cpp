@@ -5,12 +5,11 @@
 #include <cmath>
 
 #include <seatload/core/text.hpp>
+#include <seatload/inspection/counted.hpp>
 #include <seatload/inspection/sentences.hpp>
 
 namespace seatload::inspection {
 namespace {
-
-std::string pieces(int count) { return std::to_string(count) + (count == 1 ? " piece" : " pieces"); }
 
 /// The value as it is held to the limits: whole turns taken off where they are free.
 double judged_value(const Characteristic& c, double value) {
@@ -115,8 +114,6 @@ void judge_pieces(LotInspection& lot) {
                               std::to_string(lot.plan.reject) +
                               " are bad: the lot is accepted, and the next one is inspected under the normal table.");
 }
-
-std::string named(Kind kind) { return std::string(words(kind)) + ' ' + std::string(symbol(kind)); }
 
 void judge_lot(LotInspection& lot) {
     bool rejected = false;

@@ -6,6 +6,7 @@
 #include <map>
 
 #include <seatload/core/text.hpp>
+#include <seatload/inspection/counted.hpp>
 #include <seatload/inspection/protection.hpp>
 
 namespace seatload::inspection {
@@ -17,15 +18,11 @@ constexpr int kMostDecimals = 6;
 
 std::string percent(double share, int digits = 3) { return significant(100.0 * share, digits) + " %"; }
 
-std::string named(Kind kind) { return std::string(words(kind)) + ' ' + std::string(symbol(kind)); }
-
 /// The words as a sentence begins with them.
 std::string begun(std::string words) {
     if (words.front() >= 'a' && words.front() <= 'z') words.front() = static_cast<char>(words.front() - 'a' + 'A');
     return words;
 }
-
-std::string pieces(int count) { return std::to_string(count) + (count == 1 ? " piece" : " pieces"); }
 
 std::string allowed(int accept) {
     return accept == 0 ? "none of which may be bad" : "at most " + std::to_string(accept) + " of which may be bad";
@@ -83,9 +80,8 @@ std::string forecast_of(const Judged& j, const LoadForecast& f) {
     const double off = s.mean - f.mean;
     std::string words = begun(named(kind)) + ": mean " + shown(s.mean, kind, decimals) + " beside " +
                         shown(f.mean, kind, decimals) + " foretold, ";
-    words += std::abs(off) <= s.mean_within
-                 ? "no difference to be told"
-                 : "off by " + shown(std::abs(off), kind, decimals) + (off < 0.0 ? " below" : " above");
+    words += std::abs(off) <= s.mean_within ? "no difference to be told"
+                                            : shown(std::abs(off), kind, decimals) + (off < 0.0 ? " less" : " more");
     words += "; s " + shown(s.deviation, kind, decimals + 1) + " beside " + shown(f.within_lot, kind, decimals + 1) +
              " within a lot";
     if (s.count < 2 || !(f.within_lot > 0.0)) return words + ".";

@@ -57,15 +57,17 @@ std::string refusal(const JudgedOffer& offer) {
 Diagnostics revise(Spec& spec, const std::string& date, const std::string& change) {
     demand::Identity& identity = spec.identity;
     if (date.empty())
-        return {error("the spring offered is another one: its new revision needs a date",
+        return {error("not-said-when"_id, "the spring offered is another one: its new revision needs a date",
                       "give the date of the choice with --date")};
     const std::string& last = spec.revisions.empty() ? identity.date : spec.revisions.back().date;
     if (date < last)
-        return {error("the choice is dated " + date + ", before the spec it changes (" + last + ")",
+        return {error("date-out-of-order"_id,
+                      "the choice is dated " + date + ", before the spec it changes (" + last + ")",
                       "give the date of the choice with --date")};
     const std::string next = next_index(identity.revision);
     if (next.empty())
-        return {error("there is no revision index after \"" + identity.revision + '"', "revise the spec by hand")};
+        return {error("bad-index"_id, "there is no revision index after \"" + identity.revision + '"',
+                      "revise the spec by hand")};
     identity.revision = next;
     identity.date = date;
     identity.approver.clear();
@@ -77,7 +79,8 @@ Diagnostics revise(Spec& spec, const std::string& date, const std::string& chang
 
 Result<Spec> chosen_spec(const Comparison& all, const JudgedOffer& offer) {
     if (const std::string refused = refusal(offer); !refused.empty())
-        return error(name_of(all, offer) + " cannot be chosen: " + refused);
+        return error("unfit-offer"_id, name_of(all, offer) + " cannot be chosen: " + refused,
+                     "without --choose all offers are listed, those that serve first");
     Spec spec = offer.spring.spec;
     spec.why = reason(all, offer);
     spec.quantities = {offer.purchase->pieces};

@@ -49,7 +49,7 @@ Result<ExchangeRate> read_exchange_rate(std::string_view text) {
     const std::string_view number = sign == std::string_view::npos ? std::string_view{} : trim(text.substr(sign + 1));
     const auto worth = decimal(number);
     if (!currency || !worth || *worth == 0)
-        return error("--rate: \"" + std::string(text) + "\" is not an exchange rate",
+        return error("bad-rate"_id, "--rate: \"" + std::string(text) + "\" is not an exchange rate",
                      "write what one unit is worth in the currency you compare in, with a decimal point: "
                      "--rate GBP=1.1725");
     return ExchangeRate{*currency, std::string(number), *worth};

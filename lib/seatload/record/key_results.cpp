@@ -17,7 +17,7 @@ namespace {
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 constexpr double kAlike = 6e-6;  // files keep six digits, the last of which is off by half of itself at most
 constexpr int kDigits = 6;
-constexpr int kUsualGrade = 2;  // EN 15800, taken when none is stated
+constexpr int kUsualResultsGrade = 2;  // EN 15800, taken when none is stated
 
 double wire_tolerance(const Worked& w) {
     const auto found = wire::diameter_tolerance_at(w.grade, w.spec.spring.wire_diameter);
@@ -33,7 +33,7 @@ double coil_tolerance(const Worked& w) {
 double load_tolerance(const Worked& w) {
     const check::Evaluation& e = w.e;
     return in_newton(tolerance::load_tolerance(e.spring.wire_diameter, e.spring.mean_diameter, e.active_coils,
-                                               e.seated->load, kUsualGrade));
+                                               e.seated->load, kUsualResultsGrade));
 }
 
 constexpr std::array kKinds{

@@ -24,7 +24,7 @@ bool has_printed_mark(std::string_view letters) {
 }
 
 Diagnostic tampered(const std::string& what) {
-    return error("tampered: " + what, "trust neither sheet nor spec, and ask for both again");
+    return error("tampered"_id, "tampered: " + what, "trust neither sheet nor spec, and ask for both again");
 }
 
 /// What is wrong with a spec's mark, or nothing.

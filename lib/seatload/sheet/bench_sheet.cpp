@@ -144,7 +144,7 @@ TitleBlock title_block(const bench::Readings& session) {
 }  // namespace
 
 Result<std::vector<Drawing>> bench_sheet(const BenchSheetInput& input) {
-    if (input.springs.empty()) return error("a bench sheet needs at least one measured spring");
+    if (input.springs.empty()) return error("bad-pdf"_id, "a bench sheet needs at least one measured spring");
     Diagnostics diagnostics;
     const std::vector<PrintedSpring> springs = printable(input.springs, diagnostics);
     if (has_error(diagnostics)) return diagnostics;

@@ -10,7 +10,6 @@
 namespace seatload::sheet {
 namespace {
 
-using bench::Comparison;
 using bench::Estimate;
 using bench::LoadAtHeight;
 using bench::MeasuredSpring;
@@ -122,14 +121,14 @@ RuledTable springs_table(const std::vector<const MeasuredSpring*>& springs, std:
     return table;
 }
 
-RuledTable differences_table(const std::vector<Comparison>& comparisons, std::size_t from, double width) {
+RuledTable differences_table(const std::vector<bench::Comparison>& comparisons, std::size_t from, double width) {
     const auto& asked = comparisons.front().loads;
     const std::size_t end = end_of(from, asked.size());
     RuledTable table;
     table.rows.push_back({"difference"});
     if (from == 0) table.rows[0].insert(table.rows[0].end(), {rate_name(), free_length_name()});
     for (std::size_t i = from; i < end; ++i) table.rows[0].push_back(column_words(asked[i].asked));
-    for (const Comparison& c : comparisons) {
+    for (const bench::Comparison& c : comparisons) {
         std::vector<std::string> row{short_name(c.first) + "\nless " + short_name(c.second)};
         if (from == 0) {
             row.push_back(difference_words(c.rate));
@@ -179,7 +178,7 @@ std::vector<RuledTable> bench_springs_tables(const std::vector<const MeasuredSpr
     return out;
 }
 
-std::vector<RuledTable> bench_differences_tables(const std::vector<Comparison>& comparisons, double width) {
+std::vector<RuledTable> bench_differences_tables(const std::vector<bench::Comparison>& comparisons, double width) {
     std::vector<RuledTable> out;
     if (comparisons.empty()) return out;
     const std::size_t count = comparisons.front().loads.size();

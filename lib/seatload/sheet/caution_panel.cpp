@@ -9,7 +9,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.1;
+constexpr double kCautionPitch = 4.1;
 constexpr double kTightPitch = 3.8;
 constexpr double kPad = 2.0;
 constexpr double kTopPad = 0.8;
@@ -22,7 +22,7 @@ constexpr double kHeadingGap = 4.0;
 }  // namespace
 
 CautionPanel::CautionPanel(const Wording& words, const std::string& mark, double width, bool is_tight)
-    : width_(width), pitch_(is_tight ? kTightPitch : kPitch), squeeze_(is_tight ? kTightSqueeze : kSqueeze) {
+    : width_(width), pitch_(is_tight ? kTightPitch : kCautionPitch), squeeze_(is_tight ? kTightSqueeze : kSqueeze) {
     sections_.push_back({words.say("caution.heading"), {}});
     if (!mark.empty()) sections_.push_back({words.say("mark.heading"), {}});
     const double room = width_ - lines_from() - kPad;

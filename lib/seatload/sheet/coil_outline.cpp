@@ -11,26 +11,26 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kTwoPi = 2.0 * std::numbers::pi;
+constexpr double kOutlineTwoPi = 2.0 * std::numbers::pi;
 
 /// The projected centre line at one place: point, unit normal, curvature.
-struct Place {
+struct CurvePlace {
     Point at;
     Point normal;
     double curvature;
 };
 
-Place place(const CoilCurve& curve, double u) {
-    const double x1 = curve.lead(u) / kTwoPi;  // derivatives by the angle
-    const double x2 = curve.lead_slope(u) / (kTwoPi * kTwoPi);
-    const double y1 = -curve.radius() * std::sin(kTwoPi * u);
-    const double y2 = -curve.radius() * std::cos(kTwoPi * u);
+CurvePlace place(const CoilCurve& curve, double u) {
+    const double x1 = curve.lead(u) / kOutlineTwoPi;  // derivatives by the angle
+    const double x2 = curve.lead_slope(u) / (kOutlineTwoPi * kOutlineTwoPi);
+    const double y1 = -curve.radius() * std::sin(kOutlineTwoPi * u);
+    const double y2 = -curve.radius() * std::cos(kOutlineTwoPi * u);
     const double speed = std::hypot(x1, y1);
     return {{curve.x(u), curve.y(u)}, {-y1 / speed, x1 / speed}, (x1 * y2 - y1 * x2) / (speed * speed * speed)};
 }
 
 double direction(const CoilCurve& curve, double u) {
-    return std::atan2(-curve.radius() * std::sin(kTwoPi * u), curve.lead(u) / kTwoPi);
+    return std::atan2(-curve.radius() * std::sin(kOutlineTwoPi * u), curve.lead(u) / kOutlineTwoPi);
 }
 
 /// Turns between which the projected direction changes little: even steps would look faceted at the extremes.
@@ -56,7 +56,7 @@ ViewPiece tube(const CoilCurve& curve, double from, double to) {
     for (const double side : {1.0, -1.0}) {
         Path run;
         for (const double u : turns) {
-            const Place p = place(curve, u);
+            const CurvePlace p = place(curve, u);
             const Point edge = p.at + side * r * p.normal;
             (side > 0.0 ? piece.fill : back).push_back(edge);
             if (1.0 - side * r * p.curvature > 0.0) {
@@ -74,12 +74,12 @@ ViewPiece tube(const CoilCurve& curve, double from, double to) {
 
 /// The flat end of the wire, square to it, as seen from the side.
 ViewPiece tip(const CoilCurve& curve, double u) {
-    const double speed = std::hypot(curve.lead(u), kTwoPi * curve.radius());
+    const double speed = std::hypot(curve.lead(u), kOutlineTwoPi * curve.radius());
     const double tx = curve.lead(u) / speed;
-    const double around = kTwoPi * curve.radius() / speed;
+    const double around = kOutlineTwoPi * curve.radius() / speed;
     // Two unit vectors square to the wire: outwards from the axis, and the one square to that and to the wire.
     const Point outwards{0.0, curve.y(u) / curve.radius()};
-    const Point across{around, tx * std::sin(kTwoPi * u)};
+    const Point across{around, tx * std::sin(kOutlineTwoPi * u)};
     ViewPiece piece;
     for (int degree = 0; degree <= 360; degree += 6) {
         const double a = radians(degree);
@@ -138,7 +138,7 @@ ViewPiece ground_face(const CoilCurve& curve, bool left) {
     for (const double u : ground_turns(curve, left)) {
         const double cut = half_cut(curve, left ? curve.x(u) : curve.x_from_right(u));
         for (const double radius : {curve.radius() + cut, curve.radius() - cut})
-            extent = include(extent, {left ? 0.0 : curve.length(), radius * std::cos(kTwoPi * u)});
+            extent = include(extent, {left ? 0.0 : curve.length(), radius * std::cos(kOutlineTwoPi * u)});
     }
     ViewPiece piece;
     if (extent.bottom < extent.top) piece.edges.push_back({{extent.left, extent.bottom}, {extent.left, extent.top}});
@@ -226,7 +226,7 @@ Point wire_edge_point(const spring::Spring& spring) {
     const double half = spring.hand == spring::Hand::right ? 0.0 : 0.5;
     double u = std::floor(0.6 * curve.turns()) + half + (half == 0.0 ? 0.14 : 0.36);
     if (u > curve.turns()) u -= 1.0;
-    const Place p = place(curve, u);
+    const CurvePlace p = place(curve, u);
     const double upper = p.normal.y > 0.0 ? 1.0 : -1.0;
     return p.at + upper * curve.wire_radius() * p.normal;
 }

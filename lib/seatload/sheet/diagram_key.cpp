@@ -34,13 +34,13 @@ double indent(Sample sample) { return sample == Sample::none ? 0.0 : sample_widt
 double width_of(const KeyEntry& entry) { return indent(entry.sample) + text_width(entry.words, kLettering); }
 
 /// Where each entry stands: from the key's left edge, and in which row.
-struct Place {
+struct EntryPlace {
     double x;
     int row;
 };
 
-std::vector<Place> places(const std::vector<KeyEntry>& entries, double width) {
-    std::vector<Place> out;
+std::vector<EntryPlace> places(const std::vector<KeyEntry>& entries, double width) {
+    std::vector<EntryPlace> out;
     double x = kIndent;
     int row = 0;
     for (const KeyEntry& entry : entries) {
@@ -79,7 +79,7 @@ double key_height(const std::vector<KeyEntry>& entries, double width) {
 }
 
 void draw_key(Drawing& drawing, const Box& box, const std::vector<KeyEntry>& entries) {
-    const std::vector<Place> all = places(entries, box.width());
+    const std::vector<EntryPlace> all = places(entries, box.width());
     for (std::size_t i = 0; i < entries.size(); ++i) {
         const Point at{box.left + all[i].x, box.top - 4.0 - kRowPitch * all[i].row};
         draw_sample(drawing, entries[i].sample, at);

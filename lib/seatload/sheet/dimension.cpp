@@ -11,9 +11,9 @@ namespace {
 
 constexpr double kHeadLength = 2.5;
 constexpr double kHeadHalfWidth = 0.4;
-constexpr double kTail = 5.0;  ///< of an arrow set outside
-constexpr double kGap = 1.0;   ///< between a feature and its extension line (8 line widths would be 2 mm)
-constexpr double kLift = 0.9;  ///< of words above their line
+constexpr double kTail = 5.0;          ///< of an arrow set outside
+constexpr double kDimensionGap = 1.0;  ///< between a feature and its extension line (8 line widths would be 2 mm)
+constexpr double kLift = 0.9;          ///< of words above their line
 
 double sign_of(double value) { return value < 0.0 ? -1.0 : 1.0; }
 
@@ -29,7 +29,7 @@ void draw(Drawing& drawing, const HorizontalDimension& dimension) {
     const double y = dimension.line_y;
     const auto extend = [&](Point p) {
         const double way = sign_of(y - p.y);
-        drawing.line({p.x, p.y + way * kGap}, {p.x, y + way * kExtensionOvershoot});
+        drawing.line({p.x, p.y + way * kDimensionGap}, {p.x, y + way * kExtensionOvershoot});
     };
     if (dimension.extended_from) extend(dimension.from);
     extend(dimension.to);
@@ -55,7 +55,7 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     const double x = dimension.line_x;
     for (const Point p : {dimension.from, dimension.to}) {
         const double way = sign_of(x - p.x);
-        drawing.line({p.x + way * kGap, p.y}, {x + way * kExtensionOvershoot, p.y});
+        drawing.line({p.x + way * kDimensionGap, p.y}, {x + way * kExtensionOvershoot, p.y});
     }
     const double low = std::min(dimension.from.y, dimension.to.y);
     const double high = std::max(dimension.from.y, dimension.to.y);

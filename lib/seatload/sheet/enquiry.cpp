@@ -228,7 +228,7 @@ std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alt
 Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alternatives,
                                      const tolerance::Tables& tolerances, const Paper& paper,
                                      const EnquiryLetter& letter) {
-    if (alternatives.empty()) return error("an enquiry needs at least one alternative");
+    if (alternatives.empty()) return error("bad-pdf"_id, "an enquiry needs at least one alternative");
     std::vector<Facts> known;
     Diagnostics diagnostics;
     for (const EnquiryAlternative& alternative : alternatives) {

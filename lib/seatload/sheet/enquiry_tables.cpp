@@ -26,7 +26,7 @@ class Rows {
 
     template <class WordsOf>
     void add_words(const std::string& name, WordsOf words_of) {
-        Comparison row{name, {}, {}, {}};
+        ComparedRow row{name, {}, {}, {}};
         for (const Facts& facts : alternatives_) row.values.push_back(words_of(facts));
         row.first_with_unit = row.values.front();
         rows_.push_back(std::move(row));
@@ -38,7 +38,7 @@ class Rows {
     void add_amounts(const std::string& name, Unit unit, AmountOf amount_of, WordsOf words_of) {
         int most = 0;
         for (const Facts& facts : alternatives_) most = std::max(most, decimals(amount_of(facts, 0)));
-        Comparison row{name, alternatives_.front().figures().unit(unit), {}, {}};
+        ComparedRow row{name, alternatives_.front().figures().unit(unit), {}, {}};
         for (const Facts& facts : alternatives_) row.values.push_back(words_of(facts, shown(amount_of(facts, most))));
         row.first_with_unit = words_of(alternatives_.front(), with_unit(amount_of(alternatives_.front(), most)));
         rows_.push_back(std::move(row));
@@ -48,11 +48,11 @@ class Rows {
         add_amounts(name, unit, amount_of, [](const Facts&, const std::string& words) { return reference(words); });
     }
 
-    std::vector<Comparison>& rows() { return rows_; }
+    std::vector<ComparedRow>& rows() { return rows_; }
 
   private:
     std::span<const Facts> alternatives_;
-    std::vector<Comparison> rows_;
+    std::vector<ComparedRow> rows_;
 };
 
 void add_wire_and_coil(Rows& rows, std::span<const Facts> alternatives) {
@@ -118,14 +118,14 @@ void add_rest(Rows& rows, std::span<const Facts> alternatives) {
 }
 
 /// "free length L0 [mm]"; on a paper in inches "free length L0, in [mm]".
-std::string with_head(const Comparison& comparison) {
+std::string with_head(const ComparedRow& comparison) {
     if (comparison.unit.empty()) return comparison.name;
     return comparison.unit.find('[') == std::string::npos ? comparison.name + " [" + comparison.unit + "]"
                                                           : comparison.name + ", " + comparison.unit;
 }
 
 /// Tables of what differs whose rows are named in a column so wide.
-std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, const std::vector<Comparison>& all,
+std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, const std::vector<ComparedRow>& all,
                                           double width, double name_width) {
     std::vector<RuledTable> tables;
     const std::size_t parts = (alternatives.size() + kColumns - 1) / kColumns;
@@ -140,7 +140,7 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, c
         table.widths[0] = name_width;
         table.rows.push_back({alternatives.front().say("compare.alternative")});
         for (std::size_t i = 0; i < count; ++i) table.rows[0].push_back(letter(alternatives, first + i));
-        for (const Comparison& comparison : all) {
+        for (const ComparedRow& comparison : all) {
             if (alternatives.size() > 1 && comparison.is_common()) continue;
             table.rows.push_back({with_head(comparison)});
             for (std::size_t i = 0; i < count; ++i) table.rows.back().push_back(comparison.values[first + i]);
@@ -179,11 +179,11 @@ RuledTable form(std::span<const Facts> alternatives, double width, std::vector<s
 
 }  // namespace
 
-bool Comparison::is_common() const {
+bool ComparedRow::is_common() const {
     return std::all_of(values.begin(), values.end(), [&](const std::string& value) { return value == values.front(); });
 }
 
-std::vector<Comparison> comparisons(std::span<const Facts> alternatives) {
+std::vector<ComparedRow> comparisons(std::span<const Facts> alternatives) {
     Rows rows(alternatives);
     add_wire_and_coil(rows, alternatives);
     add_load(rows, alternatives, &record::Spec::seated, "1");
@@ -198,7 +198,7 @@ std::string letter(std::span<const Facts> alternatives, std::size_t index) {
 }
 
 std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, double width) {
-    const std::vector<Comparison> all = comparisons(alternatives);
+    const std::vector<ComparedRow> all = comparisons(alternatives);
     std::vector<RuledTable> best = comparison_tables(alternatives, all, width, kNameWidths.front());
     for (const double name_width : kNameWidths) {
         std::vector<RuledTable> tables = comparison_tables(alternatives, all, width, name_width);
@@ -212,7 +212,7 @@ std::vector<RuledTable> comparison_tables(std::span<const Facts> alternatives, d
 std::string common_words(std::span<const Facts> alternatives) {
     std::string words;
     if (alternatives.size() < 2) return words;
-    for (const Comparison& comparison : comparisons(alternatives))
+    for (const ComparedRow& comparison : comparisons(alternatives))
         if (comparison.is_common())
             words += (words.empty() ? "" : "; ") + comparison.name + " " + comparison.first_with_unit;
     return words;

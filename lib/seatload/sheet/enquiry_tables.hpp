@@ -11,7 +11,7 @@
 namespace seatload::sheet {
 
 /// One quantity of the comparison: its name, and its value in each alternative.
-struct Comparison {
+struct ComparedRow {
     std::string name;
     std::string unit;  ///< may be empty
     std::vector<std::string> values;
@@ -21,7 +21,7 @@ struct Comparison {
 };
 
 /// Everything a maker compares alternatives by.
-std::vector<Comparison> comparisons(std::span<const Facts> alternatives);
+std::vector<ComparedRow> comparisons(std::span<const Facts> alternatives);
 
 /// Tables of what differs, at most five alternatives each, about as many in each; what is alike is left out when there
 /// are several.

@@ -37,7 +37,7 @@ std::optional<Diagnostic> over_defined(const record::Spec& spec) {
                                 : length ? "the coils with the wire or the coil diameter"
                                          : "anything";
     return error(
-        "over-defined: both loads are required, and the maker may not adjust " + missing,
+        "over-defined"_id, "over-defined: both loads are required, and the maker may not adjust " + missing,
         "let the maker adjust the free length, and the coils with either the wire diameter or the coil diameter");
 }
 
@@ -45,12 +45,18 @@ std::optional<Diagnostic> over_defined(const record::Spec& spec) {
 std::optional<Diagnostic> undrawable(const record::Spec& spec) {
     const spring::Spring& s = spec.spring;
     const bool is_body = s.wire_diameter > 0.0 * mm && s.mean_diameter > s.wire_diameter;
-    if (!is_body) return error("the coil diameter is not larger than the wire");
-    if (!(spring::active_coils(s.ends, s.total_coils) > 0.0)) return error("the spring has no active coils");
+    if (!is_body)
+        return error("impossible-spring"_id, "the coil diameter is not larger than the wire",
+                     "look at wire_diameter and the diameter of the coils: are they exchanged?");
+    if (!(spring::active_coils(s.ends, s.total_coils) > 0.0))
+        return error("impossible-spring"_id, "the spring has no active coils",
+                     "total_coils counts the closed coils of both ends too: two or so are not active");
     if (!(s.free_length > s.wire_diameter * spring::textbook_solid_wires(s.ends, s.total_coils)))
-        return error("the free spring is not longer than its coils");
+        return error("impossible-spring"_id, "the free spring is not longer than its coils",
+                     "look at free_length, total_coils and wire_diameter: pressed solid it would be longer than free");
     if (!(spec.seated.length < s.free_length && spec.full_travel.length <= spec.seated.length))
-        return error("the lengths do not fall from free to seated to full travel");
+        return error("impossible-spring"_id, "the lengths do not fall from free to seated to full travel",
+                     "look at free_length, seated_height and full_travel_height: are two of them exchanged?");
     return std::nullopt;
 }
 
@@ -117,6 +123,7 @@ std::optional<Diagnostic> contradiction(const check::Evaluation& e, const record
     const Force slack = kRounding * load.nominal;
     if (given >= load.nominal - load.minus - slack && given <= load.nominal + load.plus + slack) return std::nullopt;
     return error(
+        "contradiction"_id,
         fmt::format("the spec contradicts itself: its spring gives {} N at {} mm, its {} asks for {} N to {} N",
                     significant(in_newton(given), 4), significant(in_mm(load.length), 6), name,
                     significant(in_newton(load.nominal - load.minus), 4),

@@ -17,13 +17,13 @@ namespace {
 /// Far enough apart to be told from one another on a black-and-white print.
 constexpr std::array<double, 5> kGreys{0.90, 0.74, 0.56, 0.38, 0.18};
 constexpr double kKeyHeight = 12.5;
-constexpr double kAxisName = 6.0;
+constexpr double kMapAxisName = 6.0;
 constexpr double kLetterStrip = 10.0;
 constexpr double kLeastCell = 1.0;    ///< height of a cell; finer steps are put together
 constexpr double kLabelPitch = 4.0;   ///< of the upright labels below
 constexpr double kLetterPitch = 4.4;  ///< between letters at the right, as far as there is room
 constexpr double kWidestColumn = 18.0;
-constexpr int kTicks = 10;
+constexpr int kMapTicks = 10;
 
 /// True when a spring of the row fits.
 bool holds_something(const sizing::MapRow& row) {
@@ -40,14 +40,14 @@ std::span<const sizing::MapRow> columns_of(std::span<const sizing::MapRow> map) 
 }
 
 /// Mean diameters from the smallest to the largest that holds something, in whole steps of the grid.
-struct Range {
+struct ColumnRange {
     long first;
     long last;
     double step;
 };
 
-Range range_of(std::span<const sizing::MapRow> columns) {
-    Range r{0, 0, columns.front().mean_diameters.step};
+ColumnRange range_of(std::span<const sizing::MapRow> columns) {
+    ColumnRange r{0, 0, columns.front().mean_diameters.step};
     bool is_empty = true;
     for (const sizing::MapRow& row : columns)
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -108,7 +108,7 @@ void draw_key(Drawing& drawing, const Box& box, const Shades& shades) {
 
 /// The cells of a column, put together where the steps are finer than can be drawn.
 void draw_column(Drawing& drawing, const Plot& plot, double left, double right, const sizing::MapRow& row,
-                 const Range& range, long together, const Shades& shades) {
+                 const ColumnRange& range, long together, const Shades& shades) {
     for (long low = range.first; low <= range.last; low += together) {
         double room = -1.0;
         for (long multiple = low; multiple < low + together; ++multiple) {
@@ -173,12 +173,12 @@ bool has_fit(std::span<const sizing::MapRow> map) { return std::any_of(map.begin
 void draw_fit_map(Drawing& drawing, const Box& box, std::span<const sizing::MapRow> map,
                   std::span<const MapMark> marks) {
     const auto columns = columns_of(map);
-    const Range range = range_of(columns);
+    const ColumnRange range = range_of(columns);
     const Shades shades = shades_for(columns);
     const double low = (static_cast<double>(range.first) - 0.5) * range.step;
     const double high = (static_cast<double>(range.last) + 0.5) * range.step;
-    Box inner{box.left + left_of_plot(low, high, kTicks), box.bottom + 17.0, box.right - kLetterStrip,
-              box.top - kKeyHeight - kAxisName};
+    Box inner{box.left + left_of_plot(low, high, kMapTicks), box.bottom + 17.0, box.right - kLetterStrip,
+              box.top - kKeyHeight - kMapAxisName};
     const double width = std::min(kWidestColumn, inner.width() / static_cast<double>(columns.size()));
     inner.right = inner.left + width * static_cast<double>(columns.size());
     const Plot plot{inner, 0.0, 1.0, low, high};
@@ -195,7 +195,7 @@ void draw_fit_map(Drawing& drawing, const Box& box, std::span<const sizing::MapR
     drawing.line({inner.left, inner.top}, {inner.right, inner.top});
     draw_column_labels(drawing, plot, columns, width);
     drawing.add(Text{{inner.left, box.bottom + 0.8}, "wire diameter d [mm]"});
-    draw_upright_axis(drawing, plot, "mean diameter D [mm]", kTicks);
+    draw_upright_axis(drawing, plot, "mean diameter D [mm]", kMapTicks);
     draw_marks(drawing, plot, columns, width, marks);
 }
 

@@ -10,9 +10,9 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kTitleHeight = 5.0;
-constexpr double kAxisName = 4.5;
+constexpr double kHistogramAxisName = 4.5;
 constexpr double kBarGrey = 0.75;
-constexpr int kTicks = 6;
+constexpr int kHistogramTicks = 6;
 constexpr int kShareTicks = 4;
 constexpr double kAbove = 1.1;  ///< highest bar below the top
 
@@ -43,14 +43,14 @@ void draw_histogram(Drawing& drawing, const Box& box, const Histogram& h) {
     const long most = *std::max_element(h.counts.begin(), h.counts.end());
     const double highest = std::max(1.0, 100.0 * static_cast<double>(most) / static_cast<double>(h.total)) * kAbove;
     const Box inner{box.left + left_of_plot(0.0, highest, kShareTicks), box.bottom + kBelowPlot, box.right - 5.0,
-                    box.top - kTitleHeight - kAxisName};
+                    box.top - kTitleHeight - kHistogramAxisName};
     const Plot plot{inner, h.from, h.to, 0.0, highest};
     drawing.add(fitted({{box.left, box.top - 3.2}, h.title, kLettering, Align::left, Face::bold}, box.width()));
     draw_bars(drawing, plot, h);
     for (const auto& value : {h.need_least, h.need_most}) draw_limit(drawing, plot, value, kNeed);
     for (const auto& value : {h.ordered_least, h.ordered_most}) draw_limit(drawing, plot, value, kOrdered);
     draw_limit(drawing, plot, h.nominal, kNominal);
-    draw_level_axis(drawing, plot, h.axis, kTicks);
+    draw_level_axis(drawing, plot, h.axis, kHistogramTicks);
     draw_upright_axis(drawing, plot, "share of the springs [%]", kShareTicks);
 }
 

@@ -16,13 +16,13 @@ namespace {
 using inspection::Finding;
 using inspection::Judged;
 
-constexpr double kTitleHeight = 4.6;
-constexpr double kAxisName = 4.8;
+constexpr double kLotTitleHeight = 4.6;
+constexpr double kLotAxisName = 4.8;
 constexpr double kHistogramShare = 0.27;  ///< of the width
-constexpr double kBetween = 6.0;
-constexpr double kBarGrey = 0.78;
+constexpr double kLotBetween = 6.0;
+constexpr double kLotBarGrey = 0.78;
 constexpr double kMargin = 0.09;  ///< above and below what is drawn, of its spread
-constexpr int kUprightTicks = 6;
+constexpr int kLotUprightTicks = 6;
 constexpr int kLevelTicks = 12;
 constexpr int kCountTicks = 4;
 constexpr double kIntervalRoom = 0.16;  ///< of the histogram's width, for the bar of the interval
@@ -31,7 +31,7 @@ constexpr LineKind kLimit = LineKind::wide;
 constexpr LineKind kZone = LineKind::hidden;
 constexpr LineKind kMean = LineKind::axis;
 
-struct Range {
+struct PlottedRange {
     double low = 1e300;
     double high = -1e300;
 
@@ -46,12 +46,12 @@ struct Range {
 };
 
 /// All that is drawn, with a margin.
-Range range_of(const Judged& j) {
-    Range r;
+PlottedRange range_of(const Judged& j) {
+    PlottedRange r;
     for (const double v : j.values) r.take(v);
     if (!j.characteristic.whole_turns_free) r.take(j.characteristic.limits);
     // An interval of few pieces may be so wide that the values could not be told apart.
-    Range wide = r;
+    PlottedRange wide = r;
     if (j.summary) wide.take(j.summary->interval);
     const double spread = r.high - r.low;
     r.low = std::max(wide.low, r.low - 0.5 * spread);
@@ -112,7 +112,7 @@ void draw_bars(Drawing& drawing, const Plot& plot, const std::vector<long>& coun
         if (counts[i] == 0) continue;
         const double low = from + static_cast<double>(i) * width;
         const Box bar{plot.box.left, plot.y(low), plot.x(static_cast<double>(counts[i])), plot.y(low + width)};
-        drawing.fill(bar, kBarGrey);
+        drawing.fill(bar, kLotBarGrey);
         drawing.box(bar);
     }
 }
@@ -132,7 +132,7 @@ void draw_interval(Drawing& drawing, const Plot& plot, const Judged& j) {
         drawing.line({x - half, plot.y(high)}, {x + half, plot.y(high)}, LineKind::narrow);
 }
 
-void draw_histogram_beside(Drawing& drawing, const Box& box, const Judged& j, const Range& range) {
+void draw_histogram_beside(Drawing& drawing, const Box& box, const Judged& j, const PlottedRange& range) {
     const std::size_t bins = bins_for(j.values.size());
     double width = (j.summary->most - j.summary->least) / static_cast<double>(bins);
     if (!(width > 0.0)) width = (range.high - range.low) / 20.0;
@@ -150,11 +150,11 @@ void draw_histogram_beside(Drawing& drawing, const Box& box, const Judged& j, co
 }  // namespace
 
 void draw_inspection_plot(Drawing& drawing, const Box& box, const Judged& j) {
-    const Range range = range_of(j);
-    const double left = left_of_plot(range.low, range.high, kUprightTicks);
-    const double top = box.top - kTitleHeight - kAxisName;
+    const PlottedRange range = range_of(j);
+    const double left = left_of_plot(range.low, range.high, kLotUprightTicks);
+    const double top = box.top - kLotTitleHeight - kLotAxisName;
     const double parting = box.right - kHistogramShare * box.width();
-    const Plot run{{box.left + left, box.bottom + kBelowPlot, parting - kBetween, top},
+    const Plot run{{box.left + left, box.bottom + kBelowPlot, parting - kLotBetween, top},
                    0.5,
                    static_cast<double>(j.findings.size()) + 0.5,
                    range.low,
@@ -163,7 +163,7 @@ void draw_inspection_plot(Drawing& drawing, const Box& box, const Judged& j) {
     draw_limits(drawing, run, j);
     draw_run(drawing, run, j);
     draw_level_axis(drawing, run, "piece, in the order measured", whole_ticks(j.findings.size(), kLevelTicks));
-    draw_upright_axis(drawing, run, axis_name(j.characteristic.kind), kUprightTicks);
+    draw_upright_axis(drawing, run, axis_name(j.characteristic.kind), kLotUprightTicks);
     draw_histogram_beside(drawing, {parting, run.box.bottom, box.right - 2.0, top}, j, range);
 }
 

@@ -7,9 +7,11 @@
 #include <seatload/inspection/sentences.hpp>
 #include <seatload/record/lot.hpp>
 #include <seatload/sheet/fact_lines.hpp>
+#include <seatload/sheet/flow_facts.hpp>
 #include <seatload/sheet/inspection_plot.hpp>
 #include <seatload/sheet/inspection_tables.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/own_title.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
@@ -23,7 +25,7 @@ namespace {
 using inspection::Judged;
 using inspection::LotInspection;
 
-constexpr double kHeadingWidth = 27.0;  ///< of facts
+constexpr double kLotHeadingWidth = 27.0;  ///< of facts
 constexpr double kLeastPlot = 56.0;
 constexpr double kMostPlot = 76.0;
 constexpr std::size_t kPlotsOnPage = 3;
@@ -96,14 +98,6 @@ std::vector<Fact> facts_of(const InspectionReportInput& in, const LotInspection&
     return facts;
 }
 
-void add_facts(PageFlow& flow, std::vector<Fact> facts) {
-    for (Fact& fact : facts) {
-        const FactLines one{{std::move(fact)}, flow.width(), kHeadingWidth};
-        const auto room = flow.room(height(one));
-        draw(room.drawing, {room.box.left, room.box.top}, one);
-    }
-}
-
 void add_plots(PageFlow& flow, const LotInspection& lot) {
     std::vector<const Judged*> shown;
     for (const Judged& j : lot.characteristics)
@@ -123,16 +117,6 @@ void add_plots(PageFlow& flow, const LotInspection& lot) {
     }
 }
 
-std::string title_of(const record::Spec& spec) { return spec.title.empty() ? "Compression spring" : spec.title; }
-
-TitleBlock title_block(const record::Spec& spec) {
-    TitleBlock block = title_block_of(spec.identity);
-    block.title = title_of(spec);
-    block.document_type = "inspection report";
-    block.document_status = "for our own use";
-    return block;
-}
-
 }  // namespace
 
 Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& input) {
@@ -146,11 +130,11 @@ Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& inpu
     flow.heading(verdict_heading(lot.verdict));
     flow.table(inspection_verdict_table(lot, flow.width()));
     flow.table(inspection_statistics_table(lot, flow.width()));
-    add_facts(flow, facts_of(in, lot));
+    add_facts(flow, facts_of(in, lot), kLotHeadingWidth);
     add_plots(flow, lot);
     flow.headed_rows("All pieces: ? not proven, × fails", inspection_pieces_table(lot, flow.width()));
     std::vector<Drawing> pages = std::move(flow.pages());
-    TitleBlock block = title_block(spec);
+    TitleBlock block = own_title_block(spec, "inspection report", "for our own use");
     if (!lot.samples.date.empty()) block.date_of_issue = lot.samples.date;
     draw_title_blocks(pages, {{pages.size(), "Lot “" + lot.samples.name + "”"}}, block, input.words);
     return {std::move(pages), diagnostics};

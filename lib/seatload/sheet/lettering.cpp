@@ -86,7 +86,7 @@ Text fitted(Text text, double width, double narrowest) {
 
 std::string readable(std::string_view text, std::string_view what, Diagnostics& diagnostics) {
     if (first_invalid_utf8(text)) {
-        diagnostics.push_back(error(fmt::format("{}: not UTF-8 text", what), "save the file as UTF-8"));
+        diagnostics.push_back(error("not-utf8"_id, fmt::format("{}: not UTF-8 text", what), "save the file as UTF-8"));
         return {};
     }
     std::string out;
@@ -105,7 +105,7 @@ std::string readable(std::string_view text, std::string_view what, Diagnostics& 
     }
     if (!missing.empty())
         diagnostics.push_back(
-            complaint(Severity::warning,
+            complaint(Severity::warning, "letter-not-printable"_id,
                       fmt::format("{}: the sheet's typeface has no sign for {}; a □ is printed instead", what, missing),
                       "Latin, Greek and Cyrillic letters can be printed"));
     return out;

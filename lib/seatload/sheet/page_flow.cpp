@@ -12,7 +12,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPad = 3.0;
+constexpr double kFlowPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
 constexpr double kBeforeHeading = 2.8;
@@ -21,7 +21,7 @@ constexpr double kWithHeading = 6.0;  ///< a heading wants this much after it on
 Box room_of(const Drawing& page) {
     Box room = drawing_space(page.width(), page.height());
     room.bottom += kTitleBlockHeight;
-    return room.shrunk(kPad);
+    return room.shrunk(kFlowPad);
 }
 
 constexpr std::size_t kRowsWithHeading = 2;  ///< of a table that may be broken, besides its head

@@ -156,11 +156,14 @@ PdfAttachments read(std::string_view bytes) {
 }  // namespace
 
 Result<PdfAttachments> pdf_attachments(std::string_view bytes) {
-    if (bytes.substr(0, kFarthestHeader).find("%PDF-") == std::string_view::npos) return error("this is not a PDF");
+    if (bytes.substr(0, kFarthestHeader).find("%PDF-") == std::string_view::npos)
+        return error(
+            "not-a-pdf"_id, "this is not a PDF",
+            "specs are carried by the PDFs of sheets and enquiries; a spec file itself is put to `seatload sheet`");
     try {
         return read(bytes);
     } catch (const Refusal& refusal) {
-        return error(refusal.message, refusal.hint);
+        return error("bad-pdf"_id, refusal.message, refusal.hint);
     }
 }
 

@@ -70,17 +70,19 @@ bool is_printable(std::string_view words, Face face) {
 
 Diagnostics complaints(std::span<const Drawing> pages) {
     Diagnostics out;
-    if (pages.empty()) out.push_back(error("a PDF needs at least one page"));
+    if (pages.empty()) out.push_back(error("bad-pdf"_id, "a PDF needs at least one page"));
     for (std::size_t p = 0; p < pages.size(); ++p) {
         if (!is_page_size(pages[p].width()) || !is_page_size(pages[p].height()))
-            out.push_back(error(fmt::format("page {}: no such size of paper", p + 1)));
+            out.push_back(error("bad-pdf"_id, fmt::format("page {}: no such size of paper", p + 1)));
         for (const Item& item : pages[p].items()) {
             if (!std::visit(IsSound{}, item))
                 out.push_back(
-                    error(fmt::format("page {}: something to be drawn is not a number or far off the page", p + 1)));
+                    error("bad-pdf"_id,
+                          fmt::format("page {}: something to be drawn is not a number or far off the page", p + 1)));
             const Text* text = std::get_if<Text>(&item);
             if (text && !is_printable(text->words, text->face))
-                out.push_back(error(fmt::format("page {}: a text has a character that cannot be printed", p + 1)));
+                out.push_back(
+                    error("bad-pdf"_id, fmt::format("page {}: a text has a character that cannot be printed", p + 1)));
         }
     }
     return out;
@@ -91,13 +93,14 @@ Diagnostics complaints(std::span<const Attachment> attachments) {
     std::set<std::string> names;
     for (const Attachment& attachment : attachments) {
         if (!is_plain_file_name(attachment.name))
-            out.push_back(error("an attachment has a name that is no plain file name"));
+            out.push_back(error("bad-pdf"_id, "an attachment has a name that is no plain file name"));
         else if (!names.insert(attachment.name).second)
-            out.push_back(error("two attachments have the name " + attachment.name));
-        if (!is_mime_type(attachment.mime)) out.push_back(error("an attachment is of no known kind"));
+            out.push_back(error("bad-pdf"_id, "two attachments have the name " + attachment.name));
+        if (!is_mime_type(attachment.mime)) out.push_back(error("bad-pdf"_id, "an attachment is of no known kind"));
         if (!is_printable(attachment.description, Face::regular))
-            out.push_back(error("an attachment's description has a character that cannot be written"));
-        if (attachment.bytes.size() > kLargestInput) out.push_back(error("an attachment is larger than 1 MiB"));
+            out.push_back(error("bad-pdf"_id, "an attachment's description has a character that cannot be written"));
+        if (attachment.bytes.size() > kLargestInput)
+            out.push_back(error("bad-pdf"_id, "an attachment is larger than 1 MiB"));
     }
     return out;
 }

@@ -59,12 +59,12 @@ Result<std::string> write_pdf(std::span<const Drawing> pages, const DocumentInfo
     for (Diagnostic& wrong : complaints(attachments)) errors.push_back(std::move(wrong));
     for (const std::string* text : {&info.title, &info.author, &info.subject, &info.keywords})
         if (!is_printable(*text, Face::regular))
-            errors.push_back(error("the document's description has a character that cannot be written"));
+            errors.push_back(error("bad-pdf"_id, "the document's description has a character that cannot be written"));
     if (!errors.empty()) return errors;
     try {
         return assemble(pages, info, attachments);
     } catch (const PdfFailure& failure) {
-        return error("the PDF could not be made: " + failure.what);
+        return error("bad-pdf"_id, "the PDF could not be made: " + failure.what);
     }
 }
 

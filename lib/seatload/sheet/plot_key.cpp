@@ -7,14 +7,14 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 3.8;
-constexpr double kBetween = 1.0;
+constexpr double kKeyPitch = 3.8;
+constexpr double kKeyBetween = 1.0;
 constexpr double kSample = 8.0;
-constexpr double kIndent = kSample + 1.6;
-constexpr double kFirstLine = 3.2;  ///< base line under the upper edge
+constexpr double kKeyIndent = kSample + 1.6;
+constexpr double kKeyFirstLine = 3.2;  ///< base line under the upper edge
 
 std::vector<std::string> lines_of(const PlotKeyEntry& entry, double width) {
-    return wrapped(entry.words, width - kIndent);
+    return wrapped(entry.words, width - kKeyIndent);
 }
 
 /// Draws samples into a box as high as capital letters.
@@ -51,19 +51,20 @@ struct SampleDrawer {
 
 double key_height(const PlotKey& key, double width) {
     double sum = 0.0;
-    for (const PlotKeyEntry& entry : key) sum += kPitch * static_cast<double>(lines_of(entry, width).size()) + kBetween;
+    for (const PlotKeyEntry& entry : key)
+        sum += kKeyPitch * static_cast<double>(lines_of(entry, width).size()) + kKeyBetween;
     return sum;
 }
 
 void draw_plot_key(Drawing& drawing, const Box& box, const PlotKey& key) {
-    double y = box.top - kFirstLine;
+    double y = box.top - kKeyFirstLine;
     for (const PlotKeyEntry& entry : key) {
         std::visit(SampleDrawer{drawing, {box.left, y, box.left + kSample, y + kLettering}}, entry.sample);
         for (const std::string& line : lines_of(entry, box.width())) {
-            drawing.add(Text{{box.left + kIndent, y}, line});
-            y -= kPitch;
+            drawing.add(Text{{box.left + kKeyIndent, y}, line});
+            y -= kKeyPitch;
         }
-        y -= kBetween;
+        y -= kKeyBetween;
     }
 }
 

@@ -19,14 +19,14 @@ using demand::LoadPlace;
 
 constexpr double kColumn = 6.0;        ///< width of a column
 constexpr double kBesideColumn = 9.0;  ///< for the numbers of limits
-constexpr double kAxisName = 6.0;
+constexpr double kLoadsAxisName = 6.0;
 constexpr double kWordsBelow = 5.5;
-constexpr double kHeadroom = 1.06;
+constexpr double kLoadsHeadroom = 1.06;
 constexpr double kCorridorGrey = 0.93;
 constexpr double kAllowedGrey = 0.75;
 constexpr double kLeastTop = 1e-3;  ///< [N]
 constexpr double kMostOver = 3.0;
-constexpr int kTicks = 8;
+constexpr int kLoadsTicks = 8;
 constexpr Hatching kTooWeak{1.6, 45.0};
 constexpr Hatching kTooStrong{1.6, 135.0};
 
@@ -38,8 +38,8 @@ double highest(const LoadColumns& c) {
         double& most = limit.bound == demand::Bound::at_most ? out : lower;
         if (std::isfinite(in_newton(limit.value))) most = std::max(most, in_newton(limit.value));
     }
-    if (out <= 0.0) return kHeadroom * std::max(lower, kLeastTop);
-    return kHeadroom * std::max(out, std::min(lower, kMostOver * out));
+    if (out <= 0.0) return kLoadsHeadroom * std::max(lower, kLeastTop);
+    return kLoadsHeadroom * std::max(out, std::min(lower, kMostOver * out));
 }
 
 /// The two columns: where they stand, and what is left in each.
@@ -148,7 +148,7 @@ std::string limit_head(const BudgetLimit& limit, std::size_t index) {
 void draw_load_columns(Drawing& drawing, const Box& box, const LoadColumns& columns) {
     const double top = highest(columns);
     const Plot plot{
-        {box.left + left_of_plot(0.0, top, kTicks), box.bottom + kWordsBelow, box.right, box.top - kAxisName},
+        {box.left + left_of_plot(0.0, top, kLoadsTicks), box.bottom + kWordsBelow, box.right, box.top - kLoadsAxisName},
         0.0,
         1.0,
         0.0,
@@ -163,7 +163,7 @@ void draw_load_columns(Drawing& drawing, const Box& box, const LoadColumns& colu
     }
     if (columns.spring) draw_spring(drawing, plot, seated, full, *columns.spring);
     drawing.line({plot.box.left, plot.box.bottom}, {plot.box.right, plot.box.bottom}, LineKind::wide);
-    draw_upright_axis(drawing, plot, "load F [N]", kTicks);
+    draw_upright_axis(drawing, plot, "load F [N]", kLoadsTicks);
     draw_beside_axis(drawing, limit_labels(plot, seated, columns.budget.limits), seated.left - 0.8,
                      plot.box.bottom + 0.5, plot.box.top);
     draw_labels_at_right(drawing, limit_labels(plot, full, columns.budget.limits),

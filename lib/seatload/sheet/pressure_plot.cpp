@@ -16,20 +16,20 @@ namespace {
 using demand::Interval;
 using demand::SpringLoads;
 
-constexpr int kPieces = 24;
+constexpr int kPressurePieces = 24;
 constexpr double kJustOff = 1e-9;      ///< of the stroke: cracked, and not yet moved
 constexpr double kParkedShare = 0.06;  ///< of the stroke, left of the seat
 constexpr double kAtSeatShare = 0.3;   ///< of the stroke: how far lines of the seat or of full travel are hatched
-constexpr double kHeadroom = 1.06;
-constexpr double kMostOver = 3.0;  ///< the highest limit: what lies further up stays outside
+constexpr double kPressureHeadroom = 1.06;
+constexpr double kPressureMostOver = 3.0;  ///< the highest limit: what lies further up stays outside
 constexpr double kLabelsWidth = 56.0;
-constexpr double kAxisName = 6.0;
+constexpr double kPressureAxisName = 6.0;
 constexpr double kFrictionGrey = 0.88;
 constexpr double kBetweenKeys = 2.0;
 constexpr double kShortestJump = 8.0;  ///< drawn [mm]
 constexpr int kLiftTicks = 8;
 constexpr int kPressureTicks = 8;
-constexpr Hatching kNothing{1.8, 135.0};
+constexpr Hatching kPressureNothing{1.8, 135.0};
 constexpr Hatching kStripSample{1.5, 45.0};
 
 double bar(Stress pressure) { return in_bar(pressure); }
@@ -50,8 +50,8 @@ struct Band {
 template <class Pressure>
 Band band_over(const demand::Plunger& plunger, const Pressure& pressure, bool from_the_seat) {
     Band out;
-    for (int i = 0; i <= kPieces; ++i) {
-        const double share = i == 0 && !from_the_seat ? kJustOff : static_cast<double>(i) / kPieces;
+    for (int i = 0; i <= kPressurePieces; ++i) {
+        const double share = i == 0 && !from_the_seat ? kJustOff : static_cast<double>(i) / kPressurePieces;
         const Interval<Stress> at = pressure(share * plunger.stroke);
         out.low.push_back({share * in_mm(plunger.stroke), bar(at.low)});
         out.high.push_back({share * in_mm(plunger.stroke), bar(at.high)});
@@ -125,15 +125,15 @@ Plot plot_in(const Box& box, const PressurePlot& d, const std::vector<Curves>& c
     double top = 0.0;
     double bottom = 0.0;
     for (const Limit& limit : limits) top = std::max(top, limit.at);
-    const double most = kMostOver * top;
+    const double most = kPressureMostOver * top;
     for (const Curves& c : curves) {
         top = std::max(top, std::min(c.highest(), most));
         bottom = std::max(std::min(bottom, c.lowest()), -top);
     }
-    top *= kHeadroom;
+    top *= kPressureHeadroom;
     const double stroke = in_mm(d.plunger.stroke);
     const Box inner{box.left + left_of_plot(bottom, top, kPressureTicks), box.bottom + kBelowPlot,
-                    box.right - kLabelsWidth, box.top - kAxisName};
+                    box.right - kLabelsWidth, box.top - kPressureAxisName};
     return {inner, -kParkedShare * stroke, stroke, bottom - (bottom < 0.0 ? 0.03 * top : 0.0), top};
 }
 
@@ -197,14 +197,14 @@ void draw_gap(Drawing& drawing, const Plot& plot, const PressurePlot& d, const s
         gap.push_back({p.x, std::min(p.y, holds.opening.low[i].y)});
     }
     for (std::size_t i = holds.opening.low.size(); i-- > 0;) gap.push_back(holds.opening.low[i]);
-    hatch_area(drawing, plot, gap, kNothing);
+    hatch_area(drawing, plot, gap, kPressureNothing);
     if (holds.crack.low > lets_go.crack.high)
         hatch_area(drawing, plot,
                    {{plot.left_value, lets_go.crack.high},
                     {0.0, lets_go.crack.high},
                     {0.0, holds.crack.low},
                     {plot.left_value, holds.crack.low}},
-                   kNothing);
+                   kPressureNothing);
 }
 
 AxisLabels labels_of(const Plot& plot, const PressurePlot& d, const std::vector<Curves>& curves,
@@ -236,7 +236,8 @@ std::vector<PlotKey> keys_of(const PressurePlot& d) {
     if (d.budget.is_possible())
         keys.back().push_back({NoSample{}, "Lines: ends of the range over all corners"});
     else
-        keys.back().push_back({HatchSample{kNothing}, "what holds lies above what lets go: no spring does both"});
+        keys.back().push_back(
+            {HatchSample{kPressureNothing}, "what holds lies above what lets go: no spring does both"});
     return keys;
 }
 

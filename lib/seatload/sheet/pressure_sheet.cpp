@@ -21,14 +21,14 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kLeastPlot = 68.0;
-constexpr double kMostPlot = 130.0;
+constexpr double kBudgetLeastPlot = 68.0;
+constexpr double kBudgetMostPlot = 130.0;
 constexpr double kLeastColumns = 52.0;
 constexpr double kColumnsWidth = 68.0;
-constexpr double kBetween = 4.0;
-constexpr double kHeadingWidth = 24.0;  ///< of facts
+constexpr double kBudgetBetween = 4.0;
+constexpr double kBudgetHeadingWidth = 24.0;  ///< of facts
 
-std::string title_of(const demand::Identity& identity) {
+std::string diagram_title(const demand::Identity& identity) {
     return identity.position.empty() ? "Pressure diagram of a plunger" : "Pressure diagram, " + identity.position;
 }
 
@@ -68,7 +68,7 @@ std::string spring_words(const record::PlungerFile& file, const demand::Budget& 
 /// What stands under the figures: the bands or why there are none, margins, what it all rests on.
 FactLines facts_of(const PressureSheetInput& in, double width) {
     const demand::Budget& b = in.budget;
-    FactLines out{{}, width, kHeadingWidth};
+    FactLines out{{}, width, kBudgetHeadingWidth};
     if (b.is_possible())
         out.facts.push_back({"Loads allowed", "seated " + with_sub("F", "1") + " " + band_words(b.seated_rounded) +
                                                   "; at full travel " + with_sub("F", "2") + " " +
@@ -98,31 +98,23 @@ void add_loads(PageFlow& flow, const PressureSheetInput& in, const FactLines& li
     draw_load_columns(room.drawing, {room.box.left, room.box.bottom, right, room.box.top},
                       {in.budget, in.file.spring, height_words("seated", in.file.space, true, in.file.plunger.stroke),
                        height_words("full travel", in.file.space, false, in.file.plunger.stroke)});
-    draw(room.drawing, {right + kBetween, room.box.top}, list);
+    draw(room.drawing, {right + kBudgetBetween, room.box.top}, list);
 }
 
 void add_figures(PageFlow& flow, const PressureSheetInput& in) {
     const PressurePlot plot{in.file.plunger, in.budget, pressure_cases(in.budget, in.file.spring)};
-    const FactLines list = limit_list(in.budget, flow.width() - kColumnsWidth - kBetween);
+    const FactLines list = limit_list(in.budget, flow.width() - kColumnsWidth - kBudgetBetween);
     const RuledTable moves = behaviour_table(in.budget, flow.width());
     const FactLines facts = facts_of(in, flow.width());
     const bool has_moves = !in.budget.behaviours.empty();
     double others = std::max(kLeastColumns, height(list)) + height(facts) + 3.0 * kFlowGap;
     if (has_moves) others += height(moves) + kFlowGap;
-    const auto room = flow.room(std::clamp(flow.height_left() - others, kLeastPlot, kMostPlot));
+    const auto room = flow.room(std::clamp(flow.height_left() - others, kBudgetLeastPlot, kBudgetMostPlot));
     draw_pressure_plot(room.drawing, room.box, plot);
     if (has_moves) flow.table(moves);
     add_loads(flow, in, list);
     const auto foot = flow.room(height(facts));
     draw(foot.drawing, {foot.box.left, foot.box.top}, facts);
-}
-
-TitleBlock title_block(const demand::Identity& identity) {
-    TitleBlock block = title_block_of(identity);
-    block.title = title_of(identity);
-    block.document_type = "pressure diagram";
-    block.document_status = "for our own use";
-    return block;
 }
 
 }  // namespace
@@ -139,7 +131,8 @@ Result<std::vector<Drawing>> pressure_sheet(const PressureSheetInput& input) {
                      budget_limits_table(input.budget, flow.width()));
     flow.paragraph("Sources. " + budget_sources(input.budget));
     std::vector<Drawing> pages = std::move(flow.pages());
-    draw_title_blocks(pages, {{pages.size(), identity.engine}}, title_block(identity), input.words);
+    draw_title_blocks(pages, {{pages.size(), identity.engine}},
+                      title_block_of(identity, diagram_title(identity), "pressure diagram"), input.words);
     return {std::move(pages), diagnostics};
 }
 
@@ -148,7 +141,7 @@ Result<std::string> pressure_sheet_pdf(const PressureSheetInput& input) {
     if (!pages) return pages.error();
     Diagnostics ignored;  // the same texts were complained of by pressure_sheet()
     const demand::Identity identity = printable(input.file.identity, ignored);
-    auto bytes = write_pdf(*pages, {title_of(identity), identity.owner, "Pressures and loads of a plunger"});
+    auto bytes = write_pdf(*pages, {diagram_title(identity), identity.owner, "Pressures and loads of a plunger"});
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), pages.error()};
 }

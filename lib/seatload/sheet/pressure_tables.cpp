@@ -14,7 +14,7 @@ namespace {
 
 using demand::PlungerBehaviour;
 
-constexpr double kNameWidth = 58.0;
+constexpr double kBudgetNameWidth = 58.0;
 
 std::string snap_words(const PlungerBehaviour& b) {
     if (b.always_snaps) return "snaps open";
@@ -77,9 +77,9 @@ RuledTable behaviour_table(const demand::Budget& budget, double width) {
     });
     row("so it", snap_words);
     if (!budget.behaviours.empty() && budget.behaviours.front().cold_return) row("home with cold oil [s]", time_words);
-    table.widths = {kNameWidth};
+    table.widths = {kBudgetNameWidth};
     for (std::size_t i = 0; i < budget.behaviours.size(); ++i)
-        table.widths.push_back((width - kNameWidth) / static_cast<double>(budget.behaviours.size()));
+        table.widths.push_back((width - kBudgetNameWidth) / static_cast<double>(budget.behaviours.size()));
     return table;
 }
 

@@ -41,7 +41,7 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
 void add_spring(PageFlow& flow, const Facts& facts) {
     constexpr double kNameShare = 0.23;
     const double name = kNameShare * flow.width(), value = (0.5 - kNameShare) * flow.width();
-    const std::vector<Comparison> all = comparisons(std::span<const Facts>(&facts, 1));
+    const std::vector<ComparedRow> all = comparisons(std::span<const Facts>(&facts, 1));
     const std::string quantity = facts.say("purchase.quantity"), amount = facts.say("purchase.value");
     RuledTable table{{name, value, name, value}, {{quantity, amount, quantity, amount}}};
     table.naming = {0, 2};

@@ -8,6 +8,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/record/quotation_words.hpp>
 #include <seatload/sheet/fact_lines.hpp>
+#include <seatload/sheet/flow_facts.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
@@ -19,23 +20,22 @@
 namespace seatload::sheet {
 namespace {
 
-using record::Comparison;
 using record::JudgedOffer;
 
 constexpr double kPlotHeight = 62.0;
-constexpr double kKeyWidth = 48.0;
-constexpr double kAxisName = 5.0;
-constexpr double kHeadingWidth = 21.0;
-constexpr int kTicks = 6;
+constexpr double kQuotesKeyWidth = 48.0;
+constexpr double kQuotesAxisName = 5.0;
+constexpr double kQuotesHeadingWidth = 21.0;
+constexpr int kQuotesTicks = 6;
 constexpr std::array kMarks{Mark::disc,          Mark::ring,    Mark::square,       Mark::open_square, Mark::triangle,
                             Mark::open_triangle, Mark::diamond, Mark::open_diamond, Mark::cross};
 
-std::string title_of(const Comparison& all) {
+std::string title_of(const record::Comparison& all) {
     return all.enquiry.title.empty() ? "Quotations compared" : "Quotations, " + all.enquiry.title;
 }
 
 /// The offers that can be drawn: those with a rank, as many as there are marks.
-std::vector<const JudgedOffer*> drawn_offers(const Comparison& all) {
+std::vector<const JudgedOffer*> drawn_offers(const record::Comparison& all) {
     std::vector<const JudgedOffer*> drawn;
     for (const JudgedOffer& offer : all.offers)
         if (offer.rank != 0 && drawn.size() < kMarks.size()) drawn.push_back(&offer);
@@ -51,7 +51,7 @@ Path points(const JudgedOffer& offer) {
 }
 
 /// The maker and the letter, in one line of the key; the tables have the name in full.
-std::string key_name(const Comparison& all, const JudgedOffer& offer) {
+std::string key_name(const record::Comparison& all, const JudgedOffer& offer) {
     constexpr std::size_t kMost = 14;
     const auto letters = code_points(all.reply_of(offer).name);
     std::string name;
@@ -70,19 +70,19 @@ Plot plot_of(const std::vector<const JudgedOffer*>& offers, const Box& box) {
         }
     constexpr double kHeadroom = 1.06;
     const double top = most_cost > 0.0 ? kHeadroom * most_cost : 1.0;
-    const double left = box.left + left_of_plot(0.0, top, kTicks);
-    return {{left, box.bottom + kBelowPlot, box.right - kKeyWidth, box.top - kAxisName},
+    const double left = box.left + left_of_plot(0.0, top, kQuotesTicks);
+    return {{left, box.bottom + kBelowPlot, box.right - kQuotesKeyWidth, box.top - kQuotesAxisName},
             0.0,
             kHeadroom * most_pieces,
             0.0,
             top};
 }
 
-void draw_costs(Drawing& drawing, const Box& box, const Comparison& all) {
+void draw_costs(Drawing& drawing, const Box& box, const record::Comparison& all) {
     const auto offers = drawn_offers(all);
     const Plot plot = plot_of(offers, box);
-    draw_level_axis(drawing, plot, "pieces", kTicks);
-    draw_upright_axis(drawing, plot, "landed cost of a piece [" + all.terms.exchange.home + "]", kTicks);
+    draw_level_axis(drawing, plot, "pieces", kQuotesTicks);
+    draw_upright_axis(drawing, plot, "landed cost of a piece [" + all.terms.exchange.home + "]", kQuotesTicks);
     draw_upright_line(drawing, plot, all.terms.need, LineKind::hidden);
     PlotKey key;
     for (std::size_t i = 0; i < offers.size(); ++i) {
@@ -92,19 +92,11 @@ void draw_costs(Drawing& drawing, const Box& box, const Comparison& all) {
         key.push_back({kMarks[i], key_name(all, *offers[i])});
     }
     key.push_back({LineKind::hidden, "pieces needed"});
-    draw_plot_key(drawing, {box.right - kKeyWidth + 4.0, box.bottom, box.right, box.top - kAxisName}, key);
-}
-
-void add_facts(PageFlow& flow, std::vector<Fact> facts) {
-    for (Fact& fact : facts) {
-        const FactLines lines{{std::move(fact)}, flow.width(), kHeadingWidth};
-        const auto room = flow.room(height(lines));
-        draw(room.drawing, {room.box.left, room.box.top}, lines);
-    }
+    draw_plot_key(drawing, {box.right - kQuotesKeyWidth + 4.0, box.bottom, box.right, box.top - kQuotesAxisName}, key);
 }
 
 /// What is needed, when, in what currency.
-std::string question(const Comparison& all) {
+std::string question(const record::Comparison& all) {
     std::string words =
         std::to_string(all.terms.need) + " pieces are needed; amounts are in " + all.terms.exchange.home;
     if (const std::string rates = record::exchange_words(all); !rates.empty()) words += " (" + rates + ")";
@@ -113,7 +105,7 @@ std::string question(const Comparison& all) {
 }
 
 /// What to order of whom, and what to settle before.
-std::string advice(const Comparison& all, const JudgedOffer& best) {
+std::string advice(const record::Comparison& all, const JudgedOffer& best) {
     std::string words;
     if (best.purchase)
         words += "Buy " + std::to_string(best.purchase->pieces) + " for " +
@@ -124,7 +116,7 @@ std::string advice(const Comparison& all, const JudgedOffer& best) {
     return words;
 }
 
-void add_ranking(PageFlow& flow, const Comparison& all) {
+void add_ranking(PageFlow& flow, const record::Comparison& all) {
     const bool has_best = !all.offers.empty() && all.offers.front().rank != 0;
     if (has_best) {
         const JudgedOffer& best = all.offers.front();
@@ -142,7 +134,7 @@ void add_ranking(PageFlow& flow, const Comparison& all) {
         "cannot be judged, or is not quoted.");
 }
 
-void add_costs(PageFlow& flow, const Comparison& all) {
+void add_costs(PageFlow& flow, const record::Comparison& all) {
     if (!drawn_offers(all).empty()) {
         const auto room = flow.headed_room("What a piece costs, landed", kPlotHeight);
         draw_costs(room.drawing, room.box, all);
@@ -153,7 +145,7 @@ void add_costs(PageFlow& flow, const Comparison& all) {
     flow.headed_rows("What the makers state", quotes_terms_table(all, flow.width()));
 }
 
-void add_judgements(PageFlow& flow, const Comparison& all) {
+void add_judgements(PageFlow& flow, const record::Comparison& all) {
     for (const JudgedOffer& offer : all.offers) {
         std::vector<Fact> facts;
         for (const record::Telling& each : record::tellings(offer)) facts.push_back({each.heading, each.words});
@@ -163,7 +155,7 @@ void add_judgements(PageFlow& flow, const Comparison& all) {
                 facts.push_back({"minimum", std::to_string(each.cost.pieces) + " pieces: " + words});
         if (facts.empty()) continue;
         flow.heading(all.reply_of(offer).name + ", alternative " + offer.offer.alternative);
-        add_facts(flow, std::move(facts));
+        add_facts(flow, std::move(facts), kQuotesHeadingWidth);
     }
 }
 
@@ -178,7 +170,7 @@ void add_caution(PageFlow& flow) {
         "codes and licensed practice govern.");
 }
 
-TitleBlock title_block(const Comparison& all) {
+TitleBlock title_block(const record::Comparison& all) {
     TitleBlock block = title_block_of(all.springs.front().spec.identity);
     block.title = title_of(all);
     block.date_of_issue = all.terms.date;
@@ -190,9 +182,9 @@ TitleBlock title_block(const Comparison& all) {
 }  // namespace
 
 Result<std::vector<Drawing>> quotes_sheet(const QuotesSheetInput& input) {
-    if (input.all.springs.empty()) return error("a comparison of quotations needs a spring enquired for");
+    if (input.all.springs.empty()) return error("bad-pdf"_id, "a comparison of quotations needs a spring enquired for");
     Diagnostics diagnostics;
-    const Comparison all = printable(input.all, diagnostics);
+    const record::Comparison all = printable(input.all, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
     PageFlow flow(input.size);
     add_ranking(flow, all);
@@ -209,7 +201,7 @@ Result<std::string> quotes_sheet_pdf(const QuotesSheetInput& input) {
     const auto pages = quotes_sheet(input);
     if (!pages) return pages.error();
     Diagnostics ignored;  // the same texts were complained of by quotes_sheet()
-    const Comparison all = printable(input.all, ignored);
+    const record::Comparison all = printable(input.all, ignored);
     auto bytes = write_pdf(*pages, {title_of(all), all.springs.front().spec.identity.owner, "Quotations compared"});
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), pages.error()};

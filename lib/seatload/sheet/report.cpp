@@ -4,6 +4,7 @@
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/own_title.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
@@ -16,16 +17,6 @@ namespace seatload::sheet {
 namespace {
 
 constexpr const char* kDocument = "calculation report";
-
-std::string title_of(const record::Spec& spec) { return spec.title.empty() ? "Compression spring" : spec.title; }
-
-TitleBlock title_block(const record::Spec& spec) {
-    TitleBlock block = title_block_of(spec.identity);
-    block.title = title_of(spec);
-    block.document_type = kDocument;
-    block.document_status = "not for the maker";
-    return block;
-}
 
 std::string part_words(const ReportSubject& subject, std::size_t index, std::size_t count) {
     return count == 1 && subject.spec.alternative.empty() ? "One spring"
@@ -57,7 +48,7 @@ Result<std::vector<ReportSubject>> subjects_of(const ReportInput& input) {
 }  // namespace
 
 Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
-    if (input.alternatives.empty()) return error("a calculation report needs at least one spring");
+    if (input.alternatives.empty()) return error("bad-pdf"_id, "a calculation report needs at least one spring");
     auto known = subjects_of(input);
     if (!known) return known.error();
     const std::vector<ReportSubject>& subjects = *known;
@@ -79,7 +70,8 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     parts.back().end = flow.pages().size();
 
     std::vector<Drawing> pages = std::move(flow.pages());
-    draw_title_blocks(pages, parts, title_block(subjects.front().spec), input.words);
+    draw_title_blocks(pages, parts, own_title_block(subjects.front().spec, kDocument, "not for the maker"),
+                      input.words);
     return {std::move(pages), known.error()};
 }
 

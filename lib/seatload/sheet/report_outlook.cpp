@@ -16,7 +16,7 @@ using sizing::Outlook;
 using sizing::OutlookCase;
 using sizing::OutlookQuantity;
 
-constexpr double kWellInside = 10.0;  ///< a reserve beyond which its size says no more
+constexpr double kOutlookWellInside = 10.0;  ///< a reserve beyond which its size says no more
 constexpr int kDigits = 4;
 
 /// A share in tenths of a per cent, rounded down, so that 99.0 % is never less.
@@ -25,7 +25,7 @@ std::string kept_words(double share) { return fixed(std::floor(1000.0 * share + 
 bool is_reserve(const OutlookQuantity& q) { return q.unit.empty() && !q.deviation; }
 
 std::string value_words(const OutlookQuantity& q, double value) {
-    if (is_reserve(q)) return value > kWellInside ? "over 10" : significant(value, 3);
+    if (is_reserve(q)) return value > kOutlookWellInside ? "over 10" : significant(value, 3);
     return significant(std::abs(value) < 1e-6 ? 0.0 : value, kDigits);
 }
 

@@ -14,8 +14,8 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr int kDigits = 5;          ///< of a value worked out: more than any tolerance here, and still fit for a hand
-constexpr int kLengthDecimals = 4;  ///< lengths in mm, so that their differences come out as printed
+constexpr int kStepDigits = 5;  ///< of a value worked out: more than any tolerance here, and still fit for a hand
+constexpr int kStepLengthDecimals = 4;  ///< lengths in mm, so that their differences come out as printed
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 9> kGreek{{{"alpha", "α"},
                                                                                {"delta", "Δ"},
@@ -33,10 +33,10 @@ struct Shown {
 };
 
 int decimals_for(double value, const std::string& unit) {
-    if (unit == "mm") return kLengthDecimals;
+    if (unit == "mm") return kStepLengthDecimals;
     if (value == 0.0) return 0;
     const int before = static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
-    return std::clamp(kDigits - before, 0, 12);
+    return std::clamp(kStepDigits - before, 0, 12);
 }
 
 /// The number in full when a few digits say all of it, else rounded with its last zeros kept.

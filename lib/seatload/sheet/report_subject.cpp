@@ -16,10 +16,14 @@ namespace {
 std::optional<Diagnostic> unreckonable(const record::Spec& spec) {
     const spring::Spring& s = spec.spring;
     if (!(s.wire_diameter > 0.0 * mm && s.mean_diameter > s.wire_diameter))
-        return error("the coil diameter is not larger than the wire");
-    if (!(spring::active_coils(s.ends, s.total_coils) > 0.0)) return error("the spring has no active coils");
+        return error("impossible-spring"_id, "the coil diameter is not larger than the wire",
+                     "look at wire_diameter and the diameter of the coils: are they exchanged?");
+    if (!(spring::active_coils(s.ends, s.total_coils) > 0.0))
+        return error("impossible-spring"_id, "the spring has no active coils",
+                     "total_coils counts the closed coils of both ends too: two or so are not active");
     if (!(spec.seated.length < s.free_length && spec.full_travel.length < spec.seated.length))
-        return error("the lengths do not fall from free to seated to full travel");
+        return error("impossible-spring"_id, "the lengths do not fall from free to seated to full travel",
+                     "look at free_length, seated_height and full_travel_height: are two of them exchanged?");
     return std::nullopt;
 }
 

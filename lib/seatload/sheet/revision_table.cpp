@@ -9,17 +9,18 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 3.8;
+constexpr double kRevisionPitch = 3.8;
 constexpr double kRowPad = 0.6;
-constexpr double kPad = 1.0;
-constexpr double kNarrowest = 0.6;
-constexpr double kWide = 120.0;  ///< from this width on, the columns are roomy
+constexpr double kRevisionPad = 1.0;
+constexpr double kRevisionNarrowest = 0.6;
+constexpr double kRevisionWide = 120.0;  ///< from this width on, the columns are roomy
 constexpr double kChangeSqueeze = 0.9;
 constexpr std::size_t kMostLines = 3;  ///< of one change
 
 /// Of index, date, change and by.
 std::array<double, 4> widths(double width) {
-    std::array<double, 4> out = width >= kWide ? std::array{18.0, 26.0, 0.0, 36.0} : std::array{12.0, 21.0, 0.0, 18.0};
+    std::array<double, 4> out =
+        width >= kRevisionWide ? std::array{18.0, 26.0, 0.0, 36.0} : std::array{12.0, 21.0, 0.0, 18.0};
     out[2] = width - out[0] - out[1] - out[3];
     return out;
 }
@@ -29,7 +30,7 @@ std::array<double, 4> widths(double width) {
 /// What was changed; the last line is narrowed, and cut in the end, when it must hold the rest.
 std::vector<std::string> RevisionTable::change_lines(const std::string& change) const {
     std::vector<std::string> lines =
-        wrapped(change, widths_[2] - 2.0 * kPad, kLettering, Face::regular, kChangeSqueeze);
+        wrapped(change, widths_[2] - 2.0 * kRevisionPad, kLettering, Face::regular, kChangeSqueeze);
     for (std::size_t i = kMostLines; i < lines.size(); ++i) lines[kMostLines - 1] += " " + lines[i];
     lines.resize(std::min(lines.size(), kMostLines));
     return lines;
@@ -52,7 +53,9 @@ RevisionTable::RevisionTable(const record::Spec& spec, const Wording& words, std
     if (rows_.empty() && !(id.revision.empty() && id.date.empty())) rows_.push_back({id.revision, id.date, {""}, ""});
 }
 
-double RevisionTable::height(const Row& row) const { return kPitch * static_cast<double>(row.change.size()) + kRowPad; }
+double RevisionTable::height(const Row& row) const {
+    return kRevisionPitch * static_cast<double>(row.change.size()) + kRowPad;
+}
 
 double RevisionTable::height() const {
     if (rows_.empty()) return 0.0;
@@ -79,14 +82,14 @@ void RevisionTable::draw(Drawing& drawing, Point lower_right) const {
         for (std::size_t column = 0; column < cells.size(); from += widths_[column++]) {
             double y = top - 0.5 * kRowPad;
             for (const std::string& words : cells[column]) {
-                y -= kPitch;
+                y -= kRevisionPitch;
                 const bool is_index = column == 0 && !is_head;
                 const bool is_change = column == 2 && !is_head;
-                const Text text{.at = {from + kPad, y + 0.75},
+                const Text text{.at = {from + kRevisionPad, y + 0.75},
                                 .words = words,
                                 .face = is_index ? Face::bold : Face::regular,
                                 .squeeze = is_change ? kChangeSqueeze : 1.0};
-                drawing.add(fitted(text, widths_[column] - 2.0 * kPad, kNarrowest));
+                drawing.add(fitted(text, widths_[column] - 2.0 * kRevisionPad, kRevisionNarrowest));
             }
         }
         top -= height(row);

@@ -9,8 +9,8 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.0;
-constexpr double kPad = 1.2;
+constexpr double kRuledPitch = 4.0;
+constexpr double kRuledPad = 1.2;
 
 Face face_of(const RuledTable& table, std::size_t row, std::size_t column) {
     const auto& naming = table.naming;
@@ -19,7 +19,8 @@ Face face_of(const RuledTable& table, std::size_t row, std::size_t column) {
 }
 
 std::vector<std::string> cell_lines(const RuledTable& table, std::size_t row, std::size_t column) {
-    return wrapped(table.rows[row][column], table.widths[column] - 2.0 * kPad, kLettering, face_of(table, row, column));
+    return wrapped(table.rows[row][column], table.widths[column] - 2.0 * kRuledPad, kLettering,
+                   face_of(table, row, column));
 }
 
 }  // namespace
@@ -30,14 +31,14 @@ double row_height(const RuledTable& table, std::size_t row) {
     for (std::size_t column = 0; column < table.widths.size(); ++column)
         lines = std::max(lines, cell_lines(table, row, column).size());
     const double least = row == 0 ? 0.0 : table.least_row_height;
-    return std::max(least, kPitch * static_cast<double>(lines) + kPad);
+    return std::max(least, kRuledPitch * static_cast<double>(lines) + kRuledPad);
 }
 
 bool has_room_for_words(const RuledTable& table) {
     for (std::size_t row = 0; row < table.rows.size(); ++row)
         for (std::size_t column = 0; column < table.widths.size(); ++column)
             if (widest_word(table.rows[row][column], kLettering, face_of(table, row, column)) >
-                table.widths[column] - 2.0 * kPad)
+                table.widths[column] - 2.0 * kRuledPad)
                 return false;
     return true;
 }
@@ -57,8 +58,9 @@ void draw(Drawing& drawing, Point upper_left, const RuledTable& table) {
             drawing.box({left, bottom, left + table.widths[column], top});
             double y = top - 0.4;
             for (const std::string& line : cell_lines(table, row, column)) {
-                y -= kPitch;
-                drawing.add(Text{.at = {left + kPad, y + 0.4}, .words = line, .face = face_of(table, row, column)});
+                y -= kRuledPitch;
+                drawing.add(
+                    Text{.at = {left + kRuledPad, y + 0.4}, .words = line, .face = face_of(table, row, column)});
             }
             left += table.widths[column];
         }

@@ -10,18 +10,18 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPad = 2.0;  ///< inside a column, left and right
+constexpr double kSetPad = 2.0;  ///< inside a column, left and right
 constexpr double kSignWidth = 3.6;
 /// Of what the sign leaves, in order of liking: the one that takes the fewest lines serves.
 constexpr std::array kNameShares{0.43, 0.38, 0.34};
 constexpr double kNameGap = 1.5;
-constexpr std::size_t kWithHeading = 2;  ///< entries that stay with their heading, so that F1 and F2 do
-constexpr double kGridName = 16.0;       ///< width of a grid's row names
-constexpr double kGridGap = 1.0;         ///< between its columns
+constexpr std::size_t kSetWithHeading = 2;  ///< entries that stay with their heading, so that F1 and F2 do
+constexpr double kGridName = 16.0;          ///< width of a grid's row names
+constexpr double kGridGap = 1.0;            ///< between its columns
 constexpr double kNarrowestInGrid = 0.6;
-constexpr double kFullSheet = 0.78;  ///< letters as narrow as this or narrower save lines
-constexpr double kHeadingGap = 0.9;  ///< above a heading that is not at the top
-constexpr double kRuleGap = 0.4;     ///< below a heading's rule
+constexpr double kFullSheet = 0.78;     ///< letters as narrow as this or narrower save lines
+constexpr double kSetHeadingGap = 0.9;  ///< above a heading that is not at the top
+constexpr double kRuleGap = 0.4;        ///< below a heading's rule
 
 }  // namespace
 
@@ -31,26 +31,26 @@ class SetEntries::Setter {
     Setter(double width, double squeeze, double name_share)
         : width_(width), squeeze_(squeeze), name_share_(name_share) {}
 
-    std::vector<Line> operator()(const Heading& heading) const { return {{piece(kPad, heading.words, Face::bold)}}; }
+    std::vector<Line> operator()(const Heading& heading) const { return {{piece(kSetPad, heading.words, Face::bold)}}; }
     std::vector<Line> operator()(const Paragraph& paragraph) const {
         std::vector<Line> lines;
         const bool is_signed = *sign(paragraph.status) != '\0';
-        const double start = is_signed ? kPad + kSignWidth : kPad;
+        const double start = is_signed ? kSetPad + kSignWidth : kSetPad;
         for (const std::string& line :
-             wrapped(paragraph.words, width_ - start - kPad, kLettering, paragraph.face, squeeze_))
+             wrapped(paragraph.words, width_ - start - kSetPad, kLettering, paragraph.face, squeeze_))
             lines.push_back({piece(start, line, paragraph.face)});
-        if (is_signed) lines[0].insert(lines[0].begin(), piece(kPad, sign(paragraph.status)));
+        if (is_signed) lines[0].insert(lines[0].begin(), piece(kSetPad, sign(paragraph.status)));
         return lines;
     }
     std::vector<Line> operator()(const Named& named) const {
-        const double start = kPad + kSignWidth;
-        const double name_width = name_share_ * (width_ - start - kPad);
+        const double start = kSetPad + kSignWidth;
+        const double name_width = name_share_ * (width_ - start - kSetPad);
         const double value_start = start + name_width + kNameGap;
         const Face face = named.status == Status::required ? Face::bold : Face::regular;
         const auto names = wrapped(named.name, name_width, kLettering, Face::regular, squeeze_);
-        const auto values = wrapped(named.value, width_ - value_start - kPad, kLettering, face, squeeze_);
+        const auto values = wrapped(named.value, width_ - value_start - kSetPad, kLettering, face, squeeze_);
         std::vector<Line> lines(std::max(names.size(), values.size()));
-        if (*sign(named.status) != '\0') lines[0].push_back(piece(kPad, sign(named.status)));
+        if (*sign(named.status) != '\0') lines[0].push_back(piece(kSetPad, sign(named.status)));
         for (std::size_t i = 0; i < names.size(); ++i) lines[i].push_back(piece(start, names[i]));
         for (std::size_t i = 0; i < values.size(); ++i) lines[i].push_back(piece(value_start, values[i], face));
         return lines;
@@ -70,7 +70,7 @@ class SetEntries::Setter {
 
   private:
     double grid_pitch(const Grid& grid) const {
-        return (width_ - kPad - kSignWidth - kGridName - kPad) / static_cast<double>(grid.heads.size());
+        return (width_ - kSetPad - kSignWidth - kGridName - kSetPad) / static_cast<double>(grid.heads.size());
     }
     /// A row with its metric values in the same line, all letters as wide; nothing when they would get too narrow.
     std::optional<Line> both_in_one(const Grid& grid, const Grid::Row& row) const {
@@ -88,7 +88,7 @@ class SetEntries::Setter {
         return out;
     }
     Line grid_line(const Grid& grid, const std::string& name, const std::vector<std::string>& values, Face face) const {
-        const double start = kPad + kSignWidth;
+        const double start = kSetPad + kSignWidth;
         const double pitch = grid_pitch(grid);
         Line out;
         if (!name.empty()) {
@@ -134,7 +134,7 @@ SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : w
         blocks_ = std::move(blocks);
     }
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
-        const std::size_t last = blocks_[i].is_heading ? std::min(i + kWithHeading, blocks_.size() - 1) : i;
+        const std::size_t last = blocks_[i].is_heading ? std::min(i + kSetWithHeading, blocks_.size() - 1) : i;
         for (std::size_t next = i + 1; next <= last && !blocks_[next].is_heading; ++next)
             blocks_[i].lines_together += blocks_[next].lines.size();
     }
@@ -163,7 +163,7 @@ std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> column
     double y = columns.front().top;
     for (const Block& block : blocks_) {
         const double together = pitch * static_cast<double>(lines_needed(block, columns, pitch, kept)) + kRuleGap;
-        const auto gap = [&] { return block.is_heading && y < columns[column].top ? kHeadingGap : 0.0; };
+        const auto gap = [&] { return block.is_heading && y < columns[column].top ? kSetHeadingGap : 0.0; };
         while (y - gap() - together < columns[column].bottom) {
             if (++column == columns.size()) return std::nullopt;
             y = columns[column].top;
@@ -189,7 +189,7 @@ void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pit
                 drawing.add(piece.text);
             }
         }
-        if (blocks_[i].is_heading) drawing.line({corner.x + kPad, y + 0.1}, {corner.x + width_ - kPad, y + 0.1});
+        if (blocks_[i].is_heading) drawing.line({corner.x + kSetPad, y + 0.1}, {corner.x + width_ - kSetPad, y + 0.1});
     }
 }
 

@@ -14,11 +14,11 @@ namespace seatload::sheet {
 namespace {
 
 // Room kept round the views for their dimensions [mm].
-constexpr double kLeft = 12.5;     ///< the diameter
-constexpr double kAbove = 7.5;     ///< the leader to the wire
-constexpr double kRowPitch = 4.9;  ///< between the dimension lines of the three lengths
-constexpr double kBelow = 3.0 * kRowPitch + 2.5;
-constexpr double kBetween = 9.0;  ///< side view and end view
+constexpr double kLeft = 12.5;           ///< the diameter
+constexpr double kFigureAbove = 7.5;     ///< the leader to the wire
+constexpr double kFigureRowPitch = 4.9;  ///< between the dimension lines of the three lengths
+constexpr double kBelow = 3.0 * kFigureRowPitch + 2.5;
+constexpr double kFigureBetween = 9.0;  ///< side view and end view
 constexpr double kRight = 4.0;
 constexpr double kDiameterRight = 14.0;  ///< with the inside diameter beside the end view
 constexpr double kDiameterLine = 7.5;    ///< where its dimension line then stands
@@ -66,7 +66,9 @@ bool has_deviation(const SpringFigure& figure) {
 /// Di stands at the end view: on its left, or on its right when what the ends may deviate by takes up the left.
 bool is_diameter_right(const SpringFigure& figure) { return figure.inside_diameter && has_deviation(figure); }
 
-double between_views(const SpringFigure& figure) { return has_deviation(figure) ? kDeviationReach + 1.0 : kBetween; }
+double between_views(const SpringFigure& figure) {
+    return has_deviation(figure) ? kDeviationReach + 1.0 : kFigureBetween;
+}
 double right_of_views(const SpringFigure& figure) { return is_diameter_right(figure) ? kDiameterRight : kRight; }
 
 /// e2 stands level with the uppermost row, and pushes it down when its words stand outside the arrows.
@@ -107,7 +109,7 @@ void place_views(Placed& placed, double spare_above, double left_share = kLeftSh
     const double outside = 2.0 * placed.outside_radius();
     const double between = between_views(placed.figure);
     const double spare_x = box.width() - kLeft - placed.length() - between - outside - right_of_views(placed.figure);
-    placed.left_face = {box.left + kLeft + left_share * spare_x, box.top - kAbove - spare_above - 0.5 * outside};
+    placed.left_face = {box.left + kLeft + left_share * spare_x, box.top - kFigureAbove - spare_above - 0.5 * outside};
     placed.end_centre = {placed.right_face() + between + 0.2 * spare_x + 0.5 * outside, placed.left_face.y};
 }
 
@@ -115,7 +117,7 @@ void place_views(Placed& placed, double spare_above, double left_share = kLeftSh
 /// letter of the detail run into a heading.
 double heading_room(const Placed& placed) {
     const double words = 0.5 * text_width(placed.figure.words.coil_diameter, kLettering) - placed.outside_radius();
-    return kHeading + std::max(kDetailLetterRise, words + 0.5) - kAbove;
+    return kHeading + std::max(kDetailLetterRise, words + 0.5) - kFigureAbove;
 }
 
 /// What the leader to the wire takes right of a detail's circle.
@@ -210,11 +212,12 @@ WireLeader wire_leader(const Placed& placed) {
 
 Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
     Placed placed{figure, box, scale, {}, {}, {}, {}};
-    const double spare_y = box.height() - kAbove - 2.0 * placed.outside_radius() - below_views(figure, scale.factor());
+    const double spare_y =
+        box.height() - kFigureAbove - 2.0 * placed.outside_radius() - below_views(figure, scale.factor());
     place_views(placed, 0.5 * spare_y);
     if (wire_leader(placed).is_high) place_views(placed, std::max(0.5 * spare_y, std::min(kHighLeader, spare_y)));
     // Words on the left keep clear of the heading: under it, or right of it where there is no height for that.
-    constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kAbove;
+    constexpr double kUnderHeading = kHeading + kLeaderWordsTop - kFigureAbove;
     if (wire_leader(placed).is_left && 0.5 * spare_y < kUnderHeading)
         place_views(placed, std::min(kUnderHeading, spare_y), spare_y < kUnderHeading ? 0.8 : kLeftShare);
     if (placed.on_paper(in_mm(figure.spring.wire_diameter)) < kDetailBelow) place_detail(placed, spare_y);
@@ -292,7 +295,7 @@ void draw_lengths(Drawing& drawing, const Placed& placed) {
                         {in_mm(placed.figure.spring.free_length), placed.figure.words.free_length, false}};
     const double apart = placed.on_paper(placed.figure.seated_length - placed.figure.full_travel_length);
     const double back = std::min(kPlateBack, 0.5 * apart);
-    const double first = edge - 1.5 - kRowPitch - (below_views(placed.figure, placed.scale()) - kBelow);
+    const double first = edge - 1.5 - kFigureRowPitch - (below_views(placed.figure, placed.scale()) - kBelow);
     // Drawn from the outermost inwards: words that do not fit inside wipe the extension lines they stand on.
     for (int i = 2; i >= 0; --i) {
         const double x = face.x + placed.on_paper(rows[i].length);
@@ -300,7 +303,7 @@ void draw_lengths(Drawing& drawing, const Placed& placed) {
         const bool is_near_end = placed.right_face() - x < kNearEnd;
         draw(drawing, HorizontalDimension{{face.x, edge},
                                           {x, edge},
-                                          first - kRowPitch * i,
+                                          first - kFigureRowPitch * i,
                                           rows[i].words,
                                           i == 2,
                                           is_near_end ? placed.right_face() + 1.5 : 0.0});
@@ -351,10 +354,10 @@ Scale figure_scale(const SpringFigure& figure, const Box& box) {
     const auto largest = [&](double above, double below) {
         return largest_scale(std::min(across, (box.height() - above - below) / outside));
     };
-    Scale scale = largest(kAbove, kBelow);
+    Scale scale = largest(kFigureAbove, kBelow);
     const double below = below_views(figure, scale.factor());
-    if (below > kBelow) scale = largest(kAbove, below);
-    return wire_leader(place(figure, box, scale)).is_high ? largest(kAbove + kHighLeader, below) : scale;
+    if (below > kBelow) scale = largest(kFigureAbove, below);
+    return wire_leader(place(figure, box, scale)).is_high ? largest(kFigureAbove + kHighLeader, below) : scale;
 }
 
 void draw_figure(Drawing& drawing, const SpringFigure& figure, const Box& box, Scale scale) {

@@ -30,7 +30,7 @@ namespace {
 
 constexpr double kHeadingRoom = 6.0;  ///< above the diagram
 constexpr double kHeadingDrop = 4.6;  ///< of a heading's base line under its part's top
-constexpr double kPad = 2.0;
+constexpr double kSheetPad = 2.0;
 constexpr std::size_t kUsualRevisions = 6;
 constexpr std::size_t kFewestRevisions = 3;  ///< when the sheet is full
 
@@ -38,11 +38,11 @@ void draw_figure_part(Drawing& drawing, const Facts& facts, const SpringFigure& 
     const Box& box = plan.where.figure;
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
     draw_figure(drawing, figure, figure_box(plan.where), plan.scale);
-    const Text heading{.at = {box.left + kPad, box.top - kHeadingDrop},
+    const Text heading{.at = {box.left + kSheetPad, box.top - kHeadingDrop},
                        .words = figure_heading(facts, plan.scale),
                        .face = Face::bold};
     // Narrowed where a leader of the figure stands beside it.
-    double right = box.right - kPad;
+    double right = box.right - kSheetPad;
     for (const Item& item : drawing.items())
         if (const auto* text = std::get_if<Text>(&item); text && text_box(*text).overlaps(text_box(heading)))
             right = std::min(right, text_box(*text).left - 1.0);
@@ -54,10 +54,11 @@ void draw_diagram_part(Drawing& drawing, const Facts& facts, const Box& box) {
     drawing.line({box.left, box.bottom}, {box.left, box.top});
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
     const std::string rate = "R " + reference(with_unit(facts.figures().rate(facts.values.rate)));
-    drawing.add(Text{{box.right - kPad, head}, rate, kLettering, Align::right});
-    const Text heading{.at = {box.left + kPad, head}, .words = facts.say("diagram.heading"), .face = Face::bold};
-    drawing.add(fitted(heading, box.width() - 3.0 * kPad - text_width(rate, kLettering)));
-    draw_load_diagram(drawing, {box.left + kPad, box.bottom + 0.5, box.right - kPad, box.top - kHeadingRoom + 0.5},
+    drawing.add(Text{{box.right - kSheetPad, head}, rate, kLettering, Align::right});
+    const Text heading{.at = {box.left + kSheetPad, head}, .words = facts.say("diagram.heading"), .face = Face::bold};
+    drawing.add(fitted(heading, box.width() - 3.0 * kSheetPad - text_width(rate, kLettering)));
+    draw_load_diagram(drawing,
+                      {box.left + kSheetPad, box.bottom + 0.5, box.right - kSheetPad, box.top - kHeadingRoom + 0.5},
                       sheet_diagram(facts));
 }
 
@@ -154,7 +155,7 @@ Result<Drawing> spring_sheet(const SheetInput& input) {
         Parts all = parts(*known, input, is_tight);
         if (const auto best = best_plan(all)) return {drawn(std::move(all), *best), known.error()};
     }
-    return error("the sheet has no room for all it must say",
+    return error("no-room"_id, "the sheet has no room for all it must say",
                  "shorten the notes, or choose the other way up, A4 paper or metric units");
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/title_block.hpp>
 
+#include <utility>
+
 #include <fmt/format.h>
 
 #include <seatload/sheet/lettering.hpp>
@@ -9,10 +11,10 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kRow = 9.0;
-constexpr double kPad = 1.0;
+constexpr double kTitleRow = 9.0;
+constexpr double kTitlePad = 1.0;
 constexpr double kFirstAngleRoom = 20.5;  ///< of the sign for first-angle projection, with its margins
-constexpr double kNarrowest = 0.55;       ///< of the natural width of letters
+constexpr double kTitleNarrowest = 0.55;  ///< of the natural width of letters
 constexpr double kLegible = 0.8;          ///< narrower than this a title goes on two lines
 constexpr double kBesideShare = 0.4;      ///< of the width, the most that a supplementary title takes beside a title
 
@@ -21,32 +23,33 @@ Text roomy_or_plain(Text text, double room) {
     if (text_width(text) <= 1.1 * room) return fitted(text, room);
     text.height = kLettering;
     text.face = Face::regular;
-    return fitted(text, room, kNarrowest);
+    return fitted(text, room, kTitleNarrowest);
 }
 
 /// A field: its name above, what it says below.
 void draw_field(Drawing& drawing, const Box& box, std::string_view name, const std::string& value,
                 bool important = false) {
     drawing.box(box);
-    drawing.add(fitted({{box.left + kPad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kPad, kNarrowest));
+    drawing.add(fitted({{box.left + kTitlePad, box.top - 3.4}, std::string(name)}, box.width() - 2.0 * kTitlePad,
+                       kTitleNarrowest));
     const Face face = important ? Face::bold : Face::regular;
-    drawing.add(roomy_or_plain({{box.left + kPad, box.bottom + 1.2}, value, kLettering, Align::left, face},
-                               box.width() - 2.0 * kPad));
+    drawing.add(roomy_or_plain({{box.left + kTitlePad, box.bottom + 1.2}, value, kLettering, Align::left, face},
+                               box.width() - 2.0 * kTitlePad));
 }
 
 /// The legal owner, which must stand there whole: on two lines instead of the field's name when it is long.
 void draw_owner(Drawing& drawing, const Box& box, const std::string& name, const std::string& owner) {
-    const double room = box.width() - 2.0 * kPad;
-    if (text_width(owner, kLettering) * kNarrowest <= room) {
+    const double room = box.width() - 2.0 * kTitlePad;
+    if (text_width(owner, kLettering) * kTitleNarrowest <= room) {
         draw_field(drawing, box, name, owner, true);
         return;
     }
     drawing.box(box);
-    auto lines = wrapped(owner, room, kLettering, Face::regular, kNarrowest);
+    auto lines = wrapped(owner, room, kLettering, Face::regular, kTitleNarrowest);
     for (std::size_t i = 2; i < lines.size(); ++i) lines[1] += " " + lines[i];
     double y = box.top - 3.6;
     for (std::size_t i = 0; i < std::min<std::size_t>(2, lines.size()); ++i, y -= 3.9)
-        drawing.add(fitted({{box.left + kPad, y}, lines[i]}, room, kNarrowest));
+        drawing.add(fitted({{box.left + kTitlePad, y}, lines[i]}, room, kTitleNarrowest));
 }
 
 /// The sign for first-angle projection (ISO 5456-2): a cone frustum, its larger end on the left, and its left-hand view
@@ -66,33 +69,35 @@ void draw_first_angle(Drawing& drawing, Point centre) {
 
 /// A title too long for one line: on two, the supplementary title beside the second.
 void draw_long_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
-    const double room = box.width() - 2.0 * kPad;
+    const double room = box.width() - 2.0 * kTitlePad;
     const auto lines = wrapped(block.title, room, kLettering, Face::bold, kLegible);
     std::string rest;
     for (std::size_t i = 1; i < lines.size(); ++i) rest += (rest.empty() ? "" : " ") + lines[i];
-    Text beside{{box.right - kPad, box.bottom + 1.2}, block.supplementary_title, kLettering, Align::right};
-    beside = fitted(beside, kBesideShare * room, kNarrowest);
+    Text beside{{box.right - kTitlePad, box.bottom + 1.2}, block.supplementary_title, kLettering, Align::right};
+    beside = fitted(beside, kBesideShare * room, kTitleNarrowest);
     const double taken = block.supplementary_title.empty() ? 0.0 : text_width(beside) + 2.0;
-    Text first{{box.left + kPad, box.top - 3.7}, lines[0], kLettering, Align::left, Face::bold};
+    Text first{{box.left + kTitlePad, box.top - 3.7}, lines[0], kLettering, Align::left, Face::bold};
     first.squeeze = kLegible;
     drawing.add(first);
     drawing.add(beside);
-    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, rest, kLettering, Align::left, Face::bold}, room - taken,
-                       kNarrowest));
+    drawing.add(fitted({{box.left + kTitlePad, box.bottom + 1.2}, rest, kLettering, Align::left, Face::bold},
+                       room - taken, kTitleNarrowest));
 }
 
 void draw_title(Drawing& drawing, const Box& box, const TitleBlock& block) {
     drawing.box(box);
-    const double room = box.width() - 2.0 * kPad;
+    const double room = box.width() - 2.0 * kTitlePad;
     if (text_width(block.title, kLettering) * kLegible > room) return draw_long_title(drawing, box, block);
-    drawing.add(roomy_or_plain({{box.left + kPad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room));
-    drawing.add(fitted({{box.left + kPad, box.bottom + 1.2}, block.supplementary_title}, room, kNarrowest));
+    drawing.add(
+        roomy_or_plain({{box.left + kTitlePad, box.top - 4.2}, block.title, 3.0, Align::left, Face::bold}, room));
+    drawing.add(fitted({{box.left + kTitlePad, box.bottom + 1.2}, block.supplementary_title}, room, kTitleNarrowest));
 }
 
 void draw_scale(Drawing& drawing, const Box& box, const std::string& name, const TitleBlock& block) {
     drawing.box(box);
-    drawing.add(fitted(Text{{box.left + kPad, box.top - 3.4}, name}, box.width() - kFirstAngleRoom, kNarrowest));
-    drawing.add(Text{{box.left + kPad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
+    drawing.add(
+        fitted(Text{{box.left + kTitlePad, box.top - 3.4}, name}, box.width() - kFirstAngleRoom, kTitleNarrowest));
+    drawing.add(Text{{box.left + kTitlePad, box.bottom + 1.2}, *block.scale, kLettering, Align::left, Face::bold});
     draw_first_angle(drawing, {box.right - 10.0, box.centre().y});
 }
 
@@ -109,11 +114,20 @@ TitleBlock title_block_of(const demand::Identity& identity) {
     return block;
 }
 
+TitleBlock title_block_of(const demand::Identity& identity, std::string title, std::string document_type,
+                          std::string document_status) {
+    TitleBlock block = title_block_of(identity);
+    block.title = std::move(title);
+    block.document_type = std::move(document_type);
+    block.document_status = std::move(document_status);
+    return block;
+}
+
 void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block, const Wording& words) {
     const double left = lower_right.x - kTitleBlockWidth;
     const double bottom = lower_right.y;
     const auto cell = [&](int row, double from, double width) {
-        return Box{left + from, bottom + kRow * (row - 1), left + from + width, bottom + kRow * row};
+        return Box{left + from, bottom + kTitleRow * (row - 1), left + from + width, bottom + kTitleRow * row};
     };
     draw_owner(drawing, cell(3, 0.0, 52.0), words.say("title_block.legal_owner"), block.legal_owner);
     draw_title(drawing, cell(3, 52.0, block.scale ? 94.0 : 128.0), block);

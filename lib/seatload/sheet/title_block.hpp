@@ -30,6 +30,10 @@ struct TitleBlock {
 /// A title block with the fields that say whose part it is and which: owner, number, revision, date, creator, approver.
 TitleBlock title_block_of(const demand::Identity& identity);
 
+/// The same of a report of our own, with its title, what kind of document it is and whom it is for.
+TitleBlock title_block_of(const demand::Identity& identity, std::string title, std::string document_type,
+                          std::string document_status = "for our own use");
+
 /// Width of a title block [mm] (ISO 7200), and its height as drawn here.
 inline constexpr double kTitleBlockWidth = 180.0;
 inline constexpr double kTitleBlockHeight = 27.0;

@@ -17,13 +17,13 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFacts = 30.0;     ///< kept for the paragraphs under the plots
-constexpr double kAxisName = 6.0;   ///< above an upright axis
-constexpr double kHeadroom = 1.08;  ///< so that the highest point is not on the edge
-constexpr double kRightEdge = 6.0;  ///< for half of the last number
-constexpr int kLevelTicks = 12;
-constexpr int kUprightTicks = 6;
-constexpr int kDigits = 7;
+constexpr double kFacts = 30.0;           ///< kept for the paragraphs under the plots
+constexpr double kWhatIfAxisName = 6.0;   ///< above an upright axis
+constexpr double kWhatIfHeadroom = 1.08;  ///< so that the highest point is not on the edge
+constexpr double kRightEdge = 6.0;        ///< for half of the last number
+constexpr int kWhatIfLevelTicks = 12;
+constexpr int kWhatIfUprightTicks = 6;
+constexpr int kWhatIfDigits = 7;
 
 /// One of the three curves.
 struct Curve {
@@ -44,11 +44,11 @@ std::optional<double> stress_used(const sizing::WhatIfRow& row) {
 }
 
 std::string with_unit(double value, const sizing::WhatIfNumber& number) {
-    const std::string digits = significant(value, kDigits);
+    const std::string digits = significant(value, kWhatIfDigits);
     return number.easing->unit.empty() ? digits : digits + " " + std::string(number.easing->unit);
 }
 
-std::string title_of(const demand::Identity& identity) {
+std::string what_if_title(const demand::Identity& identity) {
     return identity.position.empty() ? "What fits as one number varies" : "What if, " + identity.position;
 }
 
@@ -78,18 +78,18 @@ void draw_points(Drawing& drawing, const Plot& plot, const WhatIfSheetInput& in,
     end_run();
 }
 
-double top_of(const WhatIfSheetInput& in, const Curve& curve) { return kHeadroom * highest(in, curve); }
+double top_of(const WhatIfSheetInput& in, const Curve& curve) { return kWhatIfHeadroom * highest(in, curve); }
 
 void draw_plot(Drawing& drawing, const Box& box, const WhatIfSheetInput& in, const Curve& curve,
                const std::string& level_name) {
     const double top = top_of(in, curve);
-    const Plot plot{{box.left, box.bottom + kBelowPlot, box.right - kRightEdge, box.top - kAxisName},
+    const Plot plot{{box.left, box.bottom + kBelowPlot, box.right - kRightEdge, box.top - kWhatIfAxisName},
                     in.rows.front().value,
                     in.rows.back().value,
                     0.0,
                     top};
-    draw_level_axis(drawing, plot, level_name, kLevelTicks);
-    draw_upright_axis(drawing, plot, curve.name, kUprightTicks);
+    draw_level_axis(drawing, plot, level_name, kWhatIfLevelTicks);
+    draw_upright_axis(drawing, plot, curve.name, kWhatIfUprightTicks);
     for (const sizing::WhatIfRow& row : in.rows)
         if (row.is_stated) draw_upright_line(drawing, plot, row.value, LineKind::hidden);
     draw_points(drawing, plot, in, curve);
@@ -104,7 +104,7 @@ void add_plots(PageFlow& flow, const WhatIfSheetInput& in) {
         number.name + (number.easing->unit.empty() ? "" : " [" + std::string(number.easing->unit) + "]");
     const double each = (flow.height_left() - kFacts) / static_cast<double>(std::size(curves)) - kFlowGap;
     double left = 0.0;  // the same for all, so that equal values stand below each other
-    for (const Curve& curve : curves) left = std::max(left, left_of_plot(0.0, top_of(in, curve), kUprightTicks));
+    for (const Curve& curve : curves) left = std::max(left, left_of_plot(0.0, top_of(in, curve), kWhatIfUprightTicks));
     for (const Curve& curve : curves) {
         auto place = flow.room(each);
         place.box.left += left;
@@ -125,14 +125,6 @@ void add_words(PageFlow& flow, const WhatIfSheetInput& in) {
         "codes and licensed practice govern.");
 }
 
-TitleBlock title_block(const demand::Identity& identity) {
-    TitleBlock block = title_block_of(identity);
-    block.title = title_of(identity);
-    block.document_type = "sizing diagram";
-    block.document_status = "for our own use";
-    return block;
-}
-
 }  // namespace
 
 Result<std::vector<Drawing>> what_if_sheet(const WhatIfSheetInput& input) {
@@ -146,7 +138,8 @@ Result<std::vector<Drawing>> what_if_sheet(const WhatIfSheetInput& input) {
     add_plots(flow, input);
     add_words(flow, input);
     std::vector<Drawing> pages = std::move(flow.pages());
-    draw_title_blocks(pages, {{pages.size(), identity.engine}}, title_block(identity), input.words);
+    draw_title_blocks(pages, {{pages.size(), identity.engine}},
+                      title_block_of(identity, what_if_title(identity), "sizing diagram"), input.words);
     return {std::move(pages), diagnostics};
 }
 
@@ -155,7 +148,7 @@ Result<std::string> what_if_sheet_pdf(const WhatIfSheetInput& input) {
     if (!pages) return pages.error();
     Diagnostics ignored;  // the same texts were complained of by what_if_sheet()
     const demand::Identity identity = printable(input.requirement.identity, ignored);
-    auto bytes = write_pdf(*pages, {title_of(identity), identity.owner, "What fits as one number varies"});
+    auto bytes = write_pdf(*pages, {what_if_title(identity), identity.owner, "What fits as one number varies"});
     if (!bytes) return bytes.error();
     return {std::move(bytes).value(), pages.error()};
 }

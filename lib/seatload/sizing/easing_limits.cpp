@@ -9,8 +9,6 @@ namespace {
 using demand::Requirement;
 using Number = std::optional<double>;
 
-Number above(double number, double least) { return number > least ? Number(number) : std::nullopt; }
-
 }  // namespace
 
 std::vector<Easing> limit_easings() {

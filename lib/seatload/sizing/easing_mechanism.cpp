@@ -9,15 +9,8 @@ namespace {
 using demand::Requirement;
 using Number = std::optional<double>;
 
-template <class Q>
-Number plain(const std::optional<Q>& quantity) {
-    return quantity ? Number(quantity->value()) : std::nullopt;
-}
-
 /// A load or another number that cannot be eased when it is nothing.
 Number positive(Number number) { return number && *number > 0.0 ? number : std::nullopt; }
-
-Number above(double number, double least) { return number > least ? Number(number) : std::nullopt; }
 
 double travel(const Requirement& r) { return in_mm(r.space.seated_height - r.space.full_travel_height); }
 

@@ -1,11 +1,23 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include <seatload/sizing/easing.hpp>
 
 namespace seatload::sizing {
+
+/// The number of a quantity in the program's units, if there is one.
+template <class Q>
+std::optional<double> plain(const std::optional<Q>& quantity) {
+    return quantity ? std::optional<double>(quantity->value()) : std::nullopt;
+}
+
+/// The number when it is above the least it may come to.
+inline std::optional<double> above(double number, double least) {
+    return number > least ? std::optional<double>(number) : std::nullopt;
+}
 
 // Each number is tried as far as a person would still call it the same mechanism, or as the limit makes sense.
 

@@ -14,7 +14,7 @@
 namespace seatload::sizing {
 namespace {
 
-constexpr std::size_t kMostRules = 4;  // larger sets explain little
+constexpr std::size_t kMostSharedRules = 4;  // larger sets explain little
 
 using Limits = std::vector<MemberRule>;
 
@@ -110,7 +110,7 @@ std::vector<MemberRule> shared_conflict(std::span<const demand::Requirement* con
     // A set that a spring keeps is answered by what this spring breaks, of which each contradiction must hold one: the
     // set is not asked again, and the first that no spring keeps is as small as any.
     std::vector<Limits> broken;
-    for (std::size_t size = 0; size <= kMostRules; ++size)
+    for (std::size_t size = 0; size <= kMostSharedRules; ++size)
         for (Limits set; grow(broken, size, set); set.clear()) {
             auto found = springs.broken_by_one_that_keeps(set);
             if (!found) return in_order(std::move(set));

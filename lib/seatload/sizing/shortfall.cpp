@@ -13,8 +13,8 @@ using demand::Requirement;
 using Together = std::vector<const Easing*>;
 
 constexpr std::size_t kMostContradictions = 8;
-constexpr std::size_t kMostTried = 12;  // joint changes looked at
-constexpr std::size_t kMostJoint = 4;   // and told
+constexpr std::size_t kMostNumbersTried = 12;  // joint changes looked at
+constexpr std::size_t kMostJoint = 4;          // and told
 
 RuleSet mended_by(const Easing& easing) {
     RuleSet rules = 0;
@@ -91,7 +91,7 @@ std::vector<Relief> joint_reliefs(const Requirement& requirement, const std::vec
             std::sort(together.begin(), together.end());  // pointers into one table: its order
             const bool is_known = std::find(tried.begin(), tried.end(), together) != tried.end();
             if (together.size() < 2 || is_known || one_does_alone(together, alone)) continue;
-            if (tried.size() >= kMostTried) break;
+            if (tried.size() >= kMostNumbersTried) break;
             tried.push_back(together);
             if (auto relief = least_relief(requirement, together, setting)) reliefs.push_back(std::move(*relief));
         }

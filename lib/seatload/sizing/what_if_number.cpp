@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <limits>
 
+#include <seatload/sizing/easing_tables.hpp>
+
 namespace seatload::sizing {
 namespace {
 
@@ -21,11 +23,6 @@ struct Allowed {
     double highest = kAny;
     Number (*silent)(const Requirement&) = nullptr;
 };
-
-template <class Q>
-Number plain(const std::optional<Q>& quantity) {
-    return quantity ? Number(quantity->value()) : std::nullopt;
-}
 
 constexpr double kAbsoluteZero = -273.15;
 

@@ -64,11 +64,13 @@ std::string meant(std::string_view words) {
 Diagnostic unknown(std::string_view words, const std::string& said) {
     const std::vector<std::string> several = keys_with(words);
     if (!several.empty())
-        return error(said + "this could be one of several numbers", "write one of " + join(several, ", "));
+        return error("ambiguous-name"_id, said + "this could be one of several numbers",
+                     "write one of " + join(several, ", "));
     std::vector<std::string> keys;
     for (const WhatIfNumber& number : what_if_numbers()) keys.push_back(number.key);
     const std::string near = meant(words);
-    return error(said + "no number of a requirement is called so" + (near.empty() ? "" : "; " + near),
+    return error("unknown-number"_id,
+                 said + "no number of a requirement is called so" + (near.empty() ? "" : "; " + near),
                  "numbers are " + join(keys, ", "));
 }
 
@@ -133,27 +135,31 @@ Result<double> read_end(std::string_view text, const WhatIfNumber& number, const
     const double value = *parsed.value;
     const std::string shown = with_unit(value, *number.easing);
     if (number.above_lowest ? value <= number.lowest : value < number.lowest)
-        return error(shown + " is too small: " + number.key + " is " +
-                     (number.above_lowest ? "more than " : "at least ") + with_unit(number.lowest, *number.easing));
+        return error("out-of-span"_id, shown + " is too small: " + number.key + " is " +
+                                           (number.above_lowest ? "more than " : "at least ") +
+                                           with_unit(number.lowest, *number.easing));
     if (value > number.highest)
-        return error(shown + " is too large: " + number.key + " is at most " +
-                     with_unit(number.highest, *number.easing));
+        return error("out-of-span"_id, shown + " is too large: " + number.key + " is at most " +
+                                           with_unit(number.highest, *number.easing));
     Requirement changed = requirement;
     number.easing->set(changed, value);
-    if (const std::string wrong = contradiction(changed); !wrong.empty()) return error("at " + shown + ", " + wrong);
+    if (const std::string wrong = contradiction(changed); !wrong.empty())
+        return error("contradiction"_id, "at " + shown + ", " + wrong);
     return value;
 }
 
 Result<WhatIf> read_range(std::string_view text, const WhatIfNumber& number, const Requirement& requirement) {
     const auto dots = text.find("..");
     if (dots == std::string_view::npos)
-        return error("a range is wanted, from one value to another", "write it as " + number.key + "=FROM..TO");
+        return error("bad-range"_id, "a range is wanted, from one value to another",
+                     "write it as " + number.key + "=FROM..TO");
     const auto from = read_end(trim(text.substr(0, dots)), number, requirement);
     if (!from) return from.error();
     const auto to = read_end(trim(text.substr(dots + 2)), number, requirement);
     if (!to) return to.error();
     if (*from >= *to)
         return error(
+            "upside-down"_id,
             "the range does not rise: " + with_unit(*from, *number.easing) + " to " + with_unit(*to, *number.easing),
             "state the smaller value first");
     return WhatIf{&number, *from, *to};
@@ -170,11 +176,12 @@ Result<WhatIf> read_what_if(std::string_view text, const Requirement& requiremen
     const std::string said = "--what-if \"" + std::string(text) + "\": ";
     const auto equals = text.find('=');
     if (equals == std::string_view::npos)
-        return error(said + "a number and a range are wanted", "write it as \"bore=8.5 mm..9.5 mm\"");
+        return error("bad-range"_id, said + "a number and a range are wanted", "write it as \"bore=8.5 mm..9.5 mm\"");
     const std::string_view words = trim(text.substr(0, equals));
     const auto numbers = meant_by(words);
     if (numbers.size() != 1) return unknown(words, said);
-    if (const std::string why = useless(*numbers[0], requirement); !why.empty()) return error(said + why);
+    if (const std::string why = useless(*numbers[0], requirement); !why.empty())
+        return error("no-effect"_id, said + why, "state it in the requirement first, or vary another number");
     auto range = read_range(trim(text.substr(equals + 1)), *numbers[0], requirement);
     if (!range) return told_of(range.error(), said);
     return range;
