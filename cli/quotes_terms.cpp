@@ -78,7 +78,7 @@ Result<record::ComparisonTerms> comparison_terms(const QuotesOptions& options, c
                                                  const std::vector<record::NamedReply>& replies) {
     record::ComparisonTerms terms;
     if (!options.date.empty() && record::days_after(options.date, 0) != options.date)
-        return error("bad-date"_id, "--date: \"" + options.date + "\" is not a date",
+        return error("bad-date"_id, "--date: \"" + options.date + "\" is not a day of the calendar",
                      "write year, month and day: 2026-12-15");
     terms.date = options.date;
     terms.reclaims_tax = options.reclaims_tax;

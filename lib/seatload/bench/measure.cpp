@@ -161,9 +161,10 @@ Measurement measure(const Readings& session, const SpringRun& run) {
     if (const auto found = find_line(session, run))
         result.spring = assembled(session, run, *found);
     else
-        result.problems.push_back(
-            {Severity::error, "no three readings in a row make a line that rises clearly above its uncertainty",
-             "press the spring further, or state how well scale and heights are known", std::nullopt});
+        result.problems.push_back({Severity::error, "no-line"_id,
+                                   "no three readings in a row make a line that rises clearly above its uncertainty",
+                                   "press the spring further, or state how well scale and heights are known",
+                                   std::nullopt});
     return result;
 }
 
