@@ -5,16 +5,18 @@
 #include <memory>
 
 #include <CLI/CLI.hpp>
-#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 
+#include <cli/every_command.hpp>
+#include <cli/first_words.hpp>
+#include <cli/number_argument.hpp>
+#include <cli/session.hpp>
 #include <cli/specs_arguments.hpp>
+#include <cli/version_facts.hpp>
 
 namespace seatload::cli {
 namespace {
 
-constexpr const char* kVersion = "seatload " SEATLOAD_VERSION;
-constexpr int kUsage = 2;
 constexpr std::size_t kHelpColumn = 28;  // leaves the words on an option 52 columns of 80
 
 constexpr const char* kAbout =
@@ -53,6 +55,13 @@ void add_look(CLI::App& command, PaperOptions& o) {
     command.add_option("--units", o.units, "metric (default), or inch with metric beside it")->option_text("NAME");
     command.add_option("--paper", o.size, "paper size: a4 (default) or letter")->option_text("NAME");
     command.add_flag("--portrait", o.portrait, "sheets stand on their short side");
+}
+
+void add_start(CLI::App& app, StartOptions& o) {
+    CLI::App& c = add_command(app, "start", "write a file to be filled in, with remarks on how");
+    c.add_option("NAME", o.name, "kind of file, such as requirement; else all are listed");
+    c.add_option("--output,-o", o.file, "where to write it (default: NAME.toml, here)")->option_text("FILE");
+    c.add_flag("--overwrite", o.overwrite, "write over a file that is there, too");
 }
 
 void add_bench(CLI::App& app, BenchOptions& o) {
@@ -110,10 +119,10 @@ void add_size(CLI::App& app, SizeOptions& o) {
     c.add_option("REQUIREMENT", o.requirements, "requirement files; with several: what serves all")->required();
     c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");
     c.add_option("--alternatives,-n", o.alternatives, "how many springs to offer")
-        ->check(CLI::Range(1, 26))
+        ->check(whole_number(1, 26))
         ->option_text("1..26");
     c.add_option("--threads", o.threads, "threads to search with; the answer stays the same")
-        ->check(CLI::Range(1, 1024))
+        ->check(whole_number(1, 1024))
         ->option_text("1..1024");
     c.add_option("--what-if", o.what_if, "only tell what fits as one number varies")->option_text("NAME=FROM..TO");
     add_wire_file(c, o.wire_file);
@@ -145,7 +154,7 @@ void add_quotes(CLI::App& app, QuotesOptions& o) {
     c.add_option("ENQUIRY", o.enquiry, "the enquiry's PDF, or the blank form beside it")->required();
     c.add_option("REPLY", o.replies, "reply files")->required();
     c.add_option("--need", o.need, "pieces needed (default: the smallest lot)")
-        ->check(CLI::Range(1, 10'000'000))
+        ->check(whole_number(1, 10'000'000))
         ->option_text("PIECES");
     c.add_option("--date", o.date, "the day offers are judged on: 2026-12-15")->option_text("DATE");
     c.add_option("--currency", o.currency, "compare in this currency")->option_text("CODE");
@@ -208,78 +217,113 @@ std::vector<std::string> option_names(const CLI::App& command) {
     return names;
 }
 
-/// What is wrong with the words behind a command that has actions, when they name none; else empty.
-std::string unknown_action(const CLI::App& command, int argc, const char* const* argv) {
-    const auto actions = command_names(command);
-    if (command.get_parent() == nullptr || actions.empty()) return {};
-    const std::string list = "it can " + join(actions, ", ");
+/// Where more is told on a command.
+std::string more_help(const CLI::App& command) {
     const std::string name = full_name(command);
-    if (argc < 3 || argv[2][0] == '-') return "\"seatload " + name + "\" needs to know what to do; " + list;
-    const std::string meant = did_you_mean(argv[2], actions);
-    return "\"seatload " + name + "\" cannot \"" + argv[2] + "\"; " + (meant.empty() ? list : meant);
+    return "\"seatload " + name + (name.empty() ? "" : " ") + "--help\" tells more";
 }
 
-/// The first word that looks like an option and is none, with what may have been meant; empty when there is none.
-std::string unknown_option(const CLI::App& command, int argc, const char* const* argv) {
+/// A complaint of the words typed; what may have been meant, or `otherwise`, goes before where more is told.
+Diagnostic usage_error(const CLI::App& command, DiagnosticId id, const std::string& message,
+                       const std::string& meant = {}, const std::string& otherwise = {}) {
+    const std::string first = !meant.empty() ? meant + ' ' : !otherwise.empty() ? otherwise + "; " : "";
+    return error(id, message, first + more_help(command));
+}
+
+/// What is wrong with the words behind a command that has actions, when they name none.
+std::optional<Diagnostic> unknown_action(const CLI::App& command, int argc, const char* const* argv) {
+    const auto actions = command_names(command);
+    if (command.get_parent() == nullptr || actions.empty()) return std::nullopt;
+    const std::string list = "it can " + join(actions, ", ");
+    const std::string name = "\"seatload " + full_name(command) + '"';
+    if (argc < 3 || argv[2][0] == '-')
+        return usage_error(command, "missing-argument"_id, name + " needs to know what to do", {}, list);
+    return usage_error(command, "unknown-command"_id, name + " cannot \"" + argv[2] + '"',
+                       did_you_mean(argv[2], actions), list);
+}
+
+/// The first word that looks like an option and is none, with what may have been meant.
+std::optional<Diagnostic> unknown_option(const CLI::App& command, int argc, const char* const* argv) {
     const auto names = option_names(command);
     for (int i = 1; i < argc; ++i) {
         const std::string all = argv[i];
         if (all.size() < 2 || all[0] != '-') continue;
         const std::string word = all[1] == '-' ? all.substr(0, all.find('=')) : all.substr(0, 2);
         if (word == "--" || std::find(names.begin(), names.end(), word) != names.end()) continue;
-        const std::string meant = word[1] == '-' ? did_you_mean(word, names) : "";
-        return "unknown option \"" + word + '"' + (meant.empty() ? "" : "; " + meant);
+        return usage_error(command, "unknown-option"_id, "unknown option \"" + word + '"',
+                           word[1] == '-' ? did_you_mean(word, names) : "");
     }
-    return {};
+    return std::nullopt;
 }
 
-/// What is wrong with the words; the library's own names neither the command mistyped nor the one meant.
-std::string explanation(const CLI::App& app, int argc, const char* const* argv, const CLI::ParseError& error) {
+/// An option or argument as its help shows it: "--what-if NAME=FROM..TO"; empty when there is none of the name.
+std::string shown_option(const CLI::App& command, const std::string& name) {
+    const CLI::Option* option = command.get_option_no_throw(name);
+    if (option == nullptr) return {};
+    return option->get_positional() ? name + ": " + option->get_description() : name + ' ' + option->get_option_text();
+}
+
+/// What is wrong with options and arguments that the command has; the library says it in words of its own.
+Diagnostic wrong_value(const CLI::App& command, const CLI::ParseError& error) {
+    const std::string said = error.what();
+    const std::string name = said.substr(0, said.find_first_of(": "));
+    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
+        return usage_error(command, "no-value"_id, name + " needs a value", {}, "as in " + shown_option(command, name));
+    for (const std::string& word : command.remaining())
+        if (word != "--") return usage_error(command, "word-too-many"_id, '"' + word + "\" is one word too many");
+    if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr)
+        return usage_error(command, "missing-argument"_id, "no " + name + " is given", {}, shown_option(command, name));
+    if (dynamic_cast<const CLI::RequiresError*>(&error) != nullptr)
+        return usage_error(command, "unmatched-options"_id, said);
+    return usage_error(command, is_beyond_bounds(said) ? "out-of-span"_id : "not-a-number"_id, said);
+}
+
+/// What is wrong with the words; the library's own message names neither the command mistyped nor the one meant.
+Diagnostic explanation(const CLI::App& app, int argc, const char* const* argv, const CLI::ParseError& error) {
     const auto commands = command_names(app);
     const std::string list = "commands are " + join(commands, ", ");
-    if (argc < 2) return "no command given; " + list;
     const std::string first = argv[1];
     const CLI::App& command = command_used(app);
-    if (&command == &app && !first.starts_with('-')) {
-        const std::string meant = did_you_mean(first, commands);
-        return "unknown command \"" + first + "\"; " + (meant.empty() ? list : meant);
-    }
-    if (const std::string unknown = unknown_option(command, argc, argv); !unknown.empty()) return unknown;
-    if (&command == &app) return "no command given; " + list;
-    if (const std::string unknown = unknown_action(command, argc, argv); !unknown.empty()) return unknown;
-    const std::string said = error.what();
-    if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
-        return said.substr(0, said.find(':')) + " needs a value";
-    for (const std::string& word : command.remaining())
-        if (word != "--") return '"' + word + "\" is one word too many";
-    return said;
+    if (&command == &app && !first.starts_with('-'))
+        return usage_error(app, "unknown-command"_id, "unknown command \"" + first + '"', did_you_mean(first, commands),
+                           list);
+    if (const auto unknown = unknown_option(command, argc, argv)) return *unknown;
+    if (&command == &app && dynamic_cast<const CLI::RequiresError*>(&error) == nullptr)
+        return usage_error(app, "missing-argument"_id, "no command given", {}, list);
+    if (const auto unknown = unknown_action(command, argc, argv)) return *unknown;
+    return wrong_value(command, error);
 }
 
-std::string help_hint(const CLI::App& app) {
-    const CLI::App& command = command_used(app);
-    if (&command == &app) return "    \"seatload --help\" tells more\n";
-    return "    \"seatload " + full_name(command) + " --help\" tells more\n";
-}
-
-Options with_terminal(const CLI::App& app, WireOptions wire, CheckOptions check, SizeOptions size, SheetOptions sheet,
-                      ReplyOptions reply, ReportOptions report, BudgetOptions budget, BenchOptions bench,
-                      InspectOptions inspect, SpecsOptions specs, QuotesOptions quotes, const Terminal& terminal) {
-    wire.width = check.width = size.width = reply.width = budget.width = bench.width = inspect.width = terminal.width;
-    specs.width = terminal.width;
-    quotes.width = terminal.width;
-    size.progress = terminal.errors_seen && !size.json;
+Options with_terminal(const CLI::App& app, EveryCommand o, const Terminal& terminal) {
+    for (int* width : {&o.start.width, &o.sheet.width, &o.wire.width, &o.check.width, &o.size.width, &o.reply.width,
+                       &o.budget.width, &o.bench.width, &o.inspect.width, &o.specs.width, &o.quotes.width})
+        *width = terminal.width;
+    o.size.progress = terminal.errors_seen && !o.size.json;
     const std::string name = app.get_subcommands().front()->get_name();
-    if (name == "wire") return wire;
-    if (name == "check") return check;
-    if (name == "size") return size;
-    if (name == "bench") return bench;
-    if (name == "inspect") return inspect;
-    if (name == "budget") return budget;
-    if (name == "report") return report;
-    if (name == "reply") return reply;
-    if (name == "quotes") return quotes;
-    if (name == "specs") return specs;
-    return sheet;
+    if (name == "start") return o.start;
+    if (name == "wire") return o.wire;
+    if (name == "check") return o.check;
+    if (name == "size") return o.size;
+    if (name == "bench") return o.bench;
+    if (name == "inspect") return o.inspect;
+    if (name == "budget") return o.budget;
+    if (name == "report") return o.report;
+    if (name == "reply") return o.reply;
+    if (name == "quotes") return o.quotes;
+    if (name == "specs") return o.specs;
+    return o.sheet;
+}
+
+/// --version, with --json behind it or before it.
+void add_version(CLI::App& app, const int& width) {
+    const auto said = [&app, &width] {
+        const VersionFacts facts = version_facts();
+        std::string text = app.count("--json") > 0 ? version_json(facts) : version_text(facts, width);
+        text.pop_back();  // CLI11 ends the line
+        return text;
+    };
+    CLI::Option* version = app.set_version_flag("--version", said, "show the version, and which data are built in");
+    app.add_flag("--json")->description("with --version: write JSON")->needs(version);
 }
 
 /// The words given, "help size" turned into "size --help"; what is no command stays to be complained of.
@@ -294,20 +338,9 @@ std::vector<const char*> with_help(const CLI::App& app, int argc, const char* co
 
 }  // namespace
 
-Arguments parse_arguments(int argc, const char* const* argv, const Terminal& terminal, std::ostream& out,
-                          std::ostream& err) {
-    WireOptions wire;
-    CheckOptions check;
-    SizeOptions size;
-    SheetOptions sheet;
-    ReportOptions report;
-    ReplyOptions reply;
-    QuotesOptions quotes;
-    BudgetOptions budget;
-    BenchOptions bench;
-    InspectOptions inspect;
-    SpecsOptions specs;
-    CLI::App app(kAbout, "seatload");
+void describe_program(CLI::App& app, EveryCommand& options) {
+    app.name("seatload");
+    app.description(kAbout);
     const auto formatter = std::make_shared<HelpFormatter>();
     formatter->column_width(kHelpColumn);
     formatter->label("Positionals", "Arguments");
@@ -315,20 +348,33 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     formatter->label("SUBCOMMAND", "command");
     app.formatter(formatter);
     app.set_help_flag("--help,-h", "show this help");
-    app.set_version_flag("--version", kVersion, "show the version");
+    add_version(app, options.version_width);
     app.footer(kExitCodes);
     app.require_subcommand(1);
-    add_bench(app, bench);
-    add_budget(app, budget);
-    add_size(app, size);
-    add_check(app, check);
-    add_wire(app, wire);
-    add_sheet(app, sheet);
-    add_report(app, report);
-    add_reply(app, reply);
-    add_quotes(app, quotes);
-    add_inspect(app, inspect);
-    add_specs(app, specs);
+    add_start(app, options.start);
+    add_bench(app, options.bench);
+    add_budget(app, options.budget);
+    add_size(app, options.size);
+    add_check(app, options.check);
+    add_wire(app, options.wire);
+    add_sheet(app, options.sheet);
+    add_report(app, options.report);
+    add_reply(app, options.reply);
+    add_quotes(app, options.quotes);
+    add_inspect(app, options.inspect);
+    add_specs(app, options.specs);
+}
+
+Arguments parse_arguments(int argc, const char* const* argv, const Terminal& terminal, std::ostream& out,
+                          std::ostream& err) {
+    EveryCommand options;
+    options.version_width = terminal.width;
+    CLI::App app;
+    describe_program(app, options);
+    if (argc < 2) {
+        out << kFirstWords;
+        return {std::nullopt, 0};
+    }
     const std::vector<const char*> words = with_help(app, argc, argv);
     const int count = static_cast<int>(words.size());
     try {
@@ -337,13 +383,10 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
         app.exit(success, out, err);
         return {std::nullopt, 0};
     } catch (const CLI::ParseError& error) {
-        err << wrapped("seatload: ", explanation(app, count, words.data(), error), terminal.error_width, 4)
-            << help_hint(app);
-        return {std::nullopt, kUsage};
+        complain({explanation(app, count, words.data(), error)}, err);
+        return {std::nullopt, kBadInput};
     }
-    return {
-        with_terminal(app, wire, check, size, sheet, reply, report, budget, bench, inspect, specs, quotes, terminal),
-        0};
+    return {with_terminal(app, std::move(options), terminal), 0};
 }
 
 }  // namespace seatload::cli

@@ -7,6 +7,7 @@
 #include <seatload/record/spec_outlook.hpp>
 
 #include <cli/evaluation_view.hpp>
+#include <cli/papers.hpp>
 #include <cli/session.hpp>
 
 namespace seatload::cli {
@@ -55,6 +56,21 @@ std::optional<sizing::Outlook> outlook_of(const Checked& c, bool has_demand, con
     if (!has_demand || !c.evaluation.fits()) return std::nullopt;
     if (c.file.spec) return record::spec_outlook(*c.file.spec, c.grade, c.requirement, tables);
     return sizing::outlook({c.file.spring, c.grade, c.requirement, tables});
+}
+
+/// What to do with a spring that was looked at by itself, or that will not do.
+std::string what_next(const CheckOptions& options, bool all_fit, bool has_demand) {
+    const std::string& first = options.springs.front();
+    if (options.requirement.empty() && !has_demand)
+        return next_text("`seatload check " + first + " -r REQUIREMENT` tells whether it will do in its place.",
+                         options.width);
+    if (!options.requirement.empty() && !all_fit)
+        return next_text("`seatload size " + options.requirement + "` finds the springs that meet it.", options.width);
+    if (options.requirement.empty() && all_fit)
+        return next_text(
+            "`seatload sheet " + first + "` draws its sheet, `seatload report " + first + "` writes the calculation.",
+            options.width);
+    return {};
 }
 
 }  // namespace
@@ -106,7 +122,13 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
         else
             out << (i == 0 ? "" : "\n") << evaluation_text(view, options.width);
     }
-    if (options.json) out << array.dump(2) << '\n';
+    if (options.json) {
+        out << array.dump(2) << '\n';
+        return all_fit ? kDone : kNothingFits;
+    }
+    const bool has_demand = checked.size() == 1 && checked.front().file.requirement.has_value();
+    if (const std::string next = what_next(options, all_fit, has_demand); !next.empty() && checked.size() == 1)
+        out << '\n' << next;
     return all_fit ? kDone : kNothingFits;
 }
 

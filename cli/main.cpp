@@ -18,6 +18,7 @@
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
 #include <cli/specs_command.hpp>
+#include <cli/start_command.hpp>
 
 #if defined(__SANITIZE_ADDRESS__)
 /// glibc keeps a list of paths (argz) for a library below libqpdf until the end of the process: not a leak of ours.
@@ -50,6 +51,7 @@ int run(const cli::Options& options) {
     return std::visit(
         [](const auto& o) {
             using O = std::decay_t<decltype(o)>;
+            if constexpr (std::is_same_v<O, cli::StartOptions>) return cli::run_start(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::WireOptions>) return cli::run_wire(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::CheckOptions>) return cli::run_check(o, std::cout, std::cerr);
             if constexpr (std::is_same_v<O, cli::InspectOptions>) return cli::run_inspect(o, std::cout, std::cerr);
@@ -75,8 +77,9 @@ int main(int argc, char** argv) {
         const int code = arguments.options ? run(*arguments.options) : arguments.exit_code;
         std::cout.flush();
         if (!std::cout) {
-            std::cerr << "seatload: the output could not be written\n";
-            return 2;
+            return cli::refuse({error("cannot-write"_id, "the output could not be written",
+                                      "is the disk full, or was what reads it closed?")},
+                               std::cerr);
         }
         return code;
     } catch (const std::exception& bug) {

@@ -11,6 +11,14 @@
 
 namespace seatload::cli {
 
+/// What `seatload start` was asked for.
+struct StartOptions {
+    std::string name;  ///< kind of file; empty: they are listed
+    std::string file;  ///< where it is written; empty: under its own name, here
+    bool overwrite = false;
+    int width = 80;
+};
+
 /// What `seatload check` was asked for.
 struct CheckOptions {
     std::vector<std::string> springs;  ///< spring or spec files
@@ -81,6 +89,7 @@ struct SheetOptions {
     std::string output = "output";
     std::string wire_file;
     PaperOptions look;
+    int width = 80;
 };
 
 /// What `seatload report` was asked for.
@@ -113,7 +122,7 @@ struct InspectOptions {
     int width = 80;
 };
 
-using Options = std::variant<InspectOptions, BenchOptions, BudgetOptions, WireOptions, CheckOptions, SizeOptions,
-                             SheetOptions, ReplyOptions, QuotesOptions, ReportOptions, SpecsOptions>;
+using Options = std::variant<StartOptions, InspectOptions, BenchOptions, BudgetOptions, WireOptions, CheckOptions,
+                             SizeOptions, SheetOptions, ReplyOptions, QuotesOptions, ReportOptions, SpecsOptions>;
 
 }  // namespace seatload::cli

@@ -2,16 +2,30 @@
 #include <cli/reply_command.hpp>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/text.hpp>
 #include <seatload/io/reply_file.hpp>
 
+#include <cli/papers.hpp>
 #include <cli/reply_view.hpp>
 #include <cli/session.hpp>
 
 namespace seatload::cli {
 
+namespace {
+
+/// How the offers that were read are judged.
+std::string what_next(const std::vector<std::string>& sound, int width) {
+    if (sound.empty()) return {};
+    return '\n' +
+           next_text("`seatload quotes ENQUIRY " + join(sound, " ") + "` judges each offer and ranks them.", width);
+}
+
+}  // namespace
+
 int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err) {
     Diagnostics said;
     std::string texts;
+    std::vector<std::string> sound;
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
     for (const std::string& path : options.replies) {
         const auto reply =
@@ -19,13 +33,14 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
         said.insert(said.end(), reply.error().begin(), reply.error().end());
         if (!reply) continue;
         const ReplyView view{path, *reply};
+        if (reply->is_quoted()) sound.push_back(path);
         if (options.json)
             array.push_back(reply_json(view));
         else
             texts += (texts.empty() ? "" : "\n") + reply_text(view, options.width);
     }
     // A wrong reply hides no sound one.
-    out << (options.json ? array.dump(2) + '\n' : texts) << std::flush;
+    out << (options.json ? array.dump(2) + '\n' : texts + what_next(sound, options.width)) << std::flush;
     complain(said, err);
     return has_error(said) ? kBadInput : kDone;
 }

@@ -28,9 +28,14 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
 }
 
 int draw_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
-    return write_each(
+    const int code = write_each(
         options.files, options.output, [&](const std::string& path) { return draw(path, options.output, references); },
         out, err);
+    if (code == kDone)
+        out << next_text("look it through before it goes to the maker; `seatload specs add " + options.files.front() +
+                             "` keeps the spec under its engine.",
+                         options.width);
+    return code;
 }
 
 int extract_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
@@ -43,6 +48,10 @@ int extract_all(const SheetOptions& options, const References& references, std::
         return refuse(wrong, err);
     for (const Paper& paper : extracted.papers)
         out << paper.path.string() << "\n  mark " << sheet::tamper_mark(paper.bytes) << '\n';
+    if (!extracted.papers.empty())
+        out << next_text("`seatload check " + extracted.papers.front().path.string() +
+                             "` looks the spring over; compare the mark with that on the paper.",
+                         options.width);
     return kDone;
 }
 
@@ -52,7 +61,7 @@ int run_sheet(const SheetOptions& options, std::ostream& out, std::ostream& err)
     const auto references = load_references(options.wire_file, options.look);
     if (!references) return refuse(references.error(), err);
     if (options.extract && options.look != PaperOptions{})
-        return refuse({error("--extract takes a spec out as it is, and draws nothing",
+        return refuse({error("exclusive"_id, "--extract takes a spec out as it is, and draws nothing",
                              "leave out --language, --wording, --units, --paper and --portrait")},
                       err);
     return (options.extract ? extract_all : draw_all)(options, *references, out, err);

@@ -3,6 +3,7 @@
 
 #include <chrono>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/spec_file.hpp>
@@ -28,8 +29,6 @@ void search(SizeRun& run, const References& refs, const SizeOptions& options, st
     run.census = sizing::search(run.space, refs.tolerances, how);
     run.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
-
-void add(Diagnostics& all, const Diagnostics& more) { all.insert(all.end(), more.begin(), more.end()); }
 
 }  // namespace
 
@@ -86,7 +85,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
     std::vector<sheet::EnquiryAlternative> offered;
     std::vector<sheet::ReportAlternative> reckoned;
     const auto keep = [&](const std::string& name, Result<std::string> bytes) {
-        add(said, placed(bytes.error(), (folder / name).string()));
+        append(said, placed(bytes.error(), (folder / name).string()));
         if (bytes) papers.push_back({folder / name, std::move(bytes).value()});
     };
     for (const Offer& offer : run.offers) {
@@ -95,7 +94,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
         const std::string copy = io::write_spec(record::makers_copy(offer.spec));
         offered.push_back({offer.spec, grade, copy});
         reckoned.push_back({offer.spec, grade, offer.outlook ? &*offer.outlook : nullptr});
-        if (!options.overwrite) add(said, edits_in_the_way(folder / (name + ".toml")));
+        if (!options.overwrite) append(said, edits_in_the_way(folder / (name + ".toml")));
         keep(name + ".toml", sealed(io::write_spec(offer.spec)));
         keep(name + ".pdf", sheet::spring_sheet_pdf({offer.spec, grade, refs.tolerances, refs.paper, 1, 1, copy}));
     }
@@ -106,7 +105,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
     keep(stem + "-calculation.pdf",
          sheet::calculation_report_pdf({reckoned, refs.tolerances, refs.wires.sources, refs.english,
                                         sheet::ReportSizing{run.space, run.census}, refs.paper.size}));
-    add(said, answers_in_the_way(folder / form));
+    append(said, answers_in_the_way(folder / form));
     papers.push_back({folder / form, letter.form});
     return papers;
 }
@@ -118,6 +117,12 @@ std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& re
     return budget;
 }
 
+std::filesystem::path enquiry_of(const std::vector<Paper>& papers) {
+    for (const Paper& paper : papers)
+        if (paper.path.filename().string().ends_with("-enquiry.pdf")) return paper.path;
+    return "ENQUIRY";
+}
+
 std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale, int width) {
     std::string text;
     if (!papers.empty()) text += "\nPapers written:\n";
@@ -127,8 +132,9 @@ std::string papers_text(const std::vector<Paper>& papers, const std::vector<std:
     if (papers.empty()) return text;
     return text + next_text(
                       "look the sheets through and send the makers the enquiry, in which the form for the reply "
-                      "lies; `seatload quotes ENQUIRY REPLY...` judges what they answer. Specs and calculation "
-                      "are for yourself.",
+                      "lies; `seatload quotes " +
+                          enquiry_of(papers).string() +
+                          " REPLY...` judges what they answer. Specs and calculation are for yourself.",
                       width);
 }
 

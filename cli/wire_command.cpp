@@ -49,8 +49,8 @@ std::optional<Length> diameter_for(const WireOptions& options, const wire::Grade
     if (options.diameter.empty()) return std::nullopt;
     const units::Parsed<Length> parsed = units::parse<Length>(options.diameter);
     if (!parsed.value) {
-        wrong.push_back(
-            error("--diameter \"" + options.diameter + "\": " + parsed.problem.message, parsed.problem.hint));
+        wrong.push_back(error(parsed.problem.id, "--diameter \"" + options.diameter + "\": " + parsed.problem.message,
+                              parsed.problem.hint));
     } else if (grade != nullptr && !wire::strength_at(*grade, *parsed.value)) {
         const wire::DiameterRange range = wire::strength_range(*grade);
         wrong.push_back(error("no-strength"_id,
