@@ -3,6 +3,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include <cli/number_argument.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -36,7 +38,7 @@ void add_evidence(CLI::App& c, StepOptions& o) {
         ->expected(1)
         ->take_all();
     c.add_option("--keep", o.files, "other evidence: readings, a reply")->option_text("FILE")->expected(1)->take_all();
-    c.add_option("--hours", o.hours, "time in a trial engine [h]")->option_text("HOURS")->check(CLI::Range(0.0, 1e6));
+    c.add_option("--hours", o.hours, "time in a trial engine [h]")->option_text("HOURS")->check(number(0.0, 1e6));
 }
 
 void add_filter(CLI::App& c, SpecsFilter& o) {
@@ -113,7 +115,7 @@ void add_order(CLI::App& specs, SpecsOptions& o) {
     add_revision(c, o);
     c.add_option("--quantity", o.quantity, "pieces; else left open")
         ->option_text("PIECES")
-        ->check(CLI::Range(1, 10'000'000));
+        ->check(whole_number(1, 10'000'000));
     c.add_option("--number", o.order_number, "number of the order; else left open")->option_text("WORDS");
     c.add_option("--date", o.step.date, "date of the order; else left open")->option_text("DATE");
     c.add_option("--output,-o", o.output, "folder for the papers (default: output)")->option_text("FOLDER");
@@ -129,7 +131,7 @@ void add_specs_actions(CLI::App& specs, SpecsOptions& o) {
     specs.require_subcommand(1);
     specs.add_option("--library", o.library, "folder of the library (default: specs)")->option_text("FOLDER");
     specs.add_option("--threads", o.threads, "threads to work with; the answer is the same")
-        ->check(CLI::Range(1, 1024))
+        ->check(whole_number(1, 1024))
         ->option_text("1..1024");
     specs.add_flag("--json", o.json, "write JSON: list, show, diff, find, verify");
 }

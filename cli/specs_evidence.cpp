@@ -64,7 +64,7 @@ Result<record::Step> told_step(const StepOptions& o, record::Step::Kind kind, co
                               "say it with --date 2026-11-25; the clock is not asked"));
     const auto date = io::Form<io::DateText>::read(io::Node{{}, o.date});
     if (!o.date.empty() && !date.value)
-        wrong.push_back(error("bad-date"_id, "--date: " + date.problem.message, date.problem.hint));
+        wrong.push_back(error(date.problem.id, "--date: " + date.problem.message, date.problem.hint));
     if (date.value && !history.empty() && date.value->iso < history.back().date)
         wrong.push_back(
             error("date-out-of-order"_id,

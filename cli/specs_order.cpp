@@ -72,7 +72,7 @@ Result<sheet::Purchase> purchase_of(const SpecsOptions& options) {
     sheet::Purchase purchase{options.quantity, options.order_number, {}};
     if (options.step.date.empty()) return purchase;
     const auto date = io::Form<io::DateText>::read(io::Node{{}, options.step.date});
-    if (!date.value) return error("bad-date"_id, "--date: " + date.problem.message, date.problem.hint);
+    if (!date.value) return error(date.problem.id, "--date: " + date.problem.message, date.problem.hint);
     purchase.date = date.value->iso;
     return purchase;
 }

@@ -34,7 +34,7 @@ class Words {
   private:
     template <class T>
     std::optional<T> take(const std::string& option, units::Parsed<T> parsed) {
-        if (!parsed.value) wrong(DiagnosticId{}, option + ": " + parsed.problem.message, parsed.problem.hint);
+        if (!parsed.value) wrong(parsed.problem.id, option + ": " + parsed.problem.message, parsed.problem.hint);
         return parsed.value;
     }
 

@@ -113,7 +113,8 @@ units::Parsed<double> parse_plain(const WhatIfNumber& number, std::string_view t
     if (wrong == std::errc{} && end == text.data() + text.size() && std::isfinite(value)) return {value, {}};
     if (number.key.ends_with("_share") || number.key == "limits.load_loss")
         return units::parse_in(units::dimension_of<Share>(), text);
-    return {std::nullopt, {'"' + std::string(text) + "\" is not a plain number", "write for example 1.5", 0}};
+    return {std::nullopt,
+            {"not-a-number"_id, '"' + std::string(text) + "\" is not a plain number", "write for example 1.5", 0}};
 }
 
 units::Parsed<double> parse(const WhatIfNumber& number, std::string_view text) {
@@ -131,7 +132,7 @@ units::Parsed<double> parse(const WhatIfNumber& number, std::string_view text) {
 /// The end of a range, at which the requirement must still make sense.
 Result<double> read_end(std::string_view text, const WhatIfNumber& number, const Requirement& requirement) {
     const auto parsed = parse(number, text);
-    if (!parsed.value) return error(parsed.problem.message, parsed.problem.hint);
+    if (!parsed.value) return error(parsed.problem.id, parsed.problem.message, parsed.problem.hint);
     const double value = *parsed.value;
     const std::string shown = with_unit(value, *number.easing);
     if (number.above_lowest ? value <= number.lowest : value < number.lowest)
