@@ -69,9 +69,8 @@ Diagnostic unknown(std::string_view words, const std::string& said) {
     std::vector<std::string> keys;
     for (const WhatIfNumber& number : what_if_numbers()) keys.push_back(number.key);
     const std::string near = meant(words);
-    return error("unknown-number"_id,
-                 said + "no number of a requirement is called so" + (near.empty() ? "" : "; " + near),
-                 "numbers are " + join(keys, ", "));
+    return error("unknown-number"_id, said + "no number of a requirement is called so",
+                 near.empty() ? "numbers are " + join(keys, ", ") : near);
 }
 
 /// Why a requirement has no use for the number; empty when it has.
@@ -91,19 +90,24 @@ std::string useless(const WhatIfNumber& number, const Requirement& r) {
     return {};
 }
 
-/// What contradicts itself in a requirement in such a way that its file would be refused and nothing can be searched;
-/// empty when nothing does.
-std::string contradiction(const Requirement& r) {
+/// What contradicts itself in a requirement in such a way that its file would be refused and nothing can be searched.
+std::optional<Diagnostic> contradiction(const Requirement& r) {
     const demand::Space& s = r.space;
-    if (s.seated_height <= s.full_travel_height) return "the seated height is not above the full-travel height";
-    if (s.bore && s.rod && s.rod->largest >= s.bore->smallest) return "the rod does not pass through the bore";
+    const auto contradicts = [](std::string words) {
+        return error("contradiction"_id, std::move(words), "give a range within which the requirement makes sense");
+    };
+    if (s.seated_height <= s.full_travel_height)
+        return contradicts("the seated height is not above the full-travel height");
+    if (s.bore && s.rod && s.rod->largest >= s.bore->smallest)
+        return contradicts("the rod does not pass through the bore");
     if (s.free_length && s.free_length->smallest > s.free_length->largest)
-        return "the least free length is above the greatest";
+        return contradicts("the least free length is above the greatest");
     if (s.free_length && s.free_length->largest <= s.seated_height)
-        return "a free length not above the seated height leaves no load at the seat";
+        return contradicts("a free length not above the seated height leaves no load at the seat");
     if (r.surroundings.temperature.degrees > kGuidanceEnds && !r.limits.load_loss)
-        return "there is no guidance on the load a spring loses above 200 °C, and limits.load_loss is not stated";
-    return {};
+        return error("no-guidance"_id, "there is no guidance on the load a spring loses above 200 °C",
+                     "state limits.load_loss in the requirement, from the wire maker or a test");
+    return std::nullopt;
 }
 
 /// A number without a unit, or a share in per cent where the number is one.
@@ -144,8 +148,10 @@ Result<double> read_end(std::string_view text, const WhatIfNumber& number, const
                                            with_unit(number.highest, *number.easing));
     Requirement changed = requirement;
     number.easing->set(changed, value);
-    if (const std::string wrong = contradiction(changed); !wrong.empty())
-        return error("contradiction"_id, "at " + shown + ", " + wrong);
+    if (auto wrong = contradiction(changed)) {
+        wrong->message = "at " + shown + ", " + wrong->message;
+        return *wrong;
+    }
     return value;
 }
 
