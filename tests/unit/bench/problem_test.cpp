@@ -68,7 +68,9 @@ TEST_CASE("too few readings, or too few heights, make no line") {
 TEST_CASE("more readings than the search can take are refused") {
     Heights heights;
     for (int i = 0; i < 501; ++i) heights.push_back(20.0 - 0.02 * i);
-    check_error(only_problem(bench_of_grams(), pressed(heights)), "501 readings: at most 500 are taken");
+    const RunProblem problem = only_problem(bench_of_grams(), pressed(heights));
+    check_error(problem, "501 readings: at most 500 are taken");
+    CHECK(problem.id == "readings-too-many"_id);
 }
 
 TEST_CASE("loads that grow with the height are heights and travels mistaken") {
