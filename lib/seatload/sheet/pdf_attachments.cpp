@@ -29,7 +29,7 @@ constexpr std::size_t kMostPages = 200;
 /// Something about the PDF that its user is to be told.
 struct Refusal {
     std::string message;
-    std::string hint = {};
+    std::string hint = "give the PDF as seatload wrote it";
 };
 
 const Refusal kDamaged{"the PDF is damaged, and is not mended by guessing", "take it again from where it came"};

@@ -27,10 +27,10 @@ std::string sheet_of(const record::Spec& spec) {
     return sheet::spring_sheet_pdf({spec, grade_of(spec), tolerances(), paper(), 1, 1, copy_of(spec)}).value();
 }
 
-std::string only_message(const Result<sheet::PdfAttachments>& result) {
+std::string only_complaint(const Result<sheet::PdfAttachments>& result) {
     REQUIRE_FALSE(result.has_value());
     REQUIRE(result.error().size() == 1);
-    return result.error().front().message;
+    return render(result.error());
 }
 
 /// What qpdf makes of a PDF when told to.
@@ -192,18 +192,24 @@ TEST_CASE("a spec exchanged, taken out or renamed inside its sheet is found out"
 }
 
 TEST_CASE("what is no PDF, locked, or packed to burst is refused in words", "[sheet]") {
-    CHECK(only_message(sheet::pdf_attachments("")) == "this is not a PDF");
-    CHECK(only_message(sheet::pdf_attachments("format = \"seatload spec 1\"\n")) == "this is not a PDF");
-    CHECK(only_message(sheet::pdf_attachments("%PDF-1.7\nnothing more")) ==
-          "the PDF is damaged, and is not mended by guessing");
+    const std::string no_pdf =
+        "error: this is not a PDF [not-a-pdf]\n"
+        "    hint: specs are carried by the PDFs of sheets and enquiries; a spec file itself is put to "
+        "`seatload sheet`\n";
+    CHECK(only_complaint(sheet::pdf_attachments("")) == no_pdf);
+    CHECK(only_complaint(sheet::pdf_attachments("format = \"seatload spec 1\"\n")) == no_pdf);
+    CHECK(only_complaint(sheet::pdf_attachments("%PDF-1.7\nnothing more")) ==
+          "error: the PDF is damaged, and is not mended by guessing [bad-pdf]\n"
+          "    hint: take it again from where it came\n");
     if (!has_pdf_tools({"qpdf"})) return;
     const std::string pdf = sheet_of(specimen(latch()));
-    CHECK(only_message(sheet::pdf_attachments(through_qpdf(pdf, "--encrypt user owner 256 -- --"))) ==
-          "the PDF is locked with a password");
+    CHECK(only_complaint(sheet::pdf_attachments(through_qpdf(pdf, "--encrypt user owner 256 -- --"))) ==
+          "error: the PDF is locked with a password [bad-pdf]\n    hint: save it without one from a PDF reader\n");
     const std::string packed = through_qpdf(pdf, "--add-attachment large --key=z.txt -- --");
     CHECK(packed.size() < kLargestInput);
-    CHECK(only_message(sheet::pdf_attachments(packed)) ==
-          "the attached file \"z.txt\" is larger than in any paper of ours");
+    CHECK(only_complaint(sheet::pdf_attachments(packed)) ==
+          "error: the attached file \"z.txt\" is larger than in any paper of ours [bad-pdf]\n"
+          "    hint: give the PDF as seatload wrote it\n");
 }
 
 TEST_CASE("a PDF cut short or with bytes changed is read or refused, never a crash", "[sheet]") {
