@@ -57,8 +57,8 @@ Diagnostics placed(Diagnostics diagnostics, const std::string& path);
 /// Tells how many columns a line on a stream may have; until then it is 80.
 void set_columns(std::ostream& stream, int columns);
 
-/// Says the diagnostics on `err`, by place.
-void complain(const Diagnostics& diagnostics, std::ostream& err);
+/// Says the diagnostics on `err`, by place; of a file that is not there, also which one may have been meant.
+void complain(Diagnostics diagnostics, std::ostream& err);
 
 /// Says what is wrong on `err` and returns kBadInput.
 int refuse(const Diagnostics& diagnostics, std::ostream& err);
