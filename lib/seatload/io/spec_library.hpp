@@ -14,8 +14,8 @@
 namespace seatload::io {
 
 /// The library of specs in a folder: `<engine>/<position>.toml` is the revision last made, and the folder
-/// `<engine>/<position>/` beside it holds earlier ones as revision-A.toml, and the evidence. It is locked as long as the
-/// object lives, so that what is read belongs together, and what is written is written by one process at a time.
+/// `<engine>/<position>/` beside it holds earlier ones as revision-A.toml, and the evidence. It is locked as long as
+/// the object lives, so that what is read belongs together, and what is written is written by one process at a time.
 ///
 /// Each writing function changes one file, wholly or not at all, and safe on disk. Where a change takes two, the first
 /// is one that no reader minds being there alone.
