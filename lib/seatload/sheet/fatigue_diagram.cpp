@@ -61,8 +61,10 @@ void draw_load_line(Drawing& drawing, const FatigueDiagram& d, const Plot& plot)
 }
 
 void draw_mark(Drawing& drawing, Point at, bool is_full) {
-    const Item mark = is_full ? Item(Disc{at, 1.1}) : Item(Arc{at, 1.1, LineKind::wide});
-    drawing.add(mark);
+    if (is_full)
+        drawing.add(Disc{at, 1.1});
+    else
+        drawing.add(Arc{at, 1.1, LineKind::wide});
 }
 
 void draw_key(Drawing& drawing, const Box& box, const FatigueDiagram& d) {
