@@ -26,7 +26,10 @@ class FieldReader {
     }
     template <class T>
     void field(std::string_view key, std::vector<T>& members, const Span& span, std::string_view) {
-        if (reader_.has(key)) members = reader_.list<T>(key, span);
+        if (reader_.has(key))
+            members = reader_.list<T>(key, span);
+        else
+            reader_.allow(key);  // known, so that it is suggested for a misspelt one
     }
     /// A key that must be there; `example` shows how it is written.
     template <class T>

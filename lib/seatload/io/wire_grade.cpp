@@ -151,6 +151,7 @@ std::vector<wire::ModuliRow> read_moduli_rows(Reader& table) {
 
 std::vector<wire::ModuliRow> read_moduli(Reader& table) {
     std::vector<wire::ModuliRow> rows;
+    table.allow("moduli");  // known, so that it is suggested for a misspelt one
     if (table.has("moduli"))
         rows = read_moduli_rows(table);
     else
