@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include <nlohmann/json.hpp>
+#include <seatload/io/wire_words.hpp>
 
 #include <cli/bench_view.hpp>
 #include <cli/json_words.hpp>
@@ -99,7 +100,7 @@ Json wire(const bench::WireAnswer& answer) {
     for (const bench::GradeMatch& match : answer.wire->matches)
         json["grades"].push_back({{"grade", match.grade},
                                   {"shear_modulus_mpa", in_mpa(match.shear_modulus)},
-                                  {"shear_modulus_evidence", wire::word(match.evidence)},
+                                  {"shear_modulus_evidence", io::Form<wire::Evidence>::text(match.evidence)},
                                   {"expanded_away", match.expanded_away},
                                   {"consistent", match.consistent},
                                   {"in_range", match.in_range}});

@@ -2,6 +2,7 @@
 #include <numbers>
 
 #include <nlohmann/json.hpp>
+#include <seatload/io/wire_words.hpp>
 
 #include <cli/budget_view.hpp>
 
@@ -44,7 +45,7 @@ Json limit(const demand::BudgetLimit& l) {
               {"numbers", l.numbers},
               {"where", l.where},
               {"source", l.source},
-              {"evidence", wire::word(l.evidence)}};
+              {"evidence", io::Form<wire::Evidence>::text(l.evidence)}};
     json["terms"] = Json::array();
     for (const auto& each : l.terms) json["terms"].push_back(term(each));
     json["corner"] = Json::array();

@@ -2,6 +2,7 @@
 #include <numbers>
 
 #include <nlohmann/json.hpp>
+#include <seatload/io/wire_words.hpp>
 
 #include <cli/evaluation_view.hpp>
 #include <cli/measured_view.hpp>
@@ -51,7 +52,7 @@ void add_spring(Json& json, const spring::Spring& s) {
 
 void add_mechanics(Json& json, const check::Evaluation& e) {
     json["tensile_strength_mpa"] = in_mpa(e.strength.minimum);
-    json["tensile_strength_evidence"] = wire::word(e.strength.evidence);
+    json["tensile_strength_evidence"] = io::Form<wire::Evidence>::text(e.strength.evidence);
     json["shear_modulus_mpa"] = in_mpa(e.moduli.shear);
     json["young_modulus_mpa"] = in_mpa(e.moduli.young);
     json["index"] = e.index;

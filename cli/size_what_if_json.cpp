@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <nlohmann/json.hpp>
+#include <seatload/io/wire_words.hpp>
 
 #include <cli/size_what_if.hpp>
 
@@ -13,7 +14,7 @@ Json json_of(const sizing::BestSpring& best) {
     return {{"tolerance_room", best.merit.tolerance_room},
             {"stress_margin", best.merit.stress_margin},
             {"wire", best.grade},
-            {"strength_evidence", wire::word(best.strength_evidence)},
+            {"strength_evidence", io::Form<wire::Evidence>::text(best.strength_evidence)},
             {"wire_diameter_mm", in_mm(s.wire_diameter)},
             {"mean_diameter_mm", in_mm(s.mean_diameter)},
             {"outside_diameter_mm", in_mm(s.outside_diameter())},
