@@ -10,6 +10,7 @@
 #include <seatload/spring/stress.hpp>
 #include <seatload/spring/temperature.hpp>
 #include <seatload/tolerance/en15800.hpp>
+#include <seatload/tolerance/modulus_spread.hpp>
 #include <seatload/wire/strength.hpp>
 
 namespace seatload::check {
@@ -116,13 +117,23 @@ std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, co
     n.service_limit_c = grade.service_limit.degrees;
     n.has_endurance =
         grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && n.d_mm < 10.0;
+    n.modulus_spread = tolerance::modulus_spread(grade.family);
     n.static_duty_only = grade.static_duty_only;
     n.relative_cost = grade.relative_cost;
     return n;
 }
 
+Turns::Turns(const DemandNumbers& demand, spring::Ends ends, double total_coils)
+    : total(total_coils), active(spring::active_coils(ends, total_coils)) {
+    if (demand.slides) lean = spring::turns_lean(active);
+}
+
 Coil::Coil(const DemandNumbers& demand_, const WireNumbers& wire_, const tolerance::Tables& tables,
            double mean_diameter_mm, spring::Ends ends_, double total_coils_)
+    : Coil(demand_, wire_, tables, mean_diameter_mm, ends_, Turns(demand_, ends_, total_coils_)) {}
+
+Coil::Coil(const DemandNumbers& demand_, const WireNumbers& wire_, const tolerance::Tables& tables,
+           double mean_diameter_mm, spring::Ends ends_, const Turns& turns)
     : demand(demand_),
       wire(wire_),
       ends(ends_),
@@ -132,17 +143,19 @@ Coil::Coil(const DemandNumbers& demand_, const WireNumbers& wire_, const toleran
           check::diameter_tolerance_mm(tables, mean_diameter_mm, index, demand_.limits.diameter_grade)),
       stress_per_newton_mpa(spring::stress(1.0, wire_.d_mm, mean_diameter_mm)),
       stress_factor(static_stress_factor(demand_.limits.stress_factor, index)) {
-    set_total_coils(total_coils_);
+    set_turns(turns);
 }
 
-void Coil::set_total_coils(double coils) {
-    total_coils = coils;
-    active_coils = spring::active_coils(ends, coils);
+void Coil::set_total_coils(double coils) { set_turns(Turns(demand, ends, coils)); }
+
+void Coil::set_turns(const Turns& turns) {
+    total_coils = turns.total;
+    active_coils = turns.active;
+    turns_lean = turns.lean;
     rate_n_mm = spring::rate(wire.shear_modulus_mpa, wire.d_mm, D_mm, active_coils);
     solid_length_mm = demand.limits.solid_form == demand::SolidForm::en
-                          ? spring::en_solid_wires(ends, coils) * (wire.d_mm + wire.d_tolerance_mm)
-                          : spring::textbook_solid_wires(ends, coils) * wire.d_mm;
-    if (demand.slides) turns_lean = spring::turns_lean(active_coils);
+                          ? spring::en_solid_wires(ends, turns.total) * (wire.d_mm + wire.d_tolerance_mm)
+                          : spring::textbook_solid_wires(ends, turns.total) * wire.d_mm;
     gap_mm = spring::smallest_gaps(wire.d_mm, D_mm, active_coils) * (demand.dynamic ? spring::kDynamicGapFactor : 1.0);
 }
 

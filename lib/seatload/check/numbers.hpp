@@ -53,6 +53,7 @@ struct WireNumbers {
     double load_kept = 1.0;  ///< share of the load left after load loss
     double permissible_stress_mpa = 0.0;
     double service_limit_c = 0.0;
+    double modulus_spread = 0.0;  ///< plus-minus, a share of G, from coil of wire to coil of wire (an estimate)
     bool has_endurance = true;  ///< the endurance values hold for this wire (steel, below 10 mm)
     bool static_duty_only = false;
     std::optional<double> relative_cost;
@@ -64,12 +65,24 @@ std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, co
 /// The share of Rm permitted as static stress, before the safety is divided out.
 double permissible_share(const wire::Grade& grade, const demand::Limits& limits);
 
+/// A number of coils with one kind of ends: what can be worked out before the wire is chosen.
+struct Turns {
+    Turns(const DemandNumbers& demand, spring::Ends ends, double total_coils);
+
+    double total;
+    double active;
+    spring::TurnsLean lean{};  ///< where a seat slides
+};
+
 /// A coil body before its free length is chosen.
 struct Coil {
     Coil(const DemandNumbers& demand, const WireNumbers& wire, const tolerance::Tables& tables, double mean_diameter_mm,
          spring::Ends ends, double total_coils);
+    Coil(const DemandNumbers& demand, const WireNumbers& wire, const tolerance::Tables& tables, double mean_diameter_mm,
+         spring::Ends ends, const Turns& turns);
     /// The same coil with another number of coils; what depends on the diameters alone is kept.
     void set_total_coils(double total_coils);
+    void set_turns(const Turns& turns);
 
     const DemandNumbers& demand;
     const WireNumbers& wire;

@@ -264,9 +264,8 @@ struct LeanParts {
                                deflection / active_length);
     }
     bool is_finite() const { return std::isfinite(whole); }
-    double at(double n, double at_half) const {
-        const double angle = std::numbers::pi * n;
-        return whole * std::abs(std::cos(angle)) + at_half * std::abs(std::sin(angle));
+    double at(const Coil& c, double at_half) const {
+        return whole * c.turns_lean.tilt + at_half * (c.turns_lean.rest * 4.0 * c.active_coils);
     }
 };
 
@@ -281,8 +280,7 @@ Measure kindest_lean(const Coil& low, const Coil& high, double L0) {
     const LeanParts parts(high, shortest, deflection);
     if (!parts.is_finite()) return {kInfinite, room};
     const double at_half = parts.rest / (4.0 * high.active_coils);
-    const double least =
-        std::min({parts.at(low.active_coils, at_half), parts.at(high.active_coils, at_half), parts.whole});
+    const double least = std::min({parts.at(low, at_half), parts.at(high, at_half), parts.whole});
     return {half_turn_between(low.active_coils, high.active_coils) ? std::min(least, at_half) : least, room};
 }
 
@@ -298,7 +296,7 @@ Measure harshest_lean(const Coil& low, const Coil& high, double L0) {
     const double at_half = parts.rest / (4.0 * low.active_coils);
     const double highest = std::hypot(parts.whole, at_half);
     const double slope = highest * std::numbers::pi;
-    const double ends = std::max(parts.at(low.active_coils, at_half), parts.at(high.active_coils, at_half));
+    const double ends = std::max(parts.at(low, at_half), parts.at(high, at_half));
     return {std::min(highest, ends + 0.5 * slope * (high.active_coils - low.active_coils)), room};
 }
 

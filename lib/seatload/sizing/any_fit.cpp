@@ -41,8 +41,7 @@ class FirstFit {
 std::optional<Candidate> any_fit(const Space& space, const tolerance::Tables& tables, const SearchOptions& options,
                                  RuleSet rules) {
     if (space.free_lengths.count == 0 || space.total_coils.count == 0) return std::nullopt;
-    std::vector<double> lengths;
-    for (long i = 0; i < space.free_lengths.count; ++i) lengths.push_back(space.free_lengths.at(i));
+    const GridValues grid(space);
     const std::size_t jobs = space.wires.size() * space.ends.size();
     std::atomic<std::size_t> first = jobs;  // the lowest job that found a spring: those above it need no answer
     std::mutex mutex;
@@ -50,8 +49,8 @@ std::optional<Candidate> any_fit(const Space& space, const tolerance::Tables& ta
     share_out(jobs, worker_count(options.threads, jobs), [&](std::size_t job, std::size_t) {
         const auto is_late = [&] { return first < job; };
         const std::size_t wire = job / space.ends.size();
-        FirstFit one(lengths, wire, is_late);
-        BlockWalk walk(space, lengths, tables, space.wires[wire], space.ends[job % space.ends.size()], rules, one);
+        FirstFit one(grid.free_lengths, wire, is_late);
+        BlockWalk walk(space, grid, tables, space.wires[wire], job % space.ends.size(), rules, one);
         if (!is_late()) walk.run();
         const std::scoped_lock lock(mutex);
         if (!one.found() || first < job) return;

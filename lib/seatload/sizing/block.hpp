@@ -3,9 +3,11 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <utility>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/sizing/grid_values.hpp>
 #include <seatload/sizing/space.hpp>
 
 namespace seatload::sizing {
@@ -24,8 +26,8 @@ struct Block {
 class Corners {
   public:
     Corners(const Space& space, const WireOption& wire, const tolerance::Tables& tables, spring::Ends ends,
-            const Block& block)
-        : space_(space), wire_(wire), tables_(tables), ends_(ends), block_(block) {}
+            std::span<const check::Turns> turns, const Block& block)
+        : space_(space), wire_(wire), tables_(tables), ends_(ends), turns_(turns), block_(block) {}
 
     /// The coil of the block likeliest to pass a rule that states how it follows both numbers.
     const check::Coil& best_for(const check::Rule& rule) {
@@ -46,7 +48,7 @@ class Corners {
         if (!coil)
             coil.emplace(space_.demand, wire_.numbers, tables_,
                          wire_.mean_diameters.at(is_wide ? block_.D_to - 1 : block_.D_from), ends_,
-                         space_.total_coils.at(is_long ? block_.nt_to - 1 : block_.nt_from));
+                         turns_[static_cast<std::size_t>(is_long ? block_.nt_to - 1 : block_.nt_from)]);
         return *coil;
     }
 
@@ -54,6 +56,7 @@ class Corners {
     const WireOption& wire_;
     const tolerance::Tables& tables_;
     spring::Ends ends_;
+    std::span<const check::Turns> turns_;
     const Block& block_;
     std::array<std::optional<check::Coil>, 4> coils_;
 };

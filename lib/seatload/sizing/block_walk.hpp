@@ -8,6 +8,7 @@
 
 #include <seatload/core/assert.hpp>
 #include <seatload/sizing/block.hpp>
+#include <seatload/sizing/known_edge.hpp>
 #include <seatload/sizing/overlap.hpp>
 #include <seatload/sizing/rule_set.hpp>
 #include <seatload/spring/coils.hpp>
@@ -19,8 +20,10 @@ namespace seatload::sizing {
 ///
 /// A rule says how its answer follows the mean diameter and the coils (check::Trend); so no coil of a block passes more
 /// free lengths than the one at its best corner, and none fewer than the one at its worst. What even the best corners
-/// leave to nobody is skipped; a rule that cuts the same at its best and worst corner is settled for the whole block
-/// and not asked again within it; the rest is halved, down to lines, where rules are asked as they stand. Corners are
+/// leave to nobody is skipped; a rule that passes all that is left even at the worst corner is settled for the whole
+/// block and not asked again within it; the rest is halved, down to a few lines, where rules are asked as they stand.
+/// What is known of a block's parent, of the line with as many coils beside, and of a mean diameter whatever the coils,
+/// spares most questions. Corners are
 /// asked with a slack (check::passes_moved) far above what rounding does, towards asking again rather than skipping.
 ///
 /// The visitor is told of every line on which something is left:
@@ -31,36 +34,64 @@ namespace seatload::sizing {
 template <class Visitor>
 class BlockWalk {
   public:
-    BlockWalk(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables,
-              const WireOption& wire, spring::Ends ends, RuleSet asked, Visitor& visitor)
-        : space_(space), free_lengths_(free_lengths), tables_(tables), wire_(wire), ends_(ends), visitor_(visitor) {
+    /// `ends` is an index into Space::ends.
+    BlockWalk(const Space& space, const GridValues& grid, const tolerance::Tables& tables, const WireOption& wire,
+              std::size_t ends, RuleSet asked, Visitor& visitor)
+        : space_(space),
+          free_lengths_(grid.free_lengths),
+          turns_(grid.turns_of_ends[ends]),
+          tables_(tables),
+          wire_(wire),
+          ends_(space.ends[ends]),
+          visitor_(visitor) {
         const auto all = check::rules();
         // Those that can be settled for whole blocks come first.
+        rules_.reserve(all.size());
         for (const bool is_unclear : {false, true})
             for (std::size_t i = 0; i < all.size(); ++i)
-                if ((rule_at(i) & asked) != 0 && all[i].applies(space.demand, ends) && turns(all[i]) == is_unclear)
-                    rules_.push_back({&all[i], i, 0});
-        SEATLOAD_ASSERT(rules_.size() < 64);
+                if ((rule_at(i) & asked) != 0 && all[i].applies(space.demand, ends_) && turns(all[i]) == is_unclear)
+                    rules_.push_back({&all[i], i});
+        SEATLOAD_ASSERT(rules_.size() < kMostRules);
     }
 
     void run() {
         Block all{0, wire_.mean_diameters.count, 0, space_.total_coils.count};
         // Without active coils there is no spring to measure.
-        while (all.nt_from < all.nt_to && spring::active_coils(ends_, space_.total_coils.at(all.nt_from)) <= 0.0)
-            ++all.nt_from;
+        while (all.nt_from < all.nt_to && turns_[static_cast<std::size_t>(all.nt_from)].active <= 0.0) ++all.nt_from;
         if (all.lines() == 0 || free_lengths_.empty()) return;
-        look_at(all, rule_at(rules_.size()) - 1, Overlap({0, static_cast<long>(free_lengths_.size())}));
+        Hopes none;
+        none.edge.fill(0);
+        look_at(all, rule_at(rules_.size()) - 1, Overlap({0, static_cast<long>(free_lengths_.size())}), none);
     }
 
   private:
-    static constexpr long kFewLines = 8;
+    static constexpr std::size_t kMostRules = 64;
+    static constexpr long kFewLines = 32;  ///< so many are asked faster one by one than blocks of half of them are
+    static constexpr long kNoEdge = -1;
     static constexpr double kOutwards = check::kInclusive;
     static constexpr double kInwards = -0.5 * check::kInclusive;
 
     struct Asked {
         const check::Rule* rule;
         std::size_t index;
-        long edge;  ///< of the line before: the next one's lies close by
+
+        bool is_of_diameter() const {
+            return rule->coils == check::Coils::do_not_matter && rule->along != check::Along::constant;
+        }
+    };
+
+    /// What is remembered of a rule's answers.
+    struct Memory {
+        std::vector<long> edge;  ///< by number of coils, of the last diameter: the next one's lies close by
+        /// Where the number of coils does not matter, what is known once is known for all of them: of each mean
+        /// diameter, and of each range of them, by its middle.
+        std::vector<KnownEdge> exact, kindest, harshest;
+    };
+
+    /// Where the kindest answers for a block cut, by rule, and at which corner they were given.
+    struct Hopes {
+        std::array<long, kMostRules> edge;
+        RuleSet answered = 0;
     };
 
     static bool turns(const check::Rule& rule) {
@@ -73,50 +104,18 @@ class BlockWalk {
     static bool is_empty(const Interval& in) { return in.from >= in.to; }
 
     double free_length(long index) const { return free_lengths_[static_cast<std::size_t>(index)]; }
-    bool passes(const check::Rule& rule, const check::Coil& coil, long index) const {
-        return check::passes(rule, coil, free_length(index));
-    }
-    bool passes_moved(const check::Rule& rule, const check::Coil& coil, long index, double share) const {
-        return check::passes_moved(rule.sense, rule.measure(coil, free_length(index)), share);
+
+    /// Whether a rule's answer, `passes`, differs from the one for short springs.
+    static bool is_changed(const check::Rule& rule, bool passes) {
+        return passes != (rule.along != check::Along::from);
     }
 
     /// The first index within an interval at which a rule's answer differs from the one for short springs; the end when
-    /// it does nowhere. The end at which the rule is hardest to pass is asked first, then the other: mostly that is
-    /// all.
+    /// it does nowhere.
     template <class Passes>
-    static long edge(const check::Rule& rule, Interval in, long guess, const Passes& passes) {
-        if (rule.along == check::Along::up_to) {
-            if (passes(in.to - 1)) return in.to;
-            if (!passes(in.from)) return in.from;
-            return first_changed({in.from, in.to - 1}, guess, [&](long index) { return !passes(index); });
-        }
-        if (passes(in.from)) return in.from;
-        if (rule.along == check::Along::constant || !passes(in.to - 1)) return in.to;
-        return first_changed({in.from, in.to - 1}, guess, passes);
-    }
-
-    /// The first index at which the answer has changed, which it has not at `between.from` and has at `between.to`, by
-    /// strides that double from a guess and then halve.
-    template <class Changed>
-    static long first_changed(Interval between, long guess, const Changed& changed) {
-        auto [low, high] = between;
-        if (low < guess && guess < high) {
-            long stride = 1;
-            if (changed(guess)) {
-                high = guess;
-                for (; high - stride > low && changed(high - stride); stride *= 2) high -= stride;
-                low = std::max(low, high - stride);
-            } else {
-                low = guess;
-                for (; low + stride < high && !changed(low + stride); stride *= 2) low += stride;
-                high = std::min(high, low + stride);
-            }
-        }
-        while (high - low > 1) {
-            const long middle = low + (high - low) / 2;
-            (changed(middle) ? high : low) = middle;
-        }
-        return high;
+    static long edge(const check::Rule& rule, Interval in, long guess, KnownEdge& known, const Passes& passes) {
+        if (rule.along == check::Along::constant) return passes(in.from) ? in.from : in.to;
+        return known.first_changed(in, guess, [&](long index) { return is_changed(rule, passes(index)); });
     }
 
     static void cut(Overlap& overlap, const Asked& asked, long edge) {
@@ -138,39 +137,40 @@ class BlockWalk {
     }
 
     /// Looks at a block, of which `open` rules are not settled yet and `overlap` holds what the settled ones leave.
-    void look_at(const Block& block, RuleSet open, Overlap overlap) {
-        Corners corners(space_, wire_, tables_, ends_, block);
+    void look_at(const Block& block, RuleSet open, Overlap overlap, const Hopes& around) {
+        Corners corners(space_, wire_, tables_, ends_, turns_, block);
         const bool is_steady = claims_hold(corners.low());
-        std::array<long, 64> edges;
-        RuleSet answered = 0;
+        Hopes hopes;
         Overlap hopeful = overlap;
         Interval in = left(hopeful);
         for (RuleSet rest = open; rest != 0; rest &= rest - 1) {
             const auto i = static_cast<std::size_t>(std::countr_zero(rest));
-            const check::Rule& rule = *rules_[i].rule;
-            const Ask ask = question(rule, block, is_steady);
+            const Ask ask = question(*rules_[i].rule, block, is_steady);
             if (ask == Ask::nothing) continue;
-            edges[i] = hopeful_edge(rule, ask, corners, in);
-            cut(hopeful, rules_[i], edges[i]);
+            const long guess = (around.answered & rule_at(i)) != 0 ? around.edge[i] : in.from;
+            hopes.edge[i] = hopeful_edge(i, ask, corners, block, in, guess);
+            cut(hopeful, rules_[i], hopes.edge[i]);
             in = left(hopeful);
             if (is_empty(in)) return;
-            answered |= rule_at(i);
+            hopes.answered |= rule_at(i);
         }
-        for (RuleSet rest = answered; rest != 0; rest &= rest - 1) {
+        for (RuleSet rest = hopes.answered; rest != 0; rest &= rest - 1) {
             const auto i = static_cast<std::size_t>(std::countr_zero(rest));
             const check::Rule& rule = *rules_[i].rule;
-            const long at = std::clamp(edges[i], in.from, in.to);
+            const long at = std::clamp(hopes.edge[i], in.from, in.to);
             const Ask ask = question(rule, block, is_steady);
-            if (ask != Ask::any_coil && !fails_all(rule, in, at) && !pass_alike(rule, ask, corners, at)) continue;
+            if (ask != Ask::any_coil && !fails_all(rule, in, at) &&
+                !(passes_all(rule, in, at) && pass_alike(i, ask, corners, block, at)))
+                continue;
             cut(overlap, rules_[i], at);
             open &= ~rule_at(i);
         }
         overlap.clip(in);
         if (open == 0 && visitor_.settled(block, overlap)) return;
-        if (open == 0 || block.lines() <= kFewLines) return look_at_lines(block, open, overlap);
+        if (open == 0 || block.lines() <= kFewLines) return look_at_lines(block, open, overlap, hopes);
         const auto [low, high] = halves(block, cut_across(block, open, corners));
-        look_at(low, open, overlap);
-        if (!visitor_.is_done()) look_at(high, open, overlap);
+        look_at(low, open, overlap, hopes);
+        if (!visitor_.is_done()) look_at(high, open, overlap, hopes);
     }
 
     /// Across the mean diameters if the open rules are asked about those alone, across the coils if about those; else
@@ -190,29 +190,60 @@ class BlockWalk {
         return wider * wider * wider >= longer ? Across::mean_diameters : Across::total_coils;
     }
 
+    Memory& memory(std::size_t rule) {
+        if (memory_.empty()) memory_.resize(rules_.size());
+        return memory_[rule];
+    }
+    KnownEdge& known(std::size_t rule, std::vector<KnownEdge> Memory::*part, long place) {
+        std::vector<KnownEdge>& all = memory(rule).*part;
+        if (all.empty()) all.resize(static_cast<std::size_t>(wire_.mean_diameters.count));
+        return all[static_cast<std::size_t>(place)];
+    }
+    static long middle(const Block& block) { return block.D_from + (block.D_to - block.D_from) / 2; }
+
     /// Where the kindest answer for any coil of a block cuts.
-    long hopeful_edge(const check::Rule& rule, Ask ask, Corners& corners, Interval in) const {
-        if (ask == Ask::kindest) {
-            const check::Coil &low = corners.low(), &high = corners.high();
-            return edge(rule, in, in.from, [&](long at) {
-                return check::passes_moved(rule.sense, rule.kindest(low, high, free_length(at)), kOutwards);
-            });
+    long hopeful_edge(std::size_t i, Ask ask, Corners& corners, const Block& block, Interval in, long guess) {
+        const check::Rule& rule = *rules_[i].rule;
+        const bool is_of_diameter = rules_[i].is_of_diameter();
+        KnownEdge nothing;
+        if (ask == Ask::any_coil) {
+            KnownEdge& one =
+                is_of_diameter && block.is_one_diameter() ? known(i, &Memory::exact, block.D_from) : nothing;
+            return edge(rule, in, guess, one,
+                        [&](long at) { return check::passes(rule, corners.low(), free_length(at)); });
         }
-        const check::Coil& best = corners.best_for(rule);
-        const double slack = ask == Ask::any_coil ? 0.0 : kOutwards;
-        return edge(rule, in, in.from, [&](long at) { return passes_moved(rule, best, at, slack); });
+        KnownEdge& one = is_of_diameter ? known(i, &Memory::kindest, middle(block)) : nothing;
+        if (ask == Ask::kindest)
+            return edge(rule, in, guess, one, [&](long at) {
+                return check::passes_moved(rule.sense, rule.kindest(corners.low(), corners.high(), free_length(at)),
+                                           kOutwards);
+            });
+        return edge(rule, in, guess, one, [&](long at) {
+            return check::passes_moved(rule.sense, rule.measure(corners.best_for(rule), free_length(at)), kOutwards);
+        });
     }
 
     static bool fails_all(const check::Rule& rule, Interval in, long edge) {
         return edge == (rule.along == check::Along::up_to ? in.from : in.to);
     }
+    static bool passes_all(const check::Rule& rule, Interval in, long edge) {
+        return edge == (rule.along == check::Along::up_to ? in.to : in.from);
+    }
     /// Whether even the harshest answer for any coil of a block passes all that the kindest one lets pass.
-    bool pass_alike(const check::Rule& rule, Ask ask, Corners& corners, long edge) const {
+    bool pass_alike(std::size_t i, Ask ask, Corners& corners, const Block& block, long edge) {
+        const check::Rule& rule = *rules_[i].rule;
+        if (ask == Ask::kindest && rule.harshest == nullptr) return false;
         const long last = rule.along == check::Along::up_to ? edge - 1 : edge;
-        if (ask != Ask::kindest) return passes_moved(rule, corners.worst_for(rule), last, kInwards);
-        return rule.harshest != nullptr &&
-               check::passes_moved(rule.sense, rule.harshest(corners.low(), corners.high(), free_length(last)),
-                                   kInwards);
+        const auto passes = [&](long at) {
+            return check::passes_moved(rule.sense,
+                                       ask == Ask::kindest
+                                           ? rule.harshest(corners.low(), corners.high(), free_length(at))
+                                           : rule.measure(corners.worst_for(rule), free_length(at)),
+                                       kInwards);
+        };
+        if (!rules_[i].is_of_diameter()) return passes(last);
+        const auto changed = [&](long at) { return is_changed(rule, passes(at)); };
+        return known(i, &Memory::harshest, middle(block)).has_changed(last, changed) == is_changed(rule, true);
     }
 
     static bool claims_hold(const check::Coil& narrowest) {
@@ -222,36 +253,47 @@ class BlockWalk {
                is_sound(d.full_at_least_n) && is_sound(d.full_at_most_n);
     }
 
-    void look_at_lines(const Block& block, RuleSet open, const Overlap& settled) {
+    void look_at_lines(const Block& block, RuleSet open, const Overlap& settled, const Hopes& hopes) {
         for (long D = block.D_from; D < block.D_to; ++D) {
             check::Coil coil(space_.demand, wire_.numbers, tables_, wire_.mean_diameters.at(D), ends_,
-                             space_.total_coils.at(block.nt_from));
+                             turns_[static_cast<std::size_t>(block.nt_from)]);
             for (long nt = block.nt_from; nt < block.nt_to && !visitor_.is_done(); ++nt) {
-                coil.set_total_coils(space_.total_coils.at(nt));
-                look_at_line(coil, D, open, settled);
+                coil.set_turns(turns_[static_cast<std::size_t>(nt)]);
+                look_at_line(coil, D, nt, open, settled, hopes);
             }
         }
     }
 
-    void look_at_line(const check::Coil& coil, long D, RuleSet open, Overlap overlap) {
+    void look_at_line(const check::Coil& coil, long D, long nt, RuleSet open, Overlap overlap, const Hopes& hopes) {
         Interval in = left(overlap);
         for (RuleSet rest = open; rest != 0; rest &= rest - 1) {
-            Asked& asked = rules_[static_cast<std::size_t>(std::countr_zero(rest))];
-            asked.edge =
-                edge(*asked.rule, in, asked.edge, [&](long index) { return passes(*asked.rule, coil, index); });
-            cut(overlap, asked, asked.edge);
+            const auto i = static_cast<std::size_t>(std::countr_zero(rest));
+            cut(overlap, rules_[i], line_edge(i, coil, D, nt, in, hopes));
             in = left(overlap);
             if (is_empty(in)) return;
         }
         visitor_.line(coil, D, overlap);
     }
 
+    long line_edge(std::size_t i, const check::Coil& coil, long D, long nt, Interval in, const Hopes& hopes) {
+        const check::Rule& rule = *rules_[i].rule;
+        const auto passes = [&](long at) { return check::passes(rule, coil, free_length(at)); };
+        if (rules_[i].is_of_diameter()) return edge(rule, in, hopes.edge[i], known(i, &Memory::exact, D), passes);
+        std::vector<long>& edges = memory(i).edge;
+        if (edges.empty()) edges.assign(turns_.size(), kNoEdge);
+        long& last = edges[static_cast<std::size_t>(nt)];
+        KnownEdge nothing;
+        return last = edge(rule, in, last != kNoEdge ? last : hopes.edge[i], nothing, passes);
+    }
+
     const Space& space_;
     std::span<const double> free_lengths_;
+    std::span<const check::Turns> turns_;
     const tolerance::Tables& tables_;
     const WireOption& wire_;
     spring::Ends ends_;
     std::vector<Asked> rules_;
+    std::vector<Memory> memory_;  ///< by rule; empty until something is remembered
     Visitor& visitor_;
 };
 

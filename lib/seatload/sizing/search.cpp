@@ -93,17 +93,16 @@ void add(std::vector<Rejections>& sum, std::span<const Rejections> part) {
 }
 
 /// Adds what one wire with one kind of ends holds to a part of the census, which one thread works on.
-void look_through(const Space& space, std::span<const double> free_lengths, const tolerance::Tables& tables,
-                  std::size_t job, bool is_all_counted, Census& part, Census& whole, SharedMap& map) {
-    const std::size_t wire = job / space.ends.size();
-    const spring::Ends ends = space.ends[job % space.ends.size()];
-    WireCount count(space, free_lengths, wire, part.front);
-    BlockWalk walk(space, free_lengths, tables, space.wires[wire], ends, kAllRules, count);
+void look_through(const Space& space, const GridValues& grid, const tolerance::Tables& tables, std::size_t job,
+                  bool is_all_counted, Census& part, Census& whole, SharedMap& map) {
+    const std::size_t wire = job / space.ends.size(), ends = job % space.ends.size();
+    WireCount count(space, grid.free_lengths, wire, part.front);
+    BlockWalk walk(space, grid, tables, space.wires[wire], ends, kAllRules, count);
     walk.run();
     part.fit += count.lines().fit();
     for (std::size_t r = 0; r < part.rejections.size(); ++r) part.rejections[r].alone += count.alone()[r];
     if (is_all_counted) {
-        const auto all = count_rejections(space, free_lengths, tables, space.wires[wire], ends);
+        const auto all = count_rejections(space, grid.free_lengths, tables, space.wires[wire], space.ends[ends]);
         for (std::size_t r = 0; r < all.size(); ++r)
             part.rejections[r].all = part.rejections[r].all.value_or(0) + all[r];
     }
@@ -115,8 +114,7 @@ void look_through(const Space& space, std::span<const double> free_lengths, cons
 
 Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options) {
     const std::size_t jobs = space.wires.size() * space.ends.size();
-    std::vector<double> free_lengths;
-    for (long i = 0; i < space.free_lengths.count; ++i) free_lengths.push_back(space.free_lengths.at(i));
+    const GridValues grid(space);
     const bool is_all_counted = space.lines() <= options.most_lines_counted;
     const Rejections none{is_all_counted ? std::optional<Count>(0) : std::nullopt, 0};
     std::vector<Census> parts(worker_count(options.threads, jobs));
@@ -126,7 +124,7 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     census.best.resize(jobs);
     SharedMap map(space);
     share_out(jobs, static_cast<unsigned>(parts.size()), [&](std::size_t job, std::size_t worker) {
-        look_through(space, free_lengths, tables, job, is_all_counted, parts[worker], census, map);
+        look_through(space, grid, tables, job, is_all_counted, parts[worker], census, map);
         if (worker == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
     });
     census.rejections.assign(check::rules().size(), none);
