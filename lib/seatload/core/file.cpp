@@ -19,16 +19,17 @@ namespace fs = std::filesystem;
 
 constexpr std::size_t kMebibyte = 1024 * 1024;
 
-Diagnostic complaint(const fs::path& path, std::string message, std::string hint = {}) {
+Diagnostic complaint(const fs::path& path, DiagnosticId id, std::string message, std::string hint = {}) {
     Diagnostic d;
     d.place.file = path.string();
+    d.id = id;
     d.message = std::move(message);
     d.hint = std::move(hint);
     return d;
 }
 
-Diagnostic system_complaint(const fs::path& path, const std::string& doing) {
-    return complaint(path, doing + ": " + std::strerror(errno));
+Diagnostic system_complaint(const fs::path& path, DiagnosticId id, const std::string& doing) {
+    return complaint(path, id, doing + ": " + std::strerror(errno));
 }
 
 mode_t permissions_for(const fs::path& target) {
@@ -49,21 +50,21 @@ bool write_aside(Descriptor& file, mode_t permissions, std::string_view bytes) {
 Result<std::string> read_text_file(const fs::path& path, std::size_t largest) {
     std::error_code error;
     const fs::file_status status = fs::status(path, error);
-    if (status.type() == fs::file_type::not_found) return complaint(path, "no such file");
-    if (error) return complaint(path, "cannot look at the file: " + error.message());
-    if (fs::is_directory(status)) return complaint(path, "this is a folder, not a file");
-    if (!fs::is_regular_file(status)) return complaint(path, "not a regular file");
+    if (status.type() == fs::file_type::not_found) return complaint(path, "no-such-file"_id, "no such file");
+    if (error) return complaint(path, "cannot-read"_id, "cannot look at the file: " + error.message());
+    if (fs::is_directory(status)) return complaint(path, "folder-given"_id, "this is a folder, not a file");
+    if (!fs::is_regular_file(status)) return complaint(path, "not-a-file"_id, "not a regular file");
     const auto size = fs::file_size(path, error);
-    if (error) return complaint(path, "cannot read the file: " + error.message());
+    if (error) return complaint(path, "cannot-read"_id, "cannot read the file: " + error.message());
     if (size > largest)
-        return complaint(path,
+        return complaint(path, "too-large"_id,
                          "the file is larger than " + std::to_string(largest / kMebibyte) +
                              " MiB, far more than a spring file needs",
                          "is this the right file?");
     std::ifstream stream(path, std::ios::binary);
     std::string bytes(size, '\0');
     if (!stream || !stream.read(bytes.data(), static_cast<std::streamsize>(size)))
-        return system_complaint(path, "cannot read the file");
+        return system_complaint(path, "cannot-read"_id, "cannot read the file");
     return bytes;
 }
 
@@ -72,31 +73,32 @@ Diagnostics replace_file(const fs::path& path, std::string_view bytes) {
     const bool is_link = fs::is_symlink(fs::symlink_status(path, error));
     error.clear();  // a file that is not there yet is no failure
     const fs::path target = is_link ? fs::canonical(path, error) : path;
-    if (error) return {complaint(path, "cannot follow the link: " + error.message())};
+    if (error) return {complaint(path, "cannot-write"_id, "cannot follow the link: " + error.message())};
     const fs::file_status status = fs::status(target, error);
     if (fs::exists(status) && !fs::is_regular_file(status))
-        return {complaint(path, "not a regular file; nothing written")};
+        return {complaint(path, "not-a-file"_id, "not a regular file; nothing written")};
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
     std::string aside = (folder / ".aside.XXXXXX").string();
     Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));
-    if (file.get() < 0) return {system_complaint(path, "cannot write in the folder " + folder.string())};
+    if (file.get() < 0)
+        return {system_complaint(path, "cannot-write"_id, "cannot write in the folder " + folder.string())};
     if (!write_aside(file, permissions_for(target), bytes) || ::rename(aside.c_str(), target.c_str()) != 0) {
-        Diagnostic d = system_complaint(path, "cannot write the file");
+        Diagnostic d = system_complaint(path, "cannot-write"_id, "cannot write the file");
         ::unlink(aside.c_str());
         return {d};
     }
     Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     if (directory.get() < 0 || ::fsync(directory.get()) != 0)
-        return {system_complaint(path, "cannot make the new name safe on disk")};
+        return {system_complaint(path, "cannot-write"_id, "cannot make the new name safe on disk")};
     return {};
 }
 
 Diagnostics make_folder(const fs::path& path) {
     std::error_code error;
     if (fs::exists(path, error) && !fs::is_directory(path, error))
-        return {complaint(path, "a file stands where the folder should be")};
+        return {complaint(path, "folder-expected"_id, "a file stands where the folder should be")};
     fs::create_directories(path, error);
-    if (error) return {complaint(path, "cannot make the folder: " + error.message())};
+    if (error) return {complaint(path, "cannot-make-folder"_id, "cannot make the folder: " + error.message())};
     return {};
 }
 

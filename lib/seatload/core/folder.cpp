@@ -56,18 +56,19 @@ bool read_all(int fd, std::string& bytes) {
 Result<Folder> Folder::open(const std::filesystem::path& path) {
     Descriptor fd(::open(path.c_str(), kFolderFlags));
     if (fd.is_open()) return Folder(path, std::move(fd));
-    if (errno == ENOENT) return error_in(path.string(), "no such folder");
-    if (errno == ENOTDIR) return error_in(path.string(), "this is a file, and a folder is wanted");
-    return error_in(path.string(), "cannot open the folder: " + std::string(std::strerror(errno)));
+    if (errno == ENOENT) return error_in(path.string(), "no-such-folder"_id, "no such folder");
+    if (errno == ENOTDIR)
+        return error_in(path.string(), "folder-expected"_id, "this is a file, and a folder is wanted");
+    return error_in(path.string(), "cannot-read"_id, "cannot open the folder: " + std::string(std::strerror(errno)));
 }
 
-Diagnostic Folder::complaint(const std::string& name, const std::string& doing) const {
-    return error_in((path_ / name).string(), doing + ": " + std::strerror(errno));
+Diagnostic Folder::complaint(const std::string& name, DiagnosticId id, const std::string& doing) const {
+    return error_in((path_ / name).string(), id, doing + ": " + std::strerror(errno));
 }
 
 Diagnostics Folder::refused(const std::string& name) const {
     if (is_plain_file_name(name)) return {};
-    return {error_in(path_.string(), "\"" + name + "\" is no name for a file in a library",
+    return {error_in(path_.string(), "bad-file-name"_id, "\"" + name + "\" is no name for a file in a library",
                      "letters a to z, digits, hyphens, underscores and dots make one, at most 100 of them")};
 }
 
@@ -75,20 +76,22 @@ Result<Folder> Folder::inside(const std::string& name) const {
     if (Diagnostics wrong = refused(name); !wrong.empty()) return wrong;
     Descriptor fd(::openat(fd_.get(), name.c_str(), kFolderFlags | O_NOFOLLOW));
     if (fd.is_open()) return Folder(path_ / name, std::move(fd));
-    if (errno == ENOENT) return error_in((path_ / name).string(), "no such folder");
+    if (errno == ENOENT) return error_in((path_ / name).string(), "no-such-folder"_id, "no such folder");
     // The system says the same of a link to a folder as of a file.
     if (errno == ENOTDIR || errno == ELOOP)
-        return error_in((path_ / name).string(), "not a folder of this library, but a file or a link",
+        return error_in((path_ / name).string(), "link-refused"_id,
+                        "not a folder of this library, but a file or a link",
                         "links are not followed: put the folder itself there");
-    return complaint(name, "cannot open the folder");
+    return complaint(name, "cannot-read"_id, "cannot open the folder");
 }
 
 Result<Folder> Folder::made_inside(const std::string& name) const {
     if (Diagnostics wrong = refused(name); !wrong.empty()) return wrong;
     if (::mkdirat(fd_.get(), name.c_str(), 0777) == 0) {
-        if (::fsync(fd_.get()) != 0) return complaint(name, "cannot make the new folder safe on disk");
+        if (::fsync(fd_.get()) != 0)
+            return complaint(name, "cannot-make-folder"_id, "cannot make the new folder safe on disk");
     } else if (errno != EEXIST) {
-        return complaint(name, "cannot make the folder");
+        return complaint(name, "cannot-make-folder"_id, "cannot make the folder");
     }
     return inside(name);
 }
@@ -97,7 +100,8 @@ Result<std::vector<Folder::Entry>> Folder::entries() const {
     const int again = ::openat(fd_.get(), ".", kFolderFlags);
     const std::unique_ptr<DIR, int (*)(DIR*)> stream(again < 0 ? nullptr : ::fdopendir(again), ::closedir);
     if (!stream) {
-        const Diagnostic d = error_in(path_.string(), "cannot read the folder: " + std::string(std::strerror(errno)));
+        const Diagnostic d =
+            error_in(path_.string(), "cannot-read"_id, "cannot read the folder: " + std::string(std::strerror(errno)));
         if (again >= 0) ::close(again);
         return d;
     }
@@ -105,7 +109,9 @@ Result<std::vector<Folder::Entry>> Folder::entries() const {
     errno = 0;
     while (const dirent* entry = ::readdir(stream.get()))
         if (entry->d_name[0] != '.') found.push_back({entry->d_name, kind_of(fd_.get(), *entry)});
-    if (errno != 0) return error_in(path_.string(), "cannot read the folder: " + std::string(std::strerror(errno)));
+    if (errno != 0)
+        return error_in(path_.string(), "cannot-read"_id,
+                        "cannot read the folder: " + std::string(std::strerror(errno)));
     std::sort(found.begin(), found.end(), [](const Entry& a, const Entry& b) { return a.name < b.name; });
     return found;
 }
@@ -121,19 +127,20 @@ Result<std::string> Folder::read(const std::string& name) const {
     // Not to block on a pipe that stands where a file should.
     Descriptor file(::openat(fd_.get(), name.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC));
     if (!file.is_open()) {
-        if (errno == ENOENT) return error_in(shown, "no such file");
+        if (errno == ENOENT) return error_in(shown, "no-such-file"_id, "no such file");
         if (errno == ELOOP)
-            return error_in(shown, "this is a link, not a file", "links are not followed: put the file itself there");
-        return complaint(name, "cannot read the file");
+            return error_in(shown, "link-refused"_id, "this is a link, not a file",
+                            "links are not followed: put the file itself there");
+        return complaint(name, "cannot-read"_id, "cannot read the file");
     }
     struct stat info {};
-    if (::fstat(file.get(), &info) != 0) return complaint(name, "cannot look at the file");
-    if (!S_ISREG(info.st_mode)) return error_in(shown, "not a regular file");
+    if (::fstat(file.get(), &info) != 0) return complaint(name, "cannot-read"_id, "cannot look at the file");
+    if (!S_ISREG(info.st_mode)) return error_in(shown, "not-a-file"_id, "not a regular file");
     if (static_cast<std::size_t>(info.st_size) > kLargestInput)
-        return error_in(shown, "the file is larger than 1 MiB, far more than a spring file needs",
+        return error_in(shown, "too-large"_id, "the file is larger than 1 MiB, far more than a spring file needs",
                         "is this the right file?");
     std::string bytes(static_cast<std::size_t>(info.st_size), '\0');
-    if (!read_all(file.get(), bytes)) return complaint(name, "cannot read the file");
+    if (!read_all(file.get(), bytes)) return complaint(name, "cannot-read"_id, "cannot read the file");
     return bytes;
 }
 
@@ -142,14 +149,14 @@ Diagnostics Folder::replace(const std::string& name, std::string_view bytes) con
     struct stat info {};
     const bool is_there = ::fstatat(fd_.get(), name.c_str(), &info, AT_SYMLINK_NOFOLLOW) == 0;
     if (is_there && !S_ISREG(info.st_mode))
-        return {error_in((path_ / name).string(), "not a regular file; nothing written")};
+        return {error_in((path_ / name).string(), "not-a-file"_id, "not a regular file; nothing written")};
     const mode_t permissions = is_there ? info.st_mode & 07777 : 0;
     if (!write_aside(fd_.get(), permissions, bytes) || ::renameat(fd_.get(), kAside, fd_.get(), name.c_str()) != 0) {
-        const Diagnostic d = complaint(name, "cannot write the file");
+        const Diagnostic d = complaint(name, "cannot-write"_id, "cannot write the file");
         ::unlinkat(fd_.get(), kAside, 0);
         return {d};
     }
-    if (::fsync(fd_.get()) != 0) return {complaint(name, "cannot make the new name safe on disk")};
+    if (::fsync(fd_.get()) != 0) return {complaint(name, "cannot-write"_id, "cannot make the new name safe on disk")};
     return {};
 }
 

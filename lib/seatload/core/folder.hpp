@@ -42,7 +42,7 @@ class Folder {
 
   private:
     Folder(std::filesystem::path path, Descriptor fd) : path_(std::move(path)), fd_(std::move(fd)) {}
-    Diagnostic complaint(const std::string& name, const std::string& doing) const;
+    Diagnostic complaint(const std::string& name, DiagnosticId id, const std::string& doing) const;
     Diagnostics refused(const std::string& name) const;
 
     std::filesystem::path path_;

@@ -37,13 +37,13 @@ Result<FolderLock> FolderLock::take(const Folder& folder, Kind kind, double long
     const std::string path = folder.path().string();
     if (!fd.is_open()) {
         if (!writes && (errno == ENOENT || errno == EACCES)) return FolderLock(Descriptor(-1));
-        return error_in(path, "cannot lock this library: " + std::string(std::strerror(errno)));
+        return error_in(path, "cannot-lock"_id, "cannot lock this library: " + std::string(std::strerror(errno)));
     }
     if (lock_within(fd.get(), writes ? LOCK_EX : LOCK_SH, longest_wait)) return FolderLock(std::move(fd));
     if (errno != EWOULDBLOCK)
-        return error_in(path, "cannot lock this library: " + std::string(std::strerror(errno)),
+        return error_in(path, "cannot-lock"_id, "cannot lock this library: " + std::string(std::strerror(errno)),
                         "some network file systems know no locks: keep the library on a disk of this machine");
-    return error_in(path, "another program has been at work in this library for too long",
+    return error_in(path, "library-in-use"_id, "another program has been at work in this library for too long",
                     "wait until it has ended, or end it; the lock goes with it");
 }
 

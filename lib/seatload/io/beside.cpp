@@ -20,7 +20,8 @@ Result<std::string> text_within(const fs::path& folder, const std::string& path,
     const fs::path inside = fs::weakly_canonical(folder.empty() ? fs::path(".") : folder, failed);
     const fs::path real = fs::weakly_canonical(path, failed);
     const auto [end, rest] = std::mismatch(inside.begin(), inside.end(), real.begin(), real.end());
-    if (!failed && end != inside.end()) return error_in(path, "a link leads out of the folder of " + what);
+    if (!failed && end != inside.end())
+        return error_in(path, "link-refused"_id, "a link leads out of the folder of " + what);
     return read_text_file(path);
 }
 

@@ -15,6 +15,7 @@ constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 struct Complaint {
     Position at;
+    DiagnosticId id;
     std::string message;
     std::string hint;
 };
@@ -86,7 +87,7 @@ class Cutter {
         CsvCell cell{{}, walk_.at()};
         while (!walk_.is_line_end() && walk_.peek() != ',') {
             if (walk_.peek() == '"') {
-                complain(walk_.at(), "a quote inside a cell that does not begin with one",
+                complain(walk_.at(), "stray-quote"_id, "a quote inside a cell that does not begin with one",
                          "leave it out, or put the whole cell in quotes and double it there");
                 return cell;
             }
@@ -102,7 +103,8 @@ class Cutter {
         CsvCell cell{{}, walk_.at()};
         for (;;) {
             if (walk_.is_over()) {
-                complain(quote, "this quote is not closed", "close it with a second one before the next comma");
+                complain(quote, "unclosed-quote"_id, "this quote is not closed",
+                         "close it with a second one before the next comma");
                 return cell;
             }
             const char c = walk_.take();
@@ -112,14 +114,14 @@ class Cutter {
         }
         while (walk_.peek() == ' ' || walk_.peek() == '\t') walk_.take();
         if (!walk_.is_line_end() && walk_.peek() != ',')
-            complain(walk_.at(), "there is more behind the quote that closes the cell",
+            complain(walk_.at(), "stray-quote"_id, "there is more behind the quote that closes the cell",
                      "a comma or the line end follows");
         cell.text = std::string(trim(cell.text));
         return cell;
     }
 
-    void complain(Position at, std::string message, std::string hint) {
-        complaint = Complaint{at, std::move(message), std::move(hint)};
+    void complain(Position at, DiagnosticId id, std::string message, std::string hint) {
+        complaint = Complaint{at, id, std::move(message), std::move(hint)};
     }
 
     Walk walk_;
@@ -141,13 +143,13 @@ std::size_t lone_carriage_return(std::string_view text) {
 std::optional<Complaint> unreadable(const SourceText& source) {
     const std::string_view text = source.text();
     if (const auto invalid = first_invalid_utf8(text))
-        return Complaint{source.position_of_byte(*invalid), "this byte is not UTF-8",
+        return Complaint{source.position_of_byte(*invalid), "not-utf8"_id, "this byte is not UTF-8",
                          "save the table as \"CSV UTF-8\""};
     if (const auto control = std::find_if(text.begin(), text.end(), is_control); control != text.end())
-        return Complaint{source.position_of_byte(static_cast<std::size_t>(control - text.begin())),
+        return Complaint{source.position_of_byte(static_cast<std::size_t>(control - text.begin())), "not-text"_id,
                          "a character that cannot be seen stands here", "this may not be a CSV file"};
     if (const std::size_t at = lone_carriage_return(text); at != std::string_view::npos)
-        return Complaint{source.position_of_byte(at), "this line ends in a carriage return alone",
+        return Complaint{source.position_of_byte(at), "bad-line-end"_id, "this line ends in a carriage return alone",
                          "save the table with line ends of Unix (LF) or Windows (CR LF)"};
     return std::nullopt;
 }
@@ -164,17 +166,17 @@ CsvText::CsvText(std::string_view text, std::string file_name)
         complaint = std::move(cutter.complaint);
     }
     if (!complaint) return;
-    error(complaint->at, std::move(complaint->message), std::move(complaint->hint));
+    error(complaint->at, complaint->id, std::move(complaint->message), std::move(complaint->hint));
     rows_.clear();
     is_readable_ = false;
 }
 
-void CsvText::error(Position at, std::string message, std::string hint) {
-    diagnostics_.push_back(source_.error(at, std::move(message), std::move(hint)));
+void CsvText::error(Position at, DiagnosticId id, std::string message, std::string hint) {
+    diagnostics_.push_back(source_.error(at, id, std::move(message), std::move(hint)));
 }
 
-void CsvText::warning(Position at, std::string message, std::string hint) {
-    error(at, std::move(message), std::move(hint));
+void CsvText::warning(Position at, DiagnosticId id, std::string message, std::string hint) {
+    error(at, id, std::move(message), std::move(hint));
     diagnostics_.back().severity = Severity::warning;
 }
 

@@ -32,8 +32,8 @@ class CsvText {
     const std::vector<CsvRow>& rows() const { return rows_; }
 
     /// Adds an error at a position.
-    void error(Position at, std::string message, std::string hint = {});
-    void warning(Position at, std::string message, std::string hint = {});
+    void error(Position at, DiagnosticId id, std::string message, std::string hint = {});
+    void warning(Position at, DiagnosticId id, std::string message, std::string hint = {});
     bool has_error() const { return seatload::has_error(diagnostics_); }
     /// All complaints by position.
     Diagnostics diagnostics() const { return sorted(diagnostics_); }

@@ -46,8 +46,9 @@ units::Parsed<DateText> Form<DateText>::read(const Node& node) {
     if (text != nullptr) date = date_of(*text);
     if (!date && text == nullptr) return {std::nullopt, wrong_kind(node, "a date", "\"2026-11-25\"")};
     if (!date)
-        return {std::nullopt, {"\"" + *text + "\" is not a date", "write year, month and day: \"2026-11-25\"", 0}};
-    if (!is_in_calendar(*date)) return {std::nullopt, {"there is no such day in the calendar", "", 0}};
+        return {std::nullopt,
+                {"bad-date"_id, "\"" + *text + "\" is not a date", "write year, month and day: \"2026-11-25\"", 0}};
+    if (!is_in_calendar(*date)) return {std::nullopt, {"bad-date"_id, "there is no such day in the calendar", "", 0}};
     return {DateText{padded(date->year, 4) + '-' + padded(date->month, 2) + '-' + padded(date->day, 2)}, {}};
 }
 

@@ -7,6 +7,7 @@
 #include <limits>
 
 #include <seatload/core/text.hpp>
+#include <seatload/io/refused.hpp>
 
 namespace seatload::io {
 namespace {
@@ -27,13 +28,8 @@ std::vector<double> numbers_of(std::initializer_list<std::optional<double>> cand
 /// A problem when the limits of a band are the wrong way round.
 std::optional<units::Problem> upside_down(const units::BandNumbers& band) {
     if (!band.at_least || !band.at_most || *band.at_least <= *band.at_most) return std::nullopt;
-    return units::Problem{"the range is upside down: its lower limit is above its upper limit",
+    return units::Problem{"upside-down"_id, "the range is upside down: its lower limit is above its upper limit",
                           "write the smaller value first", 0};
-}
-
-template <class T>
-units::Parsed<T> refused(std::string message, std::string hint) {
-    return {std::nullopt, {std::move(message), std::move(hint), 0}};
 }
 
 /// The shortest width that, added to or taken from a nominal size, gives the limit exactly; nothing when none is found.
@@ -59,7 +55,8 @@ units::Parsed<demand::LoadBand> Form<demand::LoadBand>::read(const Node& node) {
     if (!band.value) return {std::nullopt, std::move(band.problem)};
     if (band.value->single) {
         const std::string load = shortest(*band.value->nominal);
-        return refused<demand::LoadBand>("one load alone says nothing of what the mechanism can take",
+        return refused<demand::LoadBand>("no-tolerance"_id,
+                                         "one load alone says nothing of what the mechanism can take",
                                          "write a band, such as \"" + load + " N ±10 %\", \"at least " + load +
                                              " N\" or \"at most " + load + " N\"");
     }
@@ -88,7 +85,8 @@ units::Parsed<demand::Fit> Form<demand::Fit>::read(const Node& node) {
     units::Parsed<units::BandNumbers> band = read_band(node, length());
     if (!band.value) return {std::nullopt, std::move(band.problem)};
     if (!band.value->at_least || !band.value->at_most)
-        return refused<demand::Fit>("both limits of the size are wanted", "write for example \"9.00 mm .. 9.05 mm\"");
+        return refused<demand::Fit>("bad-range"_id, "both limits of the size are wanted",
+                                    "write for example \"9.00 mm .. 9.05 mm\"");
     if (auto problem = upside_down(*band.value)) return {std::nullopt, std::move(*problem)};
     const double nominal = band.value->nominal.value_or(*band.value->at_least);
     return {demand::Fit{*band.value->at_least * mm, *band.value->at_most * mm, nominal * mm}, {}};
@@ -113,7 +111,8 @@ units::Parsed<demand::LengthRange> Form<demand::LengthRange>::read(const Node& n
     if (!band.value) return {std::nullopt, std::move(band.problem)};
     if (auto problem = upside_down(*band.value)) return {std::nullopt, std::move(*problem)};
     if (!band.value->at_most)
-        return refused<demand::LengthRange>("an upper limit is wanted", "write for example \"16 mm .. 25 mm\"");
+        return refused<demand::LengthRange>("bad-range"_id, "an upper limit is wanted",
+                                            "write for example \"16 mm .. 25 mm\"");
     return {demand::LengthRange{band.value->at_least.value_or(0.0) * mm, *band.value->at_most * mm}, {}};
 }
 
@@ -131,13 +130,15 @@ units::Parsed<demand::CountRange> Form<demand::CountRange>::read(const Node& nod
     std::array<double, 2> ends{};
     const std::size_t dots = text->find("..");
     if (dots == std::string::npos)
-        return refused<demand::CountRange>("a range of counts is wanted", "write for example \"5 .. 12\"");
+        return refused<demand::CountRange>("bad-range"_id, "a range of counts is wanted",
+                                           "write for example \"5 .. 12\"");
     const std::array<std::string_view, 2> pieces{trim(std::string_view(*text).substr(0, dots)),
                                                  trim(std::string_view(*text).substr(dots + 2))};
     for (std::size_t i = 0; i < 2; ++i) {
         const auto [end, error] = std::from_chars(pieces[i].data(), pieces[i].data() + pieces[i].size(), ends[i]);
         if (error != std::errc{} || end != pieces[i].data() + pieces[i].size() || !std::isfinite(ends[i]))
-            return refused<demand::CountRange>("\"" + std::string(pieces[i]) + "\" is not a plain number",
+            return refused<demand::CountRange>("not-a-number"_id,
+                                               "\"" + std::string(pieces[i]) + "\" is not a plain number",
                                                "write for example \"5 .. 12.5\"");
     }
     if (ends[0] > ends[1]) return {std::nullopt, *upside_down({std::nullopt, ends[0], ends[1], false})};

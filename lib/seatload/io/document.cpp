@@ -15,7 +15,7 @@
 namespace seatload::io {
 namespace {
 
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+constexpr std::string_view kMark = "\xEF\xBB\xBF";
 
 Position position(const toml::source_region& region, Position otherwise) {
     if (region.begin.line == 0) return otherwise;
@@ -87,7 +87,7 @@ Diagnostic twice_given(const SourceText& source, unsigned line) {
     const std::string_view text = source.lines()[line - 1];
     const auto indent = static_cast<unsigned>(text.find_first_not_of(" \t"));
     const std::string key(key_of(text));
-    Diagnostic d = source.error({line, indent + 1}, key + " is given twice", "keep one of the two");
+    Diagnostic d = source.error({line, indent + 1}, "key-twice"_id, key + " is given twice", "keep one of the two");
     if (const unsigned first = first_given(source, line); first != 0) {
         d.related = source.place({first, 1});
         d.related_note = "first given here";
@@ -96,16 +96,24 @@ Diagnostic twice_given(const SourceText& source, unsigned line) {
     return d;
 }
 
+/// What to say of a slip.
+struct PlainWords {
+    DiagnosticId id;
+    std::string message;
+    std::string hint;
+};
+
 /// Our words for the slips that the library names in its own.
-std::optional<std::pair<std::string, std::string>> plain_words(std::string_view message) {
+std::optional<PlainWords> plain_words(std::string_view message) {
     const auto has = [&](std::string_view part) { return message.find(part) != std::string_view::npos; };
     if (has("while parsing string") || has("while parsing literal string") || (has("string") && has("end-of-file")))
-        return std::pair{"a text in quotes is not closed, or holds what must be escaped",
-                         "close it with a \" on the same line; write a backslash as \\\\"};
+        return PlainWords{"unclosed-quote"_id, "a text in quotes is not closed, or holds what must be escaped",
+                          "close it with a \" on the same line; write a backslash as \\\\"};
     if (has("expected value, saw '\\n'") || has("expected value, saw '\\r'"))
-        return std::pair{"no value after the =", "write one, or put a # before the line"};
-    if (has("expected '='")) return std::pair{"not of the form key = value", "put a # before a remark"};
-    if (has("end-of-file")) return std::pair{"the file ends before a bracket is closed", "close the list with ]"};
+        return PlainWords{"no-value"_id, "no value after the =", "write one, or put a # before the line"};
+    if (has("expected '='")) return PlainWords{"not-toml"_id, "not of the form key = value", "put a # before a remark"};
+    if (has("end-of-file"))
+        return PlainWords{"unclosed-bracket"_id, "the file ends before a bracket is closed", "close the list with ]"};
     return std::nullopt;
 }
 
@@ -115,17 +123,19 @@ Diagnostic grammar_error(const SourceText& source, const toml::parse_error& erro
     const std::string message(error.description());
     if (message.find("redefine") != std::string::npos && at.line <= source.lines().size())
         return twice_given(source, at.line);
-    if (auto plain = plain_words(message)) return source.error(at, std::move(plain->first), std::move(plain->second));
+    if (auto plain = plain_words(message))
+        return source.error(at, plain->id, std::move(plain->message), std::move(plain->hint));
     const auto colon = message.find(": ");
-    if (!message.starts_with("Error while parsing") || colon == std::string::npos) return source.error(at, message);
-    return source.error(at, "not TOML: " + message.substr(colon + 2) + " (" + message.substr(6, colon - 6) + ")");
+    if (!message.starts_with("Error while parsing") || colon == std::string::npos)
+        return source.error(at, "not-toml"_id, message);
+    return source.error(at, "not-toml"_id,
+                        "not TOML: " + message.substr(colon + 2) + " (" + message.substr(6, colon - 6) + ")");
 }
 
 }  // namespace
 
 Document::Document(std::string_view text, std::string file_name)
-    : bytes_(text.starts_with(kByteOrderMark) ? text.substr(kByteOrderMark.size()) : text),
-      source_(bytes_, std::move(file_name)) {
+    : bytes_(text.starts_with(kMark) ? text.substr(kMark.size()) : text), source_(bytes_, std::move(file_name)) {
     parse();
 }
 
@@ -162,21 +172,21 @@ Position Document::at(std::string_view path) const {
     }
 }
 
-void Document::error(Position at, std::string message, std::string hint) {
-    diagnostics_.push_back(source_.error(at, std::move(message), std::move(hint)));
+void Document::error(Position at, DiagnosticId id, std::string message, std::string hint) {
+    diagnostics_.push_back(source_.error(at, id, std::move(message), std::move(hint)));
 }
 
-void Document::contradiction(Position at, std::string message, std::string hint, Position other,
+void Document::contradiction(Position at, DiagnosticId id, std::string message, std::string hint, Position other,
                              std::string other_note) {
-    Diagnostic d = source_.error(at, std::move(message), std::move(hint));
+    Diagnostic d = source_.error(at, id, std::move(message), std::move(hint));
     d.related = source_.place(other);
     d.related_note = std::move(other_note);
     d.related_line = source_.shown_line(other.line);
     diagnostics_.push_back(std::move(d));
 }
 
-void Document::warning(Position at, std::string message, std::string hint) {
-    Diagnostic d = source_.error(at, std::move(message), std::move(hint));
+void Document::warning(Position at, DiagnosticId id, std::string message, std::string hint) {
+    Diagnostic d = source_.error(at, id, std::move(message), std::move(hint));
     d.severity = Severity::warning;
     diagnostics_.push_back(std::move(d));
 }

@@ -29,10 +29,11 @@ class Document {
     Position at(std::string_view path) const;
 
     /// Adds an error at a position.
-    void error(Position at, std::string message, std::string hint = {});
+    void error(Position at, DiagnosticId id, std::string message, std::string hint = {});
     /// Adds an error between two places of the file that contradict each other.
-    void contradiction(Position at, std::string message, std::string hint, Position other, std::string other_note);
-    void warning(Position at, std::string message, std::string hint = {});
+    void contradiction(Position at, DiagnosticId id, std::string message, std::string hint, Position other,
+                       std::string other_note);
+    void warning(Position at, DiagnosticId id, std::string message, std::string hint = {});
 
     bool has_error() const { return seatload::has_error(diagnostics_); }
     /// All complaints by position.

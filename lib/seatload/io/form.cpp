@@ -22,7 +22,7 @@ std::string plain_number(const Node& node) {
 units::Problem without_unit(const Node& node, const units::Dimension& dimension) {
     const std::string number = plain_number(node);
     if (number.empty()) return wrong_kind(node, dimension.article_and_name, '"' + std::string(dimension.example) + '"');
-    return {std::string(dimension.article_and_name) + " needs its unit, this is a bare number",
+    return {"bare-number"_id, std::string(dimension.article_and_name) + " needs its unit, this is a bare number",
             "write \"" + number + " " + std::string(dimension.units.front().name) + "\", if that is the unit meant", 0};
 }
 
@@ -116,7 +116,7 @@ std::string band_hint(std::string_view text, const units::Dimension& dimension) 
 }  // namespace
 
 units::Problem wrong_kind(const Node& node, std::string_view wanted, std::string_view example) {
-    return {std::string(wanted) + " is wanted, this is " + std::string(kind_of(node)),
+    return {"wrong-kind"_id, std::string(wanted) + " is wanted, this is " + std::string(kind_of(node)),
             "write for example " + std::string(example), 0};
 }
 
@@ -168,7 +168,7 @@ units::Parsed<units::BandNumbers> read_band(const Node& node, const units::Dimen
     units::Parsed<units::BandNumbers> band = units::parse_band_in(dimension, *text);
     if (const std::size_t minus = text->find(" - "); band.value && minus != std::string::npos)
         band = {std::nullopt,
-                {"a minus between blanks may stand for a range or for a deviation",
+                {"unclear-minus"_id, "a minus between blanks may stand for a range or for a deviation",
                  "a range is written with two dots, a deviation without a blank after its sign",
                  length_in_code_points(std::string_view(*text).substr(0, minus + 1))}};
     if (band.value) return band;
@@ -191,7 +191,7 @@ units::Parsed<double> Form<double>::read(const Node& node) {
     if (const auto* whole = std::get_if<std::int64_t>(&node.value)) return {static_cast<double>(*whole), {}};
     const auto* number = std::get_if<double>(&node.value);
     if (number == nullptr) return {std::nullopt, wrong_kind(node, "a plain number", "1.5, without quotes")};
-    if (!std::isfinite(*number)) return {std::nullopt, {"the number is not finite", "", 0}};
+    if (!std::isfinite(*number)) return {std::nullopt, {"number-too-large"_id, "the number is not finite", "", 0}};
     return {*number, {}};
 }
 
@@ -199,7 +199,7 @@ units::Parsed<int> Form<int>::read(const Node& node) {
     const auto* whole = std::get_if<std::int64_t>(&node.value);
     if (whole == nullptr) return {std::nullopt, wrong_kind(node, "a whole number", "25, without quotes")};
     if (*whole < std::numeric_limits<int>::min() || *whole > std::numeric_limits<int>::max())
-        return {std::nullopt, {"the number is too large to be held", "", 0}};
+        return {std::nullopt, {"number-too-large"_id, "the number is too large to be held", "", 0}};
     return {static_cast<int>(*whole), {}};
 }
 

@@ -29,7 +29,7 @@ std::optional<std::string> read_format(Reader& reader, std::initializer_list<std
     const std::string_view commands = commands_for(format);
     std::string hint = "wanted here is \"" + std::string(*accepted.begin()) + "\"";
     if (!commands.empty()) hint += "; this file is for " + std::string(commands);
-    reader.error("format", "this is a file of the kind \"" + format + "\"", std::move(hint));
+    reader.error("format", "wrong-kind-of-file"_id, "this is a file of the kind \"" + format + "\"", std::move(hint));
     if (commands.empty()) return format;
     reader.allow_all();
     return std::nullopt;

@@ -26,7 +26,7 @@ struct Form<record::Step::Kind> : WordForm<record::Step::Kind, Form<record::Step
 namespace {
 
 using record::Step;
-using Kind = Step::Kind;
+using StepKind = Step::Kind;
 
 constexpr std::size_t kHexDigits = 64;
 
@@ -35,7 +35,7 @@ bool is_sha256(const std::string& text) {
 }
 
 template <class Fields, class S>
-void visit_words(Fields& f, S& step) {
+void visit_step_words(Fields& f, S& step) {
     f.needed("sha256", "\"<64 digits>\"", step.sha256, kAny, "of all above the line of ====");
     f.field("reason", step.reason, kAny, "");
     f.field("trial_hours", step.trial_hours, kNotNegative, "in an engine");
@@ -48,9 +48,9 @@ std::vector<record::KeptFile> read_files(Reader& table, std::string_view key) {
         row.expect_at_most(2);
         record::KeptFile file{row.need<std::string>(0, "name"), row.need<std::string>(1, "SHA-256")};
         if (!file.name.empty() && !is_plain_file_name(file.name))
-            row.complain("\"" + file.name + "\" is no name of a file beside the spec");
+            row.complain("bad-file-name"_id, "\"" + file.name + "\" is no name of a file beside the spec");
         if (!file.sha256.empty() && !is_sha256(file.sha256))
-            row.complain("\"" + file.sha256 + "\" is no SHA-256: 64 digits 0 to 9, a to f");
+            row.complain("not-a-seal"_id, "\"" + file.sha256 + "\" is no SHA-256: 64 digits 0 to 9, a to f");
         files.push_back(std::move(file));
     }
     return files;
@@ -74,7 +74,7 @@ record::KeyResults read_results(Reader& table) {
         const auto text = table.find<std::string>(kind.key);
         results.values.push_back(text ? number_with_unit(*text, kind.unit) : std::numeric_limits<double>::quiet_NaN());
         if (text && std::isnan(results.values.back()))
-            table.error(kind.key, "a number and the unit " + std::string(kind.unit) + " are wanted");
+            table.error(kind.key, "not-a-number"_id, "a number and the unit " + std::string(kind.unit) + " are wanted");
     }
     return results;
 }
@@ -90,12 +90,13 @@ void write_results(TomlWriter& writer, const record::KeyResults& results) {
 
 Step read_step(Reader& table) {
     Step step;
-    step.kind = table.need<Kind>("is", "\"draft\"");
+    step.kind = table.need<StepKind>("is", "\"draft\"");
     step.date = table.need<DateText>("date", "\"2026-11-25\"").iso;
     step.by = table.need<std::string>("by", "\"A. Nkemelu\"");
     FieldReader fields(table);
-    visit_words(fields, step);
-    if (!step.sha256.empty() && !is_sha256(step.sha256)) table.error("sha256", "64 digits 0 to 9, a to f are wanted");
+    visit_step_words(fields, step);
+    if (!step.sha256.empty() && !is_sha256(step.sha256))
+        table.error("sha256", "not-a-seal"_id, "64 digits 0 to 9, a to f are wanted");
     step.lots = read_files(table, "lots");
     step.files = read_files(table, "files");
     if (auto results = table.table("results")) step.results = read_results(*results);
@@ -111,26 +112,26 @@ void write_files(TomlWriter& writer, std::string_view key, const std::vector<rec
 }
 
 /// Whether a revision in one state can be brought to the next; evidence changes nothing and may always come in.
-bool can_follow(Kind before, Kind now) {
-    if (now == Kind::evidence) return before != Kind::withdrawn;
-    if (now == Kind::trial) return before == Kind::draft;
-    if (now == Kind::approved) return before == Kind::draft || before == Kind::trial;
-    return now == Kind::withdrawn && before != Kind::withdrawn;
+bool can_follow(StepKind before, StepKind now) {
+    if (now == StepKind::evidence) return before != StepKind::withdrawn;
+    if (now == StepKind::trial) return before == StepKind::draft;
+    if (now == StepKind::approved) return before == StepKind::draft || before == StepKind::trial;
+    return now == StepKind::withdrawn && before != StepKind::withdrawn;
 }
 
 /// Complains of what cannot have come after what stands above it.
 void check_order(Reader& table, const record::History& before, const Step& now) {
     if (before.empty()) {
-        if (now.kind != Kind::draft) table.error("is", "the first state is always \"draft\"");
+        if (now.kind != StepKind::draft) table.error("is", "cannot-follow"_id, "the first state is always \"draft\"");
         return;
     }
     const Step& last = record::last_change(before);
     if (!can_follow(last.kind, now.kind))
-        table.error("is",
+        table.error("is", "cannot-follow"_id,
                     "\"" + std::string(word(now.kind)) + "\" cannot follow \"" + std::string(word(last.kind)) + "\"");
     // Dates as ISO 8601 writes them sort as texts.
     if (!now.date.empty() && now.date < before.back().date)
-        table.error("date", "before the date of the state above, " + before.back().date);
+        table.error("date", "date-out-of-order"_id, "before the date of the state above, " + before.back().date);
 }
 
 }  // namespace
@@ -138,11 +139,11 @@ void check_order(Reader& table, const record::History& before, const Step& now) 
 record::History read_history(Reader& root) {
     record::History history;
     if (!root.has("state"))
-        root.document().error(root.at(), "no [[state]] stands below the line of ====",
+        root.document().error(root.at(), "not-taken-in"_id, "no [[state]] stands below the line of ====",
                               "put the file back as it was, or take the spec in again with `seatload specs add FILE`");
     for (Reader& table : root.tables("state")) {
         Step step = read_step(table);
-        if (history.empty() || history.front().kind == Kind::draft) check_order(table, history, step);
+        if (history.empty() || history.front().kind == StepKind::draft) check_order(table, history, step);
         history.push_back(std::move(step));
     }
     return history;
@@ -151,11 +152,11 @@ record::History read_history(Reader& root) {
 void write_history(TomlWriter& writer, const record::History& history) {
     for (const Step& step : history) {
         writer.next_table("state");
-        writer.entry("is", Form<Kind>::write(step.kind));
+        writer.entry("is", Form<StepKind>::write(step.kind));
         writer.entry("date", quoted_text(step.date));
         writer.entry("by", quoted_text(step.by));
         FieldWriter fields(writer);
-        visit_words(fields, step);
+        visit_step_words(fields, step);
         write_files(writer, "lots", step.lots);
         write_files(writer, "files", step.files);
         if (step.results) write_results(writer, *step.results);

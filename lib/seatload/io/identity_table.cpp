@@ -11,7 +11,8 @@ namespace {
 void expect_length(Reader& reader, std::string_view key, const std::string& text, std::size_t longest) {
     const std::size_t length = length_in_code_points(text);
     if (length > longest)
-        reader.error(key, "at most " + std::to_string(longest) + " characters, these are " + std::to_string(length),
+        reader.error(key, "too-long"_id,
+                     "at most " + std::to_string(longest) + " characters, these are " + std::to_string(length),
                      "ISO 7200 gives the title block no more room");
 }
 

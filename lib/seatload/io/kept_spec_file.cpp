@@ -45,7 +45,7 @@ Result<record::KeptSpec> read_kept_spec(std::string_view text, const std::string
                                         const wire::Catalogue& catalogue) {
     const std::size_t at = states_at(text);
     if (at == text.size())
-        return error_in(file_name, "this spec has no states, so it was never taken into the library",
+        return error_in(file_name, "not-taken-in"_id, "this spec has no states, so it was never taken into the library",
                         "move it elsewhere, and take it in with `seatload specs add FILE`");
     const std::string_view content = text.substr(0, at);
     auto spec = read_spec(content, file_name, catalogue);

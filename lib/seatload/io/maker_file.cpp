@@ -24,7 +24,8 @@ void visit_maker_limits(FieldReader& f, demand::Maker& maker) {
 void check_keys(Reader& table, const std::vector<std::string>& stated, const std::string& what) {
     for (const std::string& key : table.keys()) {
         if (std::find(stated.begin(), stated.end(), key) == stated.end())
-            table.error(key, what + " of a limit that is not stated: " + key, did_you_mean(key, stated));
+            table.error(key, "source-of-nothing"_id, what + " of a limit that is not stated: " + key,
+                        did_you_mean(key, stated));
         table.allow(key);
     }
 }
@@ -49,12 +50,13 @@ void read_sources(Reader& root, const std::vector<std::string>& stated, demand::
 
 void check_order(Reader& root, const demand::Maker& maker) {
     if (maker.smallest_index && maker.largest_index && *maker.smallest_index > *maker.largest_index)
-        root.document().contradiction(
-            root.document().at("limits.smallest_index"), "limits.smallest_index is above limits.largest_index", "",
-            root.document().at("limits.largest_index"), "largest_index is " + shortest(*maker.largest_index));
+        root.document().contradiction(root.document().at("limits.smallest_index"), "limits-crossed"_id,
+                                      "limits.smallest_index is above limits.largest_index", "",
+                                      root.document().at("limits.largest_index"),
+                                      "largest_index is " + shortest(*maker.largest_index));
 }
 
-demand::Maker read_tables(Reader& root) {
+demand::Maker read_maker_tables(Reader& root) {
     demand::Maker maker;
     if (!read_format(root, {kMakerFormat})) return maker;
     maker.name = root.need<std::string>("name", "\"maker A\"");
@@ -78,7 +80,7 @@ Result<demand::Maker> read_maker(std::string_view text, const std::string& file_
     demand::Maker maker;
     {
         Reader root(document);
-        maker = read_tables(root);
+        maker = read_maker_tables(root);
     }
     if (document.has_error()) return document.diagnostics();
     return {std::move(maker), document.diagnostics()};

@@ -65,7 +65,7 @@ void visit_own_wire(Fields& f, Own& own) {
 void expect_one_strength(Reader& reader, const OwnWire& own) {
     const bool has_law = reader.has("strength_at_1_mm") || reader.has("strength_exponent");
     if (reader.has("tensile_strength") && has_law)
-        reader.error("tensile_strength", "the strength is given twice, as a value and as a law",
+        reader.error("tensile_strength", "given-twice"_id, "the strength is given twice, as a value and as a law",
                      "keep tensile_strength, or strength_at_1_mm with strength_exponent");
     else if (!reader.has("tensile_strength") && !has_law)
         reader.missing("tensile_strength", "\"1900 MPa\"");

@@ -19,13 +19,14 @@ demand::SpringLoads read_spring_loads(Reader& table) {
     loads.seated = table.need<Interval<Force>>("seated", "\"5.6 N\"", kNotNegative);
     loads.full_travel = table.need<Interval<Force>>("full_travel", "\"12 N\"", kNotNegative);
     if (loads.full_travel.high < loads.seated.low)
-        table.document().contradiction(table.at("full_travel"), "the load at full travel is below the load at the seat",
+        table.document().contradiction(table.at("full_travel"), "loads-exchanged"_id,
+                                       "the load at full travel is below the load at the seat",
                                        "a spring pushes harder the further it is compressed; are the two exchanged?",
                                        table.at("seated"), "the load at the seat");
     return loads;
 }
 
-record::PlungerFile read_tables(Reader& root) {
+record::PlungerFile read_plunger_tables(Reader& root) {
     record::PlungerFile file;
     const auto format = read_format(root, {kPlungerFormat, kRequirementFormat});
     if (!format) return file;
@@ -39,7 +40,12 @@ record::PlungerFile read_tables(Reader& root) {
         FieldReader fields(*table);
         visit_surroundings(fields, file.surroundings.emplace());
     }
-    if (auto table = root.need_table("plunger", "seat_diameter = \"7.9 mm\""))
+    if (*format == kRequirementFormat && !root.has("plunger"))
+        root.document().error(root.at(), "missing-table"_id,
+                              "this requirement has no [plunger] to work its loads out of",
+                              "it states its loads itself, and `seatload size` finds springs for them; a plunger is "
+                              "described as in the file that `seatload start plunger` writes");
+    else if (auto table = root.need_table("plunger", "seat_diameter = \"7.9 mm\""))
         file.plunger = read_plunger_table(*table, file.space ? travel_of(*file.space) : std::nullopt);
     if (*format == kRequirementFormat) return file;
     if (auto table = root.table("spring")) file.spring = read_spring_loads(*table);
@@ -54,7 +60,7 @@ Result<record::PlungerFile> read_plunger(std::string_view text, const std::strin
     record::PlungerFile file;
     {
         Reader root(document);
-        file = read_tables(root);
+        file = read_plunger_tables(root);
     }
     if (file.space) check_space(document, *file.space);
     if (document.has_error()) return document.diagnostics();

@@ -10,7 +10,8 @@ namespace seatload::io {
 namespace {
 
 units::Problem upside_down() {
-    return {"the range is upside down: its lower end is above its upper end", "write the smaller value first", 0};
+    return {"upside-down"_id, "the range is upside down: its lower end is above its upper end",
+            "write the smaller value first", 0};
 }
 
 /// A plain number or a percentage.
@@ -31,7 +32,7 @@ units::Parsed<demand::Interval<double>> read_interval(const Node& node, const un
     if (!band.value) return {std::nullopt, band.problem};
     if (!band.value->at_most)
         return {std::nullopt,
-                {"the upper end is wanted too",
+                {"bad-range"_id, "the upper end is wanted too",
                  "write both ends, or one value: \"" + std::string(dimension.example) + "\"", 0}};
     const demand::Interval<double> ends{band.value->at_least.value_or(0.0), *band.value->at_most};
     if (ends.low > ends.high) return {std::nullopt, upside_down()};
@@ -52,11 +53,12 @@ units::Parsed<demand::Interval<double>> Form<demand::Interval<double>>::read(con
         const auto high = dots == std::string::npos ? low : plain_or_percent(whole.substr(dots + 2));
         if (const std::size_t comma = text->find(','); comma != std::string::npos)
             return {std::nullopt,
-                    {"decimal comma", "write a decimal point: \"0.08 .. 0.15\"",
+                    {"decimal-comma"_id, "decimal comma", "write a decimal point: \"0.08 .. 0.15\"",
                      length_in_code_points(whole.substr(0, comma))}};
         if (!low || !high)
             return {std::nullopt,
-                    {"\"" + *text + "\" is no number and no range of numbers", "write 0.12 or \"0.08 .. 0.15\"", 0}};
+                    {"not-a-number"_id, "\"" + *text + "\" is no number and no range of numbers",
+                     "write 0.12 or \"0.08 .. 0.15\"", 0}};
         if (*low > *high) return {std::nullopt, upside_down()};
         return {demand::Interval<double>{*low, *high}, {}};
     }

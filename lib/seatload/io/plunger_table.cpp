@@ -50,8 +50,8 @@ demand::Face read_face(Reader& table, const std::string& name, std::string_view 
     const auto area = table.find<Interval<Area>>(area_key, kFaceArea);
     if (!table.has(diameter_key) && !table.has(area_key)) table.missing(diameter_key, example);
     if (table.has(diameter_key) && table.has(area_key))
-        table.document().contradiction(table.at(area_key), "the same face is given twice", "keep one of the two",
-                                       table.at(diameter_key), diameter_key + " stands here");
+        table.document().contradiction(table.at(area_key), "given-twice"_id, "the same face is given twice",
+                                       "keep one of the two", table.at(diameter_key), diameter_key + " stands here");
     if (area) face.area = *area;
     if (diameter) {
         face.diameter = diameter;
@@ -76,7 +76,8 @@ demand::LeakGaps read_leak_gaps(Reader& table) {
     for (const auto& [key, gap] : {std::pair{"inlet", &gaps.inlet}, std::pair{"outlet", &gaps.outlet}})
         if (auto inside = table.need_table(key, "clearance = \"0.02 mm\"")) read_gap(*inside, *gap, false);
     if (gaps.inlet.viscosity.has_value() != gaps.outlet.viscosity.has_value())
-        table.document().error(table.at(), "one gap of the leak has a viscosity, the other has none",
+        table.document().error(table.at(), "one-of-a-pair"_id,
+                               "one gap of the leak has a viscosity, the other has none",
                                "give both, or neither when the same oil is in both: it then does not matter");
     return gaps;
 }
@@ -87,7 +88,7 @@ demand::Leakage read_leakage(Reader& table) {
     const bool has_orifices = table.has("inlet_orifice") || table.has("outlet_orifice");
     const bool has_gaps = table.has("inlet") || table.has("outlet");
     if (has_orifices && has_gaps)
-        table.document().error(table.at(), "the way of the leak is given twice",
+        table.document().error(table.at(), "given-twice"_id, "the way of the leak is given twice",
                                "two orifices (inlet_orifice, outlet_orifice) or two gaps ([plunger.leak.inlet], "
                                "[plunger.leak.outlet])");
     if (has_gaps) {
@@ -116,7 +117,8 @@ void read_pressures(Reader& plunger, demand::PlungerPressures& pressures) {
     auto leak = plunger.table("leak");
     if (!leak) return;
     if (pressures.leak)
-        plunger.document().contradiction(leak->at(), "the leak pressure is given and to be worked out as well",
+        plunger.document().contradiction(leak->at(), "given-twice"_id,
+                                         "the leak pressure is given and to be worked out as well",
                                          "keep pressures.leak or the table [plunger.leak]",
                                          plunger.document().at("plunger.pressures.leak"), "the leak pressure");
     pressures.leakage = read_leakage(*leak);
@@ -130,8 +132,8 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
     const auto force = table.find<Interval<Force>>(force_key, kPlungerForce);
     const auto torque = table.find<Interval<Torque>>(torque_key, kSideTorque);
     if (table.has(force_key) && table.has(torque_key))
-        table.document().contradiction(table.at(torque_key), "the side load is given twice", "keep one of the two",
-                                       table.at(force_key), force_key + " stands here");
+        table.document().contradiction(table.at(torque_key), "given-twice"_id, "the side load is given twice",
+                                       "keep one of the two", table.at(force_key), force_key + " stands here");
     if (force) return force;
     if (!torque) return std::nullopt;
     if (!table.has("radius")) table.missing("radius", "\"40 mm\"  # at which the torque bears on the plunger");
@@ -156,8 +158,8 @@ demand::SideLoad read_side_load(Reader& table) {
 std::optional<demand::BackPressure> read_back(Reader& table) {
     const bool is_vented = table.find<bool>("vented").value_or(false);
     if (is_vented && table.has("pressure"))
-        table.document().contradiction(table.at("pressure"), "a vented back has no pressure", "keep one of the two",
-                                       table.at("vented"), "vented stands here");
+        table.document().contradiction(table.at("pressure"), "contradiction"_id, "a vented back has no pressure",
+                                       "keep one of the two", table.at("vented"), "vented stands here");
     if (is_vented) {
         for (const char* key : {"pressure", "diameter", "area"}) table.allow(key);
         return std::nullopt;
@@ -184,7 +186,8 @@ Length read_stroke(Reader& table, const std::optional<Length>& travel) {
     if (!table.has("stroke") && !travel) table.missing("stroke", "\"6 mm\"");
     constexpr double kSame = 0.005;  // mm; heights are stated to a hundredth
     if (stroke && travel && std::abs(in_mm(*stroke - *travel)) > kSame)
-        table.document().contradiction(table.at("stroke"), "the stroke is not what the heights of the spring differ by",
+        table.document().contradiction(table.at("stroke"), "contradiction"_id,
+                                       "the stroke is not what the heights of the spring differ by",
                                        "they differ by " + units::exact(*travel) + "; leave the stroke out",
                                        table.document().at("space.full_travel_height"), "the full-travel height");
     if (stroke) return *stroke;
@@ -197,7 +200,7 @@ void check_areas(Reader& table, const demand::Plunger& plunger) {
         plunger.seat.area.high < plunger.full.area.low)
         return;
     const auto key = [&](const char* diameter, const char* area) { return table.has(diameter) ? diameter : area; };
-    table.document().contradiction(table.at(key("seat_diameter", "seat_area")),
+    table.document().contradiction(table.at(key("seat_diameter", "seat_area")), "contradiction"_id,
                                    "the area inside the seat line is not smaller than the full area",
                                    "parked, the oil sees less of the plunger than once it is cracked",
                                    table.at(key("full_diameter", "full_area")), "the full area");

@@ -43,18 +43,20 @@ void check_list(Document& document, const std::string& key) {
     const std::string path = "prefer." + key;
     const List* list = list_at(document, path);
     if (list != nullptr && list->empty())
-        document.error(document.at(path), path + " is empty", "name what is preferred, or leave the key out");
+        document.error(document.at(path), "empty"_id, path + " is empty",
+                       "name what is preferred, or leave the key out");
     std::vector<T> seen;
     each<T>(document, path, [&](const T& value, const Node& member) {
         if (std::find(seen.begin(), seen.end(), value) != seen.end())
-            document.error(member.at, path + " names this twice", "leave one out");
+            document.error(member.at, "named-twice"_id, path + " names this twice", "leave one out");
         seen.push_back(value);
     });
 }
 
 void not_allowed(Document& document, const Node& wish, const std::string& message, const std::string& path,
                  const std::string& what) {
-    document.contradiction(wish.at, message, "a wish cannot let in what is not allowed", document.at(path), what);
+    document.contradiction(wish.at, "wish-not-allowed"_id, message, "a wish cannot let in what is not allowed",
+                           document.at(path), what);
 }
 
 bool names_grade(const demand::WireChoice& choice, const std::string& id) {
@@ -70,7 +72,8 @@ void check_grade(Document& document, const demand::WireChoice& choice, const wir
     const bool is_own =
         std::any_of(own_ids.begin(), own_ids.end(), [&](const std::string& own) { return lower(own) == lower(id); });
     if (known == nullptr && !is_own)
-        return document.error(wish.at, "unknown wire grade \"" + id + "\"", unknown_grade_hint(id, own_ids, catalogue));
+        return document.error(wish.at, "unknown-grade"_id, "unknown wire grade \"" + id + "\"",
+                              unknown_grade_hint(id, own_ids, catalogue));
     if (document.find("wire.grades") != nullptr && !names_grade(choice, id) &&
         (known == nullptr || !names_grade(choice, known->id)))
         not_allowed(document, wish, "the preferred grade \"" + id + "\" is not among those allowed", "wire.grades",
@@ -95,7 +98,7 @@ void check_wishes(Document& document, const demand::Requirement& r, const wire::
         if (document.find("coil.ends") != nullptr)
             not_allowed(document, wish, message, "coil.ends", "the ends allowed");
         else
-            document.error(wish.at, message,
+            document.error(wish.at, "wish-not-allowed"_id, message,
                            "only closed and ground ends are, when nothing is said: name both in [coil] ends");
     });
 }
@@ -105,7 +108,8 @@ void check_release(Document& document, const demand::Requirement& r) {
     if (r.full_travel_load.at_most || r.plunger) return;
     each<demand::Criterion>(document, "prefer.order", [&](demand::Criterion criterion, const Node& wish) {
         if (criterion == demand::Criterion::release)
-            document.error(wish.at, "the load at full travel has no upper limit, so springs are not compared by it",
+            document.error(wish.at, "wish-without-limit"_id,
+                           "the load at full travel has no upper limit, so springs are not compared by it",
                            "state one: [load] full_travel = \"at most 13.5 N\"");
     });
 }

@@ -34,7 +34,7 @@ class Walker {
         const auto unquoted = find_unquoted(text_.substr(at_, line_end() - at_));
         if (!unquoted) return false;
         const std::size_t from = at_ + unquoted->offset;
-        complain(from,
+        complain(from, unquoted->is_curly ? "typographic-quotes"_id : "unquoted"_id,
                  unquoted->is_curly    ? "typographic quotes, and plain ones are wanted"
                  : unquoted->has_digit ? "a value with a unit belongs in quotes"
                                        : "a word belongs in quotes",
@@ -75,11 +75,11 @@ class Walker {
 
     void count(char c) {
         if (c == '.') {
-            if (++dots_ > kDeepest) give_up("a key of more than 32 parts");
+            if (++dots_ > kDeepest) give_up("too-deep"_id, "a key of more than 32 parts");
             return;
         }
         if (c == '[' || c == '{') {
-            if (++depth_ > kDeepest) give_up("more than 32 brackets inside one another");
+            if (++depth_ > kDeepest) give_up("too-deep"_id, "more than 32 brackets inside one another");
         }
         if ((c == ']' || c == '}') && depth_ > 0) --depth_;
         if (std::string_view("[]{}=,\n").find(c) != std::string_view::npos) dots_ = 0;
@@ -113,23 +113,24 @@ class Walker {
         while (at_ < text_.size() && static_cast<unsigned char>(text_[at_]) >= 0x80) ++at_;
         const std::string_view foreign = text_.substr(from, at_ - from);
         if (with_plain_quotes(foreign) != foreign)
-            complain(from, "typographic quotes, and plain ones are wanted",
+            complain(from, "typographic-quotes"_id, "typographic quotes, and plain ones are wanted",
                      "write \" with the key for it, in a plain text editor: firm = \"Spring works\"");
         else
-            complain(from, "\"" + std::string(foreign) + "\" stands outside quotes",
+            complain(from, "outside-quotes"_id, "\"" + std::string(foreign) + "\" stands outside quotes",
                      "keys are plain letters; units and texts belong in quotes: temperature = \"120 °C\"");
         has_foreign_ = true;
     }
 
-    void complain(std::size_t offset, std::string message, std::string hint) {
+    void complain(std::size_t offset, DiagnosticId id, std::string message, std::string hint) {
         if (found_.errors.size() >= kMostComplaints) {
             found_.is_safe = false;
             return;
         }
-        found_.errors.push_back(source_.error(source_.position_of_byte(offset), std::move(message), std::move(hint)));
+        found_.errors.push_back(
+            source_.error(source_.position_of_byte(offset), id, std::move(message), std::move(hint)));
     }
-    void give_up(std::string message) {
-        complain(at_, std::move(message), "no file of ours needs that; is this the right file?");
+    void give_up(DiagnosticId id, std::string message) {
+        complain(at_, id, std::move(message), "no file of ours needs that; is this the right file?");
         found_.is_safe = false;
     }
 
@@ -156,15 +157,17 @@ Prescan prescan(const SourceText& source) {
     if (text.size() > kLargestInput) {
         Diagnostic d;
         d.place.file = source.file_name();
+        d.id = "too-large"_id;
         d.message = "the text is larger than 1 MiB, far more than a spring file needs";
         d.hint = "is this the right file?";
         return unreadable(d);
     }
     if (const auto bad = first_invalid_utf8(text))
-        return unreadable(source.error(source.position_of_byte(*bad), "this byte is not UTF-8 text",
+        return unreadable(source.error(source.position_of_byte(*bad), "not-utf8"_id, "this byte is not UTF-8 text",
                                        "save the file as UTF-8 (older editors may write ° or µ in another encoding)"));
     if (const auto nul = text.find('\0'); nul != std::string_view::npos)
-        return unreadable(source.error(source.position_of_byte(nul), "a NUL byte: this is not a text file"));
+        return unreadable(
+            source.error(source.position_of_byte(nul), "not-text"_id, "a NUL byte: this is not a text file"));
     Prescan found;
     Walker walker(source, found);
     walker.walk();

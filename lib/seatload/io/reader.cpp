@@ -14,11 +14,11 @@ void complain(Document& document, const Node& node, std::string_view where, cons
     Position at = node.at;
     if (const auto* text = std::get_if<std::string>(&node.value); text != nullptr && problem.offset > 0)
         at = document.inside_text(node.at, *text, problem.offset);
-    document.error(at, std::string(where) + ": " + problem.message, problem.hint);
+    document.error(at, problem.id, std::string(where) + ": " + problem.message, problem.hint);
 }
 
 void complain_of_span(Document& document, const Node& node, std::string_view where, const Span& span) {
-    document.error(node.at, std::string(where) + ": must be " + std::string(span.text));
+    document.error(node.at, "out-of-span"_id, std::string(where) + ": must be " + std::string(span.text));
 }
 
 }  // namespace detail
@@ -38,7 +38,8 @@ std::string ordinal(std::size_t number) {
 
 void RowReader::expect_at_most(std::size_t count) {
     if (list_.size() > count)
-        document_.error(list_[count].at, path_ + ": a row has at most " + std::to_string(count) + " members");
+        document_.error(list_[count].at, "row-length"_id,
+                        path_ + ": a row has at most " + std::to_string(count) + " members");
 }
 
 Reader::Reader(Document& document) : Reader(document, document.root(), {}) {}
@@ -95,7 +96,7 @@ std::optional<Reader> Reader::table(std::string_view key) {
     if (value == nullptr) return std::nullopt;
     if (!std::holds_alternative<Table>(value->value)) {
         detail::complain(*document_, *value, called(key),
-                         {"a table is wanted, this is " + std::string(kind_of(*value)),
+                         {"wrong-kind"_id, "a table is wanted, this is " + std::string(kind_of(*value)),
                           "begin it with a line [" + path(key) + "]", 0});
         return std::nullopt;
     }
@@ -108,7 +109,7 @@ std::optional<Reader> Reader::table(std::string_view key) {
 std::optional<Reader> Reader::need_table(std::string_view key, std::string_view example) {
     if (!has(key)) {
         asked_.emplace_back(key);
-        document_->error(at_, "the table [" + path(key) + "] is missing",
+        document_->error(at_, "missing-table"_id, "the table [" + path(key) + "] is missing",
                          "add it, for example: [" + path(key) + "] and below it " + std::string(example));
     }
     return table(key);
@@ -124,7 +125,7 @@ std::vector<Reader> Reader::tables(std::string_view key) {
                             });
     if (!all_tables) {
         detail::complain(*document_, *value, called(key),
-                         {"tables in a list are wanted, this is " + std::string(kind_of(*value)),
+                         {"wrong-kind"_id, "tables in a list are wanted, this is " + std::string(kind_of(*value)),
                           "begin each with a line [[" + path(key) + "]]", 0});
         return readers;
     }
@@ -142,8 +143,9 @@ std::vector<RowReader> Reader::rows(std::string_view key) {
     if (value == nullptr) return readers;
     const List* list = std::get_if<List>(&value->value);
     if (list == nullptr) {
-        detail::complain(*document_, *value, called(key),
-                         {"a list of lists is wanted, this is " + std::string(kind_of(*value)), "", 0});
+        detail::complain(
+            *document_, *value, called(key),
+            {"wrong-kind"_id, "a list of lists is wanted, this is " + std::string(kind_of(*value)), "", 0});
         return readers;
     }
     for (const Node& member : *list) {
@@ -151,21 +153,21 @@ std::vector<RowReader> Reader::rows(std::string_view key) {
             readers.emplace_back(*document_, *row, member.at, called(key));
         else
             detail::complain(*document_, member, called(key),
-                             {"a list is wanted, this is " + std::string(kind_of(member)), "", 0});
+                             {"wrong-kind"_id, "a list is wanted, this is " + std::string(kind_of(member)), "", 0});
     }
     return readers;
 }
 
-void Reader::error(std::string_view key, std::string message, std::string hint) {
-    document_->error(at(key), called(key) + ": " + std::move(message), std::move(hint));
+void Reader::error(std::string_view key, DiagnosticId id, std::string message, std::string hint) {
+    document_->error(at(key), id, called(key) + ": " + std::move(message), std::move(hint));
 }
 
-void Reader::warning(std::string_view key, std::string message, std::string hint) {
-    document_->warning(at(key), called(key) + ": " + std::move(message), std::move(hint));
+void Reader::warning(std::string_view key, DiagnosticId id, std::string message, std::string hint) {
+    document_->warning(at(key), id, called(key) + ": " + std::move(message), std::move(hint));
 }
 
 void Reader::missing(std::string_view key, std::string_view example) {
-    document_->error(at_, called(key) + " is missing",
+    document_->error(at_, "missing-key"_id, called(key) + " is missing",
                      "add for example: " + std::string(key) + " = " + std::string(example));
 }
 
@@ -179,7 +181,7 @@ void Reader::report_unknown_keys() {
             known.erase(std::unique(known.begin(), known.end()), known.end());
             hint = "known here: " + join(known, ", ");
         }
-        document_->error(entry.at, "unknown key " + called(entry.key), std::move(hint));
+        document_->error(entry.at, "unknown-key"_id, "unknown key " + called(entry.key), std::move(hint));
     }
 }
 

@@ -30,7 +30,7 @@ class RowReader {
     template <class T>
     T need(std::size_t index, std::string_view name, const Span& span = kAny);
     /// Complains of the row as a whole.
-    void complain(const std::string& message) { document_.error(at_, path_ + ": " + message); }
+    void complain(DiagnosticId id, const std::string& message) { document_.error(at_, id, path_ + ": " + message); }
     /// Complains of members beyond the first `count`.
     void expect_at_most(std::size_t count);
 
@@ -90,8 +90,8 @@ class Reader {
     std::vector<RowReader> rows(std::string_view key);
 
     /// Complains of a key's value (or of the table, when the key is absent).
-    void error(std::string_view key, std::string message, std::string hint = {});
-    void warning(std::string_view key, std::string message, std::string hint = {});
+    void error(std::string_view key, DiagnosticId id, std::string message, std::string hint = {});
+    void warning(std::string_view key, DiagnosticId id, std::string message, std::string hint = {});
     /// Complains of a key that is missing.
     void missing(std::string_view key, std::string_view example);
     /// Marks keys as known without reading them.
@@ -149,7 +149,7 @@ std::optional<T> RowReader::find(std::size_t index, std::string_view name, const
 template <class T>
 T RowReader::need(std::size_t index, std::string_view name, const Span& span) {
     if (index >= list_.size()) {
-        document_.error(at_, path_ + ": the row ends before its " + std::string(name));
+        document_.error(at_, "row-length"_id, path_ + ": the row ends before its " + std::string(name));
         return T{};
     }
     return find<T>(index, name, span).value_or(T{});
@@ -190,7 +190,7 @@ std::vector<T> Reader::list(std::string_view key, const Span& span) {
     const List* list = std::get_if<List>(&value->value);
     if (list == nullptr) {
         detail::complain(*document_, *value, called(key),
-                         {"a list is wanted, this is " + std::string(kind_of(*value)),
+                         {"wrong-kind"_id, "a list is wanted, this is " + std::string(kind_of(*value)),
                           "put it in brackets: " + std::string(key) + " = [ ... ]", 0});
         return members;
     }

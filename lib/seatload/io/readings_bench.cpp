@@ -23,7 +23,7 @@ void read_adjustment(Reader& table, bench::Scale& scale) {
     const bool has_place = table.has("latitude") || table.has("above_sea");
     if (is_standard && has_place) {
         const std::string_view place = table.has("latitude") ? "latitude" : "above_sea";
-        table.document().contradiction(table.at(place), "where the scale was adjusted is said twice",
+        table.document().contradiction(table.at(place), "given-twice"_id, "where the scale was adjusted is said twice",
                                        "keep adjusted_for, or latitude and above_sea", table.at("adjusted_for"),
                                        "adjusted_for stands here");
     } else if (has_place && !table.has("latitude")) {
@@ -42,7 +42,7 @@ void expect_one_force(Reader& table, const bench::Indicator& indicator) {
     for (const std::string_view key : kForces) {
         if (!table.has(key)) continue;
         if (!first.empty())
-            table.document().contradiction(table.at(key), "the force of the plunger is given twice",
+            table.document().contradiction(table.at(key), "given-twice"_id, "the force of the plunger is given twice",
                                            "keep force (the same everywhere), or force_at_zero with force_rise, or "
                                            "forces (a table)",
                                            table.at(first), std::string(first) + " stands here");
@@ -51,7 +51,8 @@ void expect_one_force(Reader& table, const bench::Indicator& indicator) {
     if (first.empty() && indicator.bearing != bench::Bearing::none)
         table.missing("force", "\"0.6 N\", what the plunger presses with");
     if (!first.empty() && !table.has("bears_on_pan"))
-        table.error(first, "the plunger has a force, and bears_on_pan does not say how it comes onto the scale",
+        table.error(first, "one-of-a-pair"_id,
+                    "the plunger has a force, and bears_on_pan does not say how it comes onto the scale",
                     "add bears_on_pan = \"presses it down\", \"lifts it\" or \"not at all\"");
 }
 
@@ -61,11 +62,13 @@ bench::PlungerTable read_forces(Reader& table) {
         const Length travel = row.need<Length>(0, "travel");
         const Force force = row.need<Force>(1, "force", kNotNegative);
         row.expect_at_most(2);
-        if (!forces.empty() && travel <= forces.back().first) row.complain("travels must rise from row to row");
+        if (!forces.empty() && travel <= forces.back().first)
+            row.complain("rows-not-rising"_id, "travels must rise from row to row");
         forces.emplace_back(travel, force);
     }
     if (table.has("forces") && forces.size() < 2)
-        table.error("forces", "two rows at least are wanted", "[[\"0 mm\", \"0.50 N\"], [\"10 mm\", \"0.85 N\"]]");
+        table.error("forces", "too-few-rows"_id, "two rows at least are wanted",
+                    "[[\"0 mm\", \"0.50 N\"], [\"10 mm\", \"0.85 N\"]]");
     return forces;
 }
 
@@ -91,7 +94,7 @@ void expect_not_misspelt(Reader& table, const std::string& key) {
     static const std::vector<std::string> kUsual{"seated", "full_travel"};
     if (std::find(kUsual.begin(), kUsual.end(), key) != kUsual.end()) return;
     if (const std::string meant = did_you_mean(key, kUsual); !meant.empty())
-        table.error(key, "this name is nearly one of the usual ones", meant);
+        table.error(key, "unclear-name"_id, "this name is nearly one of the usual ones", meant);
 }
 
 }  // namespace

@@ -54,7 +54,7 @@ class TableReader {
 
     void read(std::vector<bench::Reading>& readings, std::vector<Position>& places) {
         if (csv_.rows().empty()) {
-            csv_.error({1, 1}, "the table is empty", std::string(kHeaderExample));
+            csv_.error({1, 1}, "empty"_id, "the table is empty", std::string(kHeaderExample));
             return;
         }
         if (!read_header()) return;
@@ -75,7 +75,7 @@ class TableReader {
         std::vector<Column> columns;
         for (const Header& header : headers_) columns.push_back(header.column);
         if (const std::string lacking = lacking_columns(columns); !lacking.empty())
-            csv_.error(row.front().at, lacking, std::string(kHeaderExample));
+            csv_.error(row.front().at, "column-missing"_id, lacking, std::string(kHeaderExample));
         return !csv_.has_error();
     }
 
@@ -86,7 +86,7 @@ class TableReader {
             const bool is_tab = first.text[other] == '\t';
             const auto before = static_cast<unsigned>(length_in_code_points(first.text.substr(0, other)));
             csv_.error(
-                {first.at.line, first.at.column + before},
+                {first.at.line, first.at.column + before}, "not-commas"_id,
                 std::string("the cells are parted by ") + (is_tab ? "tabs" : "semicolons") + ", commas are wanted",
                 "save the table as CSV with commas between cells and a decimal point in numbers");
             return false;
@@ -94,7 +94,7 @@ class TableReader {
         double number = 0.0;
         const char* const end = first.text.data() + first.text.size();
         if (std::from_chars(first.text.data(), end, number).ec != std::errc{}) return true;
-        csv_.error(first.at, "the table has no header", std::string(kHeaderExample));
+        csv_.error(first.at, "no-header"_id, "the table has no header", std::string(kHeaderExample));
         return false;
     }
 
@@ -104,14 +104,15 @@ class TableReader {
         const std::string name(trim(std::string_view(cell.text).substr(0, open)));
         const auto column = Form<Column>::read({cell.at, name});
         if (!column.value) {
-            csv_.error(cell.at, "unknown column \"" + name + '"',
+            csv_.error(cell.at, "unknown-column"_id, "unknown column \"" + name + '"',
                        is_called_otherwise(name) ? "what the scale shows stands in a column \"scale\", as scale [g]"
                                                  : column.problem.hint);
             return {};
         }
         for (const Header& before : headers_)
             if (before.column == *column.value && *column.value != Column::remark)
-                csv_.error(cell.at, "the column \"" + name + "\" stands here a second time", "keep one of the two");
+                csv_.error(cell.at, "column-twice"_id, "the column \"" + name + "\" stands here a second time",
+                           "keep one of the two");
         Header header{*column.value, {}};
         if (!has_unit(header.column)) return header;
         read_unit(cell, name, open, header);
@@ -121,14 +122,15 @@ class TableReader {
     void read_unit(const CsvCell& cell, const std::string& name, std::size_t open, Header& header) {
         const std::string example = header.column == Column::scale ? "g" : "mm";
         if (open == std::string::npos || !(cell.text.ends_with(']') || cell.text.ends_with(')'))) {
-            csv_.error(cell.at, "the column \"" + name + "\" has no unit", "write \"" + name + " [" + example + "]\"");
+            csv_.error(cell.at, "column-without-unit"_id, "the column \"" + name + "\" has no unit",
+                       "write \"" + name + " [" + example + "]\"");
             return;
         }
         header.unit = trim(std::string_view(cell.text).substr(open + 1, cell.text.size() - open - 2));
         const auto problem = problem_of_unit(header.column, header.unit);
         if (!problem) return;
         const auto before = static_cast<unsigned>(length_in_code_points(cell.text.substr(0, open + 1)));
-        csv_.error({cell.at.line, cell.at.column + before}, name + ": " + problem->message,
+        csv_.error({cell.at.line, cell.at.column + before}, problem->id, name + ": " + problem->message,
                    "write for example \"" + name + " [" + example + "]\"");
     }
 
@@ -139,7 +141,7 @@ class TableReader {
     bool has_right_width(const CsvRow& row) {
         if (row.size() == headers_.size()) return true;
         const bool is_long = row.size() > headers_.size();
-        csv_.error(row.front().at,
+        csv_.error(row.front().at, "row-length"_id,
                    "this row has " + std::to_string(row.size()) + (row.size() == 1 ? " cell" : " cells") +
                        ", the header has " + std::to_string(headers_.size()),
                    is_long                ? "numbers are written with a decimal point; commas part the cells"
@@ -179,11 +181,11 @@ class TableReader {
         if (!is_number(cell, name)) return std::nullopt;
         units::Parsed<T> value = Form<T>::read(node_of(cell.text, header.unit, cell.at));
         if (!value.value) {
-            csv_.error(cell.at, name + ": " + value.problem.message);
+            csv_.error(cell.at, value.problem.id, name + ": " + value.problem.message);
             return std::nullopt;
         }
         for (const double number : Form<T>::numbers(*value.value))
-            if (!span.has(number)) csv_.error(cell.at, name + ": must be " + std::string(span.text));
+            if (!span.has(number)) csv_.error(cell.at, "out-of-span"_id, name + ": must be " + std::string(span.text));
         return value.value;
     }
 
@@ -194,15 +196,18 @@ class TableReader {
         const auto [stop, error] = std::from_chars(cell.text.data(), end, value);
         if (error == std::errc{} && stop == end) return true;
         if (cell.text.empty()) {
-            csv_.error(cell.at, name + ": the cell is empty", "give the reading, or take the whole row out");
+            csv_.error(cell.at, "empty-cell"_id, name + ": the cell is empty",
+                       "give the reading, or take the whole row out");
         } else if (error == std::errc{} && *stop == ',') {
             std::string mended = cell.text;
             mended[mended.find(',')] = '.';
-            csv_.error(cell.at, name + ": decimal comma", "write a decimal point: " + mended);
+            csv_.error(cell.at, "decimal-comma"_id, name + ": decimal comma", "write a decimal point: " + mended);
         } else if (error == std::errc{}) {
-            csv_.error(cell.at, name + ": there is more than a number here", "the unit stands in the header alone");
+            csv_.error(cell.at, "unit-misplaced"_id, name + ": there is more than a number here",
+                       "the unit stands in the header alone");
         } else {
-            csv_.error(cell.at, name + ": no number", "the unit stands in the header alone, the number here");
+            csv_.error(cell.at, "not-a-number"_id, name + ": no number",
+                       "the unit stands in the header alone, the number here");
         }
         return false;
     }
@@ -210,7 +215,9 @@ class TableReader {
     bool is_unloading(const CsvCell& cell) {
         if (cell.text.empty()) return false;
         const auto direction = Form<Direction>::read({cell.at, cell.text});
-        if (!direction.value) csv_.error(cell.at, "direction: " + direction.problem.message, direction.problem.hint);
+        if (!direction.value)
+            csv_.error(cell.at, direction.problem.id, "direction: " + direction.problem.message,
+                       direction.problem.hint);
         return direction.value == Direction::unloading;
     }
 

@@ -16,7 +16,7 @@ namespace seatload::io {
 namespace {
 
 /// A readings file as it is being read: the session, and where the readings of its springs stand.
-struct Draft {
+struct ReadingsDraft {
     bench::Readings session;
     std::vector<PlacedReadings> springs;
     PlacedReadings block;
@@ -33,19 +33,20 @@ void read_run(Reader& table, bench::Readings& session) {
         session.temperature = stated->degrees;
 }
 
-void read_load_path(Reader& table, const FileOpener& open, Draft& draft) {
+void read_load_path(Reader& table, const FileOpener& open, ReadingsDraft& draft) {
     bench::LoadPath& path = draft.session.load_path;
     path.stiffness = table.find<bench::Stated<Rate>>("stiffness", kPositive);
     draft.block = read_readings_table(table, "block", {Column::travel, Column::scale}, open);
     const bool has_block = table.has("block") || table.has("table");
     if (path.stiffness && has_block)
-        table.document().contradiction(table.at("stiffness"), "the load path is given twice",
+        table.document().contradiction(table.at("stiffness"), "given-twice"_id, "the load path is given twice",
                                        "keep the stiffness, or the run on a rigid block", draft.block.at,
                                        "the run on a rigid block");
     for (const bench::Reading& reading : draft.block.readings) {
         if (reading.travel) path.block_run.push_back({*reading.travel, reading.scale});
         if (reading.height && draft.block.is_sound) {
-            table.error(table.has("block") ? "block" : "table", "on a rigid block, travel is read and not height",
+            table.error(table.has("block") ? "block" : "table", "travel-wanted"_id,
+                        "on a rigid block, travel is read and not height",
                         "travel counts the way the gauge moves on as the load rises");
             draft.block.is_sound = false;
         }
@@ -56,16 +57,16 @@ void read_load_path(Reader& table, const FileOpener& open, Draft& draft) {
 void expect_coil(Reader& table, const bench::Dimensions& dimensions) {
     if (!dimensions.wire_diameter || !dimensions.outside_diameter) return;
     if (dimensions.outside_diameter->value > 2.0 * dimensions.wire_diameter->value) return;
-    table.document().contradiction(table.at("outside_diameter"), "no coil of this wire can be so small",
-                                   "the outside diameter must be more than twice the wire", table.at("wire_diameter"),
-                                   "the wire");
+    table.document().contradiction(
+        table.at("outside_diameter"), "wire-too-thick"_id, "no coil of this wire can be so small",
+        "the outside diameter must be more than twice the wire", table.at("wire_diameter"), "the wire");
 }
 
 template <class Value>
 void expect_doubt(Reader& table, std::string_view key, const std::optional<bench::Stated<Value>>& stated,
                   std::string_view example) {
     if (!stated || stated->plus_minus > Value{}) return;
-    table.warning(key, "no ± is stated, so it is taken as exact",
+    table.warning(key, "no-uncertainty"_id, "no ± is stated, so it is taken as exact",
                   "say what it may be off by, as in " + std::string(example) +
                       ": else the wire is told more surely than is known");
 }
@@ -80,17 +81,17 @@ void check_grade(Reader& table, bench::Dimensions& dimensions, const wire::Catal
     if (dimensions.grade.empty()) return;
     const wire::Grade* grade = catalogue.find(dimensions.grade);
     if (grade == nullptr)
-        table.error("wire", "unknown wire grade \"" + dimensions.grade + "\"",
+        table.error("wire", "unknown-grade"_id, "unknown wire grade \"" + dimensions.grade + "\"",
                     unknown_grade_hint(dimensions.grade, {}, catalogue) + "; leave it out when it is not known");
     else
         dimensions.grade = grade->id;
 }
 
-void read_spring(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, Draft& draft) {
+void read_spring(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, ReadingsDraft& draft) {
     bench::SpringRun run;
     run.name = table.need<std::string>("name", "\"ahead latch, as found\"");
     if (table.has("name") && file_stem(run.name) == file_stem(""))
-        table.error("name", "a name needs letters or digits", "a file is named after the spring");
+        table.error("name", "bad-file-name"_id, "a name needs letters or digits", "a file is named after the spring");
     table.set("role", run.role);
     FieldReader fields(table);
     visit_dimensions(fields, run.dimensions);
@@ -108,33 +109,33 @@ void read_spring(Reader& table, const wire::Catalogue& catalogue, const FileOpen
 }
 
 /// Springs of one name would be written into one file.
-void expect_own_names(std::vector<Reader>& tables, const Draft& draft) {
+void expect_own_names(std::vector<Reader>& tables, const ReadingsDraft& draft) {
     for (std::size_t i = 0; i < tables.size(); ++i)
         for (std::size_t j = 0; j < i; ++j) {
             const std::string& a = draft.session.springs[j].name;
             const std::string& b = draft.session.springs[i].name;
             if (b.empty() || file_stem(a) != file_stem(b)) continue;
-            tables[i].document().contradiction(tables[i].at("name"), "two springs have this name",
+            tables[i].document().contradiction(tables[i].at("name"), "name-taken"_id, "two springs have this name",
                                                "files are named after them: give each its own", tables[j].at("name"),
                                                "the first");
         }
 }
 
 /// Heights are worth nothing when nobody says how well they were set.
-void expect_gauge(Reader& root, const Draft& draft) {
+void expect_gauge(Reader& root, const ReadingsDraft& draft) {
     const auto has_height = [](const bench::SpringRun& run) {
         return std::any_of(run.readings.begin(), run.readings.end(),
                            [](const auto& r) { return r.height.has_value(); });
     };
     const auto& springs = draft.session.springs;
     if (root.has("gauge") || std::none_of(springs.begin(), springs.end(), has_height)) return;
-    root.document().error(root.at(),
+    root.document().error(root.at(), "no-uncertainty"_id,
                           "there are heights among the readings, and no table [gauge] says how they were set",
                           "add it, for example: [gauge] and below it step = \"0.01 mm\" and error = \"±0.01 mm\"");
 }
 
 /// The tables on the bench itself: a fault in one of them spoils what could be said of any reading.
-void read_the_bench(Reader& root, const FileOpener& open, Draft& draft) {
+void read_the_bench(Reader& root, const FileOpener& open, ReadingsDraft& draft) {
     bench::Readings& session = draft.session;
     const auto visit = [](std::optional<Reader> table, const auto& visitor) {
         if (table) visitor(*table);
@@ -151,8 +152,8 @@ void read_the_bench(Reader& root, const FileOpener& open, Draft& draft) {
     draft.bench_is_sound = !root.document().has_error() && draft.block.is_sound;
 }
 
-Draft read_tables(Reader& root, const wire::Catalogue& catalogue, const FileOpener& open) {
-    Draft draft;
+ReadingsDraft read_readings_tables(Reader& root, const wire::Catalogue& catalogue, const FileOpener& open) {
+    ReadingsDraft draft;
     if (!read_format(root, {kReadingsFormat})) {
         draft.bench_is_sound = false;
         return draft;
@@ -163,7 +164,7 @@ Draft read_tables(Reader& root, const wire::Catalogue& catalogue, const FileOpen
     expect_own_names(springs, draft);
     expect_gauge(root, draft);
     if (!root.has("spring"))
-        root.document().error(root.at(), "the file holds no spring",
+        root.document().error(root.at(), "nothing-measured"_id, "the file holds no spring",
                               "add a line [[spring]] and below it its name and its readings");
     return draft;
 }
@@ -176,17 +177,18 @@ void report(Document& document, const std::string& path, const PlacedReadings& p
         const bool is_error = problem.severity == Severity::error;
         const Position at = has_line ? placed.places[*problem.reading] : placed.at;
         if (placed.csv != nullptr && has_line) {
-            is_error ? placed.csv->error(at, problem.message, problem.hint)
-                     : placed.csv->warning(at, problem.message, problem.hint);
+            is_error ? placed.csv->error(at, problem.id, problem.message, problem.hint)
+                     : placed.csv->warning(at, problem.id, problem.message, problem.hint);
             continue;
         }
         const std::string message = path + ": " + problem.message;
-        is_error ? document.error(at, message, problem.hint) : document.warning(at, message, problem.hint);
+        is_error ? document.error(at, problem.id, message, problem.hint)
+                 : document.warning(at, problem.id, message, problem.hint);
     }
 }
 
 /// Looks for faults that only the readings taken together show.
-void judge_readings(Document& document, const Draft& draft) {
+void judge_readings(Document& document, const ReadingsDraft& draft) {
     if (!draft.bench_is_sound) return;
     const auto block = bench::block_problems_of(draft.session);
     report(document, "load_path", draft.block, block);
@@ -198,7 +200,7 @@ void judge_readings(Document& document, const Draft& draft) {
 }
 
 /// All complaints, those of the tables behind those of the file.
-Diagnostics all_complaints(const Document& document, const Draft& draft) {
+Diagnostics all_complaints(const Document& document, const ReadingsDraft& draft) {
     Diagnostics all = document.diagnostics();
     std::set<const CsvText*> seen;
     const auto add = [&](const PlacedReadings& placed) {
@@ -217,10 +219,10 @@ Result<bench::Readings> read_readings(std::string_view text, const std::string& 
                                       const wire::Catalogue& catalogue, const FileOpener& open) {
     Document document(text, file_name);
     if (!document.is_readable()) return document.diagnostics();
-    Draft draft;
+    ReadingsDraft draft;
     {
         Reader root(document);
-        draft = read_tables(root, catalogue, open);
+        draft = read_readings_tables(root, catalogue, open);
     }
     judge_readings(document, draft);
     Diagnostics complaints = all_complaints(document, draft);

@@ -43,8 +43,9 @@ units::Parsed<double> plain_number(std::string_view text, std::size_t offset) {
     const auto [end, error] = std::from_chars(body.data(), body.data() + body.size(), value);
     if (error == std::errc{} && end == body.data() + body.size() && std::isfinite(value)) return {value, {}};
     const bool has_comma = error == std::errc{} && end != body.data() + body.size() && *end == ',';
-    if (has_comma) return {std::nullopt, {"decimal comma", "write a decimal point", offset}};
-    return {std::nullopt, {"a plain number is wanted", "write for example 6.5 or \"6.5 ±0.1\"", offset}};
+    if (has_comma) return {std::nullopt, {"decimal-comma"_id, "decimal comma", "write a decimal point", offset}};
+    return {std::nullopt,
+            {"not-a-number"_id, "a plain number is wanted", "write for example 6.5 or \"6.5 ±0.1\"", offset}};
 }
 
 /// A difference of temperature in kelvin or Celsius degrees.
@@ -54,7 +55,8 @@ units::Parsed<double> kelvins(std::string_view text, std::size_t offset) {
     units::Parsed<double> width = units::parse_in(dimension, text);
     width.problem.offset += offset;
     if (width.value && *width.value < 0.0)
-        return {std::nullopt, {"a tolerance is a positive number", "leave the sign out", offset}};
+        return {std::nullopt,
+                {"negative-tolerance"_id, "a tolerance is a positive number", "leave the sign out", offset}};
     return width;
 }
 
@@ -100,7 +102,8 @@ units::Parsed<bench::Stated<double>> Form<bench::Stated<double>>::read(const Nod
     const std::size_t after = sign.at + sign.length;
     const units::Parsed<double> width = plain_number(all.substr(after), letters_up_to(all, after));
     if (!width.value) return {std::nullopt, width.problem};
-    if (*width.value < 0.0) return {std::nullopt, {"a tolerance is a positive number", "leave the sign out", 0}};
+    if (*width.value < 0.0)
+        return {std::nullopt, {"negative-tolerance"_id, "a tolerance is a positive number", "leave the sign out", 0}};
     return {bench::Stated<double>{*value.value, *width.value}, {}};
 }
 

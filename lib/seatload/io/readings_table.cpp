@@ -25,11 +25,12 @@ std::optional<std::vector<Column>> columns_of(Reader& table, const std::vector<C
     if (table.document().diagnostics().size() != complaints) return std::nullopt;
     for (const Column column : columns)
         if (std::count(columns.begin(), columns.end(), column) > 1) {
-            table.error("columns", "\"" + std::string(Form<Column>::text(column)) + "\" stands here twice");
+            table.error("columns", "column-twice"_id,
+                        "\"" + std::string(Form<Column>::text(column)) + "\" stands here twice");
             return std::nullopt;
         }
     if (const std::string lacking = lacking_columns(columns); !lacking.empty()) {
-        table.error("columns", lacking, "write for example columns = [\"height\", \"scale\"]");
+        table.error("columns", "column-missing"_id, lacking, "write for example columns = [\"height\", \"scale\"]");
         return std::nullopt;
     }
     return columns;
@@ -62,8 +63,8 @@ void read_rows(Reader& table, std::string_view key, const std::vector<Column>& u
     const bool has_direction = place_of(*columns, Column::direction) != kNoColumn;
     for (RowReader& row : rows) {
         if (row.size() < columns->size())
-            row.complain("this row has " + std::to_string(row.size()) + " of " + std::to_string(columns->size()) +
-                         " cells: " + column_list(*columns));
+            row.complain("row-length"_id, "this row has " + std::to_string(row.size()) + " of " +
+                                              std::to_string(columns->size()) + " cells: " + column_list(*columns));
         row.expect_at_most(columns->size() + (has_direction ? 0 : 1));
         found.readings.push_back(read_row(row, *columns));
         found.places.push_back(row.at());
@@ -76,14 +77,14 @@ void read_csv(Reader& table, const FileOpener& open, PlacedReadings& found) {
     if (!name) return;
     const std::string path = path_beside(table.document().file_name(), *name);
     if (path.empty()) {
-        table.error("table", "a table lies in the folder of this file, or below it",
+        table.error("table", "bad-file-name"_id, "a table lies in the folder of this file, or below it",
                     "write its name alone, of plain letters and digits: \"weak_spring.csv\"");
         return;
     }
     const Result<std::string> text = open(path);
     if (!text) {
         const Diagnostic& first = text.error().front();
-        table.error("table", "\"" + *name + "\": " + first.message, first.hint);
+        table.error("table", first.id, "\"" + *name + "\": " + first.message, first.hint);
         return;
     }
     found.csv = std::make_shared<CsvText>(*text, path);
@@ -100,8 +101,9 @@ PlacedReadings read_readings_table(Reader& table, std::string_view rows_key, con
     const std::size_t complaints = table.document().diagnostics().size();
     const bool has_rows = table.has(rows_key);
     if (has_rows && table.has("table"))
-        table.document().contradiction(table.at("table"), "the readings are given twice", "keep one of the two",
-                                       table.at(rows_key), std::string(rows_key) + " stands here");
+        table.document().contradiction(table.at("table"), "given-twice"_id, "the readings are given twice",
+                                       "keep one of the two", table.at(rows_key),
+                                       std::string(rows_key) + " stands here");
     if (has_rows) read_rows(table, rows_key, usual, found);
     if (!has_rows) table.allow(rows_key);
     if (!has_rows) table.allow("columns");

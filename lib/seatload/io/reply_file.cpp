@@ -74,8 +74,8 @@ void expect_first(Reader& table, std::string_view key, const T& value, std::vect
         met.emplace_back(value, table.at(key));
         return;
     }
-    table.document().contradiction(table.at(key), words + " stands here a second time", "keep one of the two",
-                                   before->second, "it stands here too");
+    table.document().contradiction(table.at(key), "given-twice"_id, words + " stands here a second time",
+                                   "keep one of the two", before->second, "it stands here too");
 }
 
 record::Price read_price(Reader& table) {
@@ -85,18 +85,19 @@ record::Price read_price(Reader& table) {
     AnswerReader fields(table);
     visit_price(fields, price);
     if (!price.unit_price && (price.lot_charge || price.lead_time))
-        table.document().warning(table.at(), "this quantity has no unit price and counts as not quoted");
+        table.document().warning(table.at(), "no-price"_id, "this quantity has no unit price and counts as not quoted");
     return price;
 }
 
 void expect_letter(Reader& table, const std::string& letter, const std::vector<std::string>& known) {
     if (letter.empty()) {
-        table.error("alternative", "the letter of the alternative is wanted", "write for example alternative = \"A\"");
+        table.error("alternative", "empty"_id, "the letter of the alternative is wanted",
+                    "write for example alternative = \"A\"");
         return;
     }
     if (known.empty() || std::find(known.begin(), known.end(), letter) != known.end()) return;
     const std::string meant = did_you_mean(letter, known);
-    table.error("alternative", '"' + letter + "\" was not enquired for",
+    table.error("alternative", "unknown-offer"_id, '"' + letter + "\" was not enquired for",
                 (meant.empty() ? "" : meant + ' ') + "enquired for were: " + join(known, ", "));
 }
 
@@ -135,20 +136,20 @@ void expect_maker(Document& document, const record::Reply& reply) {
                                    !is_unanswered(*document.find("maker.currency")) && reply.maker.currency.empty();
     if (!has_amount(reply)) return;
     if (reply.maker.currency.empty() && !currency_is_wrong)
-        document.error(document.at("maker.currency"), "the amounts of this reply have no currency",
+        document.error(document.at("maker.currency"), "no-currency"_id, "the amounts of this reply have no currency",
                        "write under [maker] for example: currency = \"EUR\"");
     if (reply.maker.firm.empty())
-        document.error(document.at("maker.firm"), "the reply does not say whose it is",
+        document.error(document.at("maker.firm"), "empty"_id, "the reply does not say whose it is",
                        "write under [maker] for example: firm = \"Spring works\"");
 }
 
 void expect_dates_in_order(Document& document, const record::Maker& maker) {
     if (maker.date.empty() || maker.valid_until.empty() || maker.date <= maker.valid_until) return;
-    document.contradiction(document.at("maker.valid_until"), "the offer ends before it was made", "",
-                           document.at("maker.date"), "the date of the reply");
+    document.contradiction(document.at("maker.valid_until"), "date-out-of-order"_id,
+                           "the offer ends before it was made", "", document.at("maker.date"), "the date of the reply");
 }
 
-record::Reply read_tables(Reader& root, const record::Enquired* asked) {
+record::Reply read_reply_tables(Reader& root, const record::Enquired* asked) {
     record::Reply reply;
     if (!root.has("format")) root.missing("format", quoted_text(kReplyFormat));
     if (!read_format(root, {kReplyFormat})) return reply;
@@ -163,7 +164,7 @@ record::Reply read_tables(Reader& root, const record::Enquired* asked) {
     for (Reader& offer : root.tables("offer")) reply.offers.push_back(read_offer(offer, known, letters));
     if (asked != nullptr) expect_answer_to(root.document(), reply.enquiry, *asked);
     if (!root.has("offer"))
-        root.document().error(root.at(), "the reply holds no offer",
+        root.document().error(root.at(), "no-offer"_id, "the reply holds no offer",
                               "add a line [[offer]] and below it alternative = \"A\"");
     return reply;
 }
@@ -193,7 +194,7 @@ Result<record::Reply> read_reply(std::string_view text, const std::string& file_
     record::Reply reply;
     {
         Reader root(document);
-        reply = read_tables(root, asked);
+        reply = read_reply_tables(root, asked);
     }
     expect_maker(document, reply);
     expect_dates_in_order(document, reply.maker);

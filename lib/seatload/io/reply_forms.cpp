@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include <seatload/core/text.hpp>
+#include <seatload/io/refused.hpp>
 
 namespace seatload::io {
 namespace {
@@ -17,11 +18,6 @@ constexpr std::size_t kMostDigits = 9;  ///< before the point: no lot of springs
 
 bool is_digits(std::string_view text) {
     return !text.empty() && text.find_first_not_of(kDigits) == std::string_view::npos;
-}
-
-template <class T>
-units::Parsed<T> refused(std::string message, std::string hint = {}) {
-    return {std::nullopt, {std::move(message), std::move(hint), 0}};
 }
 
 /// The amount as a person wrote it, or as the shortest text of a plain number; nothing for other kinds of value.
@@ -86,15 +82,17 @@ const LeadWord* find_lead_word(std::string_view words) {
 units::Parsed<record::Money> Form<record::Money>::read(const Node& node) {
     const auto text = amount_text(node);
     if (!text) return {std::nullopt, wrong_kind(node, "an amount of money", "\"2.40\"")};
-    if (text->starts_with('-')) return refused<record::Money>("an amount below zero");
+    if (text->starts_with('-')) return refused<record::Money>("out-of-span"_id, "an amount below zero");
     const std::size_t point = text->find('.');
     const std::string_view whole = std::string_view(*text).substr(0, point);
     const std::string_view decimals =
         point == std::string::npos ? std::string_view{} : std::string_view(*text).substr(point + 1);
     if (!is_digits(whole) || (point != std::string::npos && !is_digits(decimals)))
-        return refused<record::Money>('"' + *text + "\" is not an amount", amount_hint(*text));
-    if (decimals.size() > kMostDecimals) return refused<record::Money>("an amount has at most four decimals");
-    if (whole.size() > kMostDigits) return refused<record::Money>("the amount is too large to be held");
+        return refused<record::Money>("not-an-amount"_id, '"' + *text + "\" is not an amount", amount_hint(*text));
+    if (decimals.size() > kMostDecimals)
+        return refused<record::Money>("not-an-amount"_id, "an amount has at most four decimals");
+    if (whole.size() > kMostDigits)
+        return refused<record::Money>("number-too-large"_id, "the amount is too large to be held");
     return {record::Money{ten_thousandths(whole, decimals)}, {}};
 }
 
@@ -105,12 +103,15 @@ units::Parsed<record::LeadTime> Form<record::LeadTime>::read(const Node& node) {
     const std::size_t end = std::min(body.find_first_not_of(kDigits), body.size());
     const LeadWord* word = find_lead_word(trim(body.substr(end)));
     const std::string wrong = '"' + *text + "\" is not a lead time";
-    if (end == 0) return refused<record::LeadTime>(wrong, "write for example \"4 weeks\" or \"15 working days\"");
+    if (end == 0)
+        return refused<record::LeadTime>("not-a-lead-time"_id, wrong,
+                                         "write for example \"4 weeks\" or \"15 working days\"");
     if (word == nullptr)
         return refused<record::LeadTime>(
-            wrong, "write one whole number, the longest it may take, and days, working days or weeks: \"" +
-                       longest_number(body) + " weeks\"");
-    if (end > kMostLeadDigits) return refused<record::LeadTime>("the lead time is too long");
+            "not-a-lead-time"_id, wrong,
+            "write one whole number, the longest it may take, and days, working days or weeks: \"" +
+                longest_number(body) + " weeks\"");
+    if (end > kMostLeadDigits) return refused<record::LeadTime>("not-a-lead-time"_id, "the lead time is too long");
     record::LeadTime time{0, word->unit};
     std::from_chars(body.data(), body.data() + end, time.count);
     return {time, {}};
@@ -131,7 +132,7 @@ units::Parsed<Currency> Form<Currency>::read(const Node& node) {
     const bool is_code =
         code.size() == 3 && std::all_of(code.begin(), code.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
     if (!is_code)
-        return refused<Currency>('"' + *text + "\" is not a currency",
+        return refused<Currency>("unknown-currency"_id, '"' + *text + "\" is not a currency",
                                  "write its three letters by ISO 4217, for example \"EUR\"");
     return {Currency{code}, {}};
 }

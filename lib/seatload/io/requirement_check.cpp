@@ -18,7 +18,7 @@ void check_loads(Document& document, const demand::Requirement& requirement) {
     const auto& least = requirement.seated_load.at_least;
     const auto& most = requirement.full_travel_load.at_most;
     if (!least || !most || *most > *least) return;
-    document.contradiction(document.at("load.full_travel"),
+    document.contradiction(document.at("load.full_travel"), "loads-exchanged"_id,
                            "the load allowed at full travel is not above the load needed at the seat",
                            "a spring pushes harder the further it is compressed", document.at("load.seated"),
                            "at least " + units::exact(*least) + " needed here");
@@ -26,13 +26,13 @@ void check_loads(Document& document, const demand::Requirement& requirement) {
 
 void check_duty(Document& document, const demand::Duty& duty) {
     if (duty.frequency && !document.find("duty.cycles"))
-        document.error(document.at("duty.frequency"), "duty.frequency stands without duty.cycles",
+        document.error(document.at("duty.frequency"), "one-of-a-pair"_id, "duty.frequency stands without duty.cycles",
                        "a motion that repeats has a number of cycles: cycles = 1e6");
 }
 
 void check_temperature(Document& document, const demand::Requirement& requirement) {
     if (requirement.surroundings.temperature <= kGuidanceEnds || document.find("limits.load_loss")) return;
-    document.error(document.at("surroundings.temperature"),
+    document.error(document.at("surroundings.temperature"), "no-guidance"_id,
                    "above " + units::shown(kGuidanceEnds) + " there is no guidance on the load a spring loses",
                    "state what the wire's maker expects, in [limits]: load_loss = \"10 %\"");
 }
@@ -46,10 +46,10 @@ void check_order_of(Document& document, std::string_view lower_key, double lowes
     const std::string other_text = std::string(other) + " is " + shortest(lower_given ? highest : lowest);
     const std::string message = "limits." + std::string(lower_key) + " is above limits." + std::string(upper_key);
     if (document.find("limits." + std::string(other)) == nullptr)
-        document.error(document.at("limits." + std::string(given)), message,
+        document.error(document.at("limits." + std::string(given)), "limits-crossed"_id, message,
                        other_text + " by the school's default; set both");
     else
-        document.contradiction(document.at("limits." + std::string(given)), message, "",
+        document.contradiction(document.at("limits." + std::string(given)), "limits-crossed"_id, message, "",
                                document.at("limits." + std::string(other)), other_text);
 }
 
@@ -63,11 +63,11 @@ void check_ends(Document& document, const demand::Requirement& requirement) {
     const Node* ends = document.find("coil.ends");
     const List* list = ends != nullptr ? std::get_if<List>(&ends->value) : nullptr;
     if (list != nullptr && list->empty())
-        document.error(ends->at, "coil.ends is empty", "name at least one: ends = [\"closed and ground\"]");
+        document.error(ends->at, "empty"_id, "coil.ends is empty", "name at least one: ends = [\"closed and ground\"]");
     for (std::size_t i = 1; list != nullptr && i < std::min(list->size(), requirement.ends.size()); ++i)
         if (std::count(requirement.ends.begin(), requirement.ends.begin() + static_cast<std::ptrdiff_t>(i),
                        requirement.ends[i]))
-            document.error((*list)[i].at, "coil.ends names this twice", "leave one out");
+            document.error((*list)[i].at, "named-twice"_id, "coil.ends names this twice", "leave one out");
 }
 
 }  // namespace

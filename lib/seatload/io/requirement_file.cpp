@@ -78,9 +78,9 @@ void spell_as_catalogue(std::vector<std::string>& ids, const wire::Catalogue& ca
 void read_loads(Reader& root, demand::Requirement& requirement) {
     auto plunger = root.table("plunger");
     if (plunger && root.has("load"))
-        root.document().contradiction(root.at("load"), "the loads are given, and to be worked out as well",
-                                      "keep [load] for loads that are known, [plunger] to have them worked out",
-                                      plunger->at(), "the plunger");
+        root.document().contradiction(
+            root.at("load"), "given-twice"_id, "the loads are given, and to be worked out as well",
+            "keep [load] for loads that are known, [plunger] to have them worked out", plunger->at(), "the plunger");
     auto load = plunger ? root.table("load") : root.need_table("load", "seated = \"4.8 N .. 6.5 N\"");
     if (load) {
         FieldReader fields(*load);
@@ -106,7 +106,7 @@ const demand::Maker* find_maker(Reader& root, const std::string& name, const dem
     std::vector<std::string> names;
     for (const demand::Maker& each : makers.all) names.push_back(each.name);
     const std::string near = did_you_mean(name, names);
-    root.document().error(root.document().at("order.maker"), "unknown maker \"" + name + '"',
+    root.document().error(root.document().at("order.maker"), "unknown-maker"_id, "unknown maker \"" + name + '"',
                           (near.empty() ? "known: " + join(names, ", ") + ';' : near) +
                               " limits of a maker of your own go into a file for --maker-file");
     return nullptr;
@@ -128,7 +128,7 @@ demand::Limits read_limits_of(Reader& root, const demand::Maker* maker) {
     return limits;
 }
 
-demand::Requirement read_tables(Reader& root, const demand::Makers& makers) {
+demand::Requirement read_requirement_tables(Reader& root, const demand::Makers& makers) {
     demand::Requirement requirement;
     const auto visit = [](std::optional<Reader> table, const auto& visitor) {
         if (!table) return;
@@ -158,8 +158,9 @@ void expect_time_to_reply(Document& document, const demand::Requirement& require
     const std::string& issued = requirement.identity.date;
     const std::string& wanted = requirement.correspondence.reply_by;
     if (issued.empty() || wanted.empty() || issued <= wanted) return;
-    document.contradiction(document.at("enquiry.reply_by"), "the reply is wanted before the date of issue", "",
-                           document.at("identity.date"), "the date of issue");
+    document.contradiction(document.at("enquiry.reply_by"), "date-out-of-order"_id,
+                           "the reply is wanted before the date of issue", "", document.at("identity.date"),
+                           "the date of issue");
 }
 
 }  // namespace
@@ -177,7 +178,7 @@ Result<demand::Requirement> read_requirement(std::string_view text, const std::s
     {
         Reader root(document);
         if (!read_format(root, {kRequirementFormat})) return document.diagnostics();
-        requirement = read_tables(root, makers);
+        requirement = read_requirement_tables(root, makers);
     }
     check_requirement(document, requirement, catalogue);
     check_preference(document, requirement, catalogue);

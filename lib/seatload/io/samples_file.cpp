@@ -19,11 +19,11 @@ namespace {
 
 using inspection::Kind;
 
-constexpr Span kPieces{1.0, 1'000'000.0, false, "1 to 1000000"};
+constexpr Span kSampledPieces{1.0, 1'000'000.0, false, "1 to 1000000"};
 constexpr std::size_t kMostRows = 10'000;
 
 /// Samples as they are being read, and where they stand.
-struct Draft {
+struct SamplesDraft {
     SamplesFile file;
     std::vector<SampleColumn> columns;
     std::vector<Position> places;  ///< of the pieces
@@ -47,7 +47,7 @@ namespace {
 
 void read_lot(Reader& table, inspection::Samples& samples) {
     samples.name = table.need<std::string>("name", "\"first delivery\"");
-    samples.lot_size = table.need<int>("pieces", "20", kPieces);
+    samples.lot_size = table.need<int>("pieces", "20", kSampledPieces);
     table.set("maker", samples.maker);
     table.set("number", samples.number);
     table.set("revision", samples.revision);
@@ -70,10 +70,11 @@ void read_plan(Reader& table, const inspection::SamplingTables& tables, inspecti
     const bool is_known = std::any_of(tables.aql.begin(), tables.aql.end(),
                                       [&](double limit) { return std::abs(limit - choice.aql) < 1e-9; });
     if (!is_known && table.has("aql"))
-        table.error("aql", "no plan has this AQL", "those of ISO 2859-1 are, in per cent: " + listed(tables.aql));
+        table.error("aql", "not-a-choice"_id, "no plan has this AQL",
+                    "those of ISO 2859-1 are, in per cent: " + listed(tables.aql));
     for (const std::string_view key : {"level", "severity", "aql"})
         if (choice.every_piece && table.has(key))
-            table.error(key, "this is for sampling, and every piece is inspected", "take it out");
+            table.error(key, "no-effect"_id, "this is for sampling, and every piece is inspected", "take it out");
     samples.plan = choice;
 }
 
@@ -84,17 +85,20 @@ std::optional<double> find_doubt(Reader& table, Kind kind) {
     return Form<Q>::numbers(doubt->width).front();
 }
 
-void read_readings_of_bench(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, Draft& draft) {
+void read_readings_of_bench(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open,
+                            SamplesDraft& draft) {
     const auto name = table.find<std::string>("readings");
     if (!name) return;
     const std::string path = path_beside(table.document().file_name(), *name);
     if (path.empty()) {
-        table.error("readings", "the readings lie in the folder of this file, or below it", "write the name alone");
+        table.error("readings", "bad-file-name"_id, "the readings lie in the folder of this file, or below it",
+                    "write the name alone");
         return;
     }
     const Result<std::string> text = open(path);
     if (!text) {
-        table.error("readings", "\"" + *name + "\": " + text.error().front().message, text.error().front().hint);
+        table.error("readings", text.error().front().id, "\"" + *name + "\": " + text.error().front().message,
+                    text.error().front().hint);
         return;
     }
     auto session = read_readings(*text, path, catalogue, open);
@@ -104,7 +108,7 @@ void read_readings_of_bench(Reader& table, const wire::Catalogue& catalogue, con
     draft.file.bench_file = *name;
 }
 
-void read_uncertainty(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, Draft& draft) {
+void read_uncertainty(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, SamplesDraft& draft) {
     for (const Kind kind : inspection::kKinds) {
         const auto doubt = inspection::measure(kind) == inspection::Measure::force ? find_doubt<Force>(table, kind)
                            : inspection::measure(kind) == inspection::Measure::length
@@ -121,9 +125,9 @@ Position place_in(const Node* list, std::size_t index, Position otherwise) {
     return members != nullptr && index < members->size() ? (*members)[index].at : otherwise;
 }
 
-void read_rows(Reader& table, Draft& draft) {
-    const Complain complain = [&](Position at, std::string message, std::string hint) {
-        table.document().error(at, "pieces: " + std::move(message), std::move(hint));
+void read_rows(Reader& table, SamplesDraft& draft) {
+    const Complain complain = [&](Position at, DiagnosticId id, std::string message, std::string hint) {
+        table.document().error(at, id, "pieces: " + std::move(message), std::move(hint));
     };
     if (!table.has("columns")) table.missing("columns", "[\"piece\", \"seated_load\"]");
     std::vector<std::pair<std::string, Position>> names;
@@ -137,8 +141,9 @@ void read_rows(Reader& table, Draft& draft) {
     draft.columns = *columns;
     for (RowReader& row : rows) {
         if (row.size() != columns->size()) {
-            row.complain("this row has " + std::to_string(row.size()) + (row.size() == 1 ? " cell" : " cells") +
-                         ", there are " + std::to_string(columns->size()) + " columns");
+            row.complain("row-length"_id, "this row has " + std::to_string(row.size()) +
+                                              (row.size() == 1 ? " cell" : " cells") + ", there are " +
+                                              std::to_string(columns->size()) + " columns");
             continue;
         }
         std::vector<Node> cells;
@@ -148,28 +153,29 @@ void read_rows(Reader& table, Draft& draft) {
     }
 }
 
-void read_csv(Reader& table, const FileOpener& open, Draft& draft) {
+void read_csv(Reader& table, const FileOpener& open, SamplesDraft& draft) {
     const auto name = table.find<std::string>("table");
     if (!name) return;
     const std::string path = path_beside(table.document().file_name(), *name);
     if (path.empty()) {
-        table.error("table", "a table lies in the folder of this file, or below it",
+        table.error("table", "bad-file-name"_id, "a table lies in the folder of this file, or below it",
                     "write its name alone, of plain letters and digits: \"lot_1.csv\"");
         return;
     }
     const Result<std::string> text = open(path);
     if (!text) {
-        table.error("table", "\"" + *name + "\": " + text.error().front().message, text.error().front().hint);
+        table.error("table", text.error().front().id, "\"" + *name + "\": " + text.error().front().message,
+                    text.error().front().hint);
         return;
     }
     draft.csv = std::make_shared<CsvText>(*text, path);
     draft.samples().pieces = csv_pieces(*draft.csv, draft.columns, draft.places);
 }
 
-void read_pieces(Reader& table, const FileOpener& open, Draft& draft) {
+void read_pieces(Reader& table, const FileOpener& open, SamplesDraft& draft) {
     if (table.has("rows") && table.has("table")) {
-        table.document().contradiction(table.at("table"), "the pieces are given twice", "keep one of the two",
-                                       table.at("rows"), "rows stand here");
+        table.document().contradiction(table.at("table"), "given-twice"_id, "the pieces are given twice",
+                                       "keep one of the two", table.at("rows"), "rows stand here");
         for (const std::string_view key : {"rows", "columns", "table"}) table.allow(key);
         return;
     }
@@ -185,31 +191,32 @@ void read_pieces(Reader& table, const FileOpener& open, Draft& draft) {
 }
 
 /// Complains where a piece stands.
-void complain_of(Document& document, const Draft& draft, std::size_t piece, const std::string& message,
-                 const std::string& hint) {
+void complain_of(Document& document, const SamplesDraft& draft, std::size_t piece, DiagnosticId id,
+                 const std::string& message, const std::string& hint) {
     if (draft.csv)
-        draft.csv->error(draft.places[piece], message, hint);
+        draft.csv->error(draft.places[piece], id, message, hint);
     else
-        document.error(draft.places[piece], message, hint);
+        document.error(draft.places[piece], id, message, hint);
 }
 
-void expect_names(Document& document, Draft& draft) {
+void expect_names(Document& document, SamplesDraft& draft) {
     std::set<std::string> met;
     const auto& pieces = draft.samples().pieces;
     for (std::size_t i = 0; i < pieces.size(); ++i)
         if (pieces[i].name.empty())
-            complain_of(document, draft, i, "this piece has no name", "number the pieces as they were measured");
+            complain_of(document, draft, i, "empty"_id, "this piece has no name",
+                        "number the pieces as they were measured");
         else if (!met.insert(pieces[i].name).second)
-            complain_of(document, draft, i, "a piece \"" + pieces[i].name + "\" stands here a second time",
-                        "each piece has one row");
+            complain_of(document, draft, i, "name-taken"_id,
+                        "a piece \"" + pieces[i].name + "\" stands here a second time", "each piece has one row");
 }
 
-bool has_column(const Draft& draft, SampleColumn::Use use) {
+bool has_column(const SamplesDraft& draft, SampleColumn::Use use) {
     return std::any_of(draft.columns.begin(), draft.columns.end(), [&](const SampleColumn& c) { return c.use == use; });
 }
 
 /// A value is worth nothing when nobody says how well it is known.
-void expect_uncertainties(Document& document, Draft& draft) {
+void expect_uncertainties(Document& document, SamplesDraft& draft) {
     for (const SampleColumn& column : draft.columns) {
         if (column.use != SampleColumn::Use::value && column.use != SampleColumn::Use::shown) continue;
         const bool is_load = inspection::measure(column.kind) == inspection::Measure::force;
@@ -220,7 +227,7 @@ void expect_uncertainties(Document& document, Draft& draft) {
         const std::string example = is_load                                                          ? "\"±0.05 N\""
                                     : inspection::measure(column.kind) == inspection::Measure::count ? "0.05"
                                                                                                      : "\"±0.02 mm\"";
-        document.error(document.at("uncertainty"),
+        document.error(document.at("uncertainty"), "no-uncertainty"_id,
                        "nothing says how well " + std::string(key(column.kind)) + " was measured",
                        "under [uncertainty] state " + std::string(key(column.kind)) + " = " + example + " (U, k = 2)" +
                            (is_load ? ", or readings = \"...\" of the bench" : ""));
@@ -228,22 +235,25 @@ void expect_uncertainties(Document& document, Draft& draft) {
     }
 }
 
-void expect_sense(Document& document, Draft& draft) {
+void expect_sense(Document& document, SamplesDraft& draft) {
     const inspection::Samples& samples = draft.samples();
     if (samples.lot_size >= 1 && samples.pieces.size() > static_cast<std::size_t>(samples.lot_size))
-        document.error(document.at("lot.pieces"),
+        document.error(document.at("lot.pieces"), "contradiction"_id,
                        "there are more pieces measured than the lot has: " + std::to_string(samples.pieces.size()));
-    if (samples.pieces.size() > kMostRows) document.error(document.at("pieces"), "there are more pieces than 10000");
+    if (samples.pieces.size() > kMostRows)
+        document.error(document.at("pieces"), "readings-too-many"_id, "there are more pieces than 10000");
     if (has_column(draft, SampleColumn::Use::after) && samples.treatment.empty())
-        document.error(document.at("after"), "there are values measured again, and nothing says after what",
+        document.error(document.at("after"), "one-of-a-pair"_id,
+                       "there are values measured again, and nothing says after what",
                        "add [after] and below it for example treatment = \"heat\"");
     if (has_column(draft, SampleColumn::Use::shown) && document.find("uncertainty.readings") == nullptr)
-        document.error(document.at("uncertainty"), "what a scale shows says nothing without its bench",
+        document.error(document.at("uncertainty"), "no-uncertainty"_id,
+                       "what a scale shows says nothing without its bench",
                        "under [uncertainty] name the readings of the bench: readings = \"...\"");
 }
 
-void read_tables(Reader& root, const inspection::SamplingTables& tables, const wire::Catalogue& catalogue,
-                 const FileOpener& open, Draft& draft) {
+void read_samples_tables(Reader& root, const inspection::SamplingTables& tables, const wire::Catalogue& catalogue,
+                         const FileOpener& open, SamplesDraft& draft) {
     if (!root.has("format")) root.missing("format", quoted_text(kSamplesFormat));
     if (!read_format(root, {kSamplesFormat})) return;
     if (auto table = root.need_table("lot", "name = \"first delivery\"")) read_lot(*table, draft.samples());
@@ -256,7 +266,8 @@ void read_tables(Reader& root, const inspection::SamplingTables& tables, const w
     if (auto table = root.need_table("pieces", "table = \"lot_1.csv\"")) read_pieces(*table, open, draft);
     const bool has_rows = !root.document().has_error() && !(draft.csv && draft.csv->has_error());
     if (has_rows && draft.samples().pieces.empty())
-        root.document().error(root.document().at("pieces"), "no piece was measured", "a row for each piece is wanted");
+        root.document().error(root.document().at("pieces"), "nothing-measured"_id, "no piece was measured",
+                              "a row for each piece is wanted");
     if (has_rows) expect_names(root.document(), draft);
     if (!draft.columns.empty()) expect_uncertainties(root.document(), draft);
     if (!draft.columns.empty()) expect_sense(root.document(), draft);
@@ -269,10 +280,10 @@ Result<SamplesFile> read_samples(std::string_view text, const std::string& file_
                                  const FileOpener& open) {
     Document document(text, file_name);
     if (!document.is_readable()) return document.diagnostics();
-    Draft draft;
+    SamplesDraft draft;
     {
         Reader root(document);
-        read_tables(root, tables, catalogue, open, draft);
+        read_samples_tables(root, tables, catalogue, open, draft);
     }
     Diagnostics complaints = document.diagnostics();
     complaints.insert(complaints.end(), draft.of_readings.begin(), draft.of_readings.end());

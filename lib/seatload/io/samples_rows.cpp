@@ -25,24 +25,25 @@ bool is_empty(const Node& cell) {
 std::string name_of(const Node& cell, const Complain& complain) {
     if (const auto* text = std::get_if<std::string>(&cell.value)) return std::string(trim(*text));
     if (const auto* number = std::get_if<std::int64_t>(&cell.value)) return std::to_string(*number);
-    complain(cell.at, "piece: a name or a number is wanted, this is " + std::string(kind_of(cell)), "");
+    complain(cell.at, "wrong-kind"_id, "piece: a name or a number is wanted, this is " + std::string(kind_of(cell)),
+             "");
     return {};
 }
 
 void put_value(const SampleColumn& column, const Node& cell, inspection::Values& values, const Complain& complain) {
     units::Parsed<double> read = read_measured(cell, column.kind);
     if (!read.value) {
-        complain(cell.at, column.name + ": " + read.problem.message, read.problem.hint);
+        complain(cell.at, read.problem.id, column.name + ": " + read.problem.message, read.problem.hint);
         return;
     }
-    if (*read.value < 0.0) complain(cell.at, column.name + ": must be zero or more", "");
+    if (*read.value < 0.0) complain(cell.at, "out-of-span"_id, column.name + ": must be zero or more", "");
     values[column.kind] = *read.value;
 }
 
 void put_shown(const SampleColumn& column, const Node& cell, inspection::Piece& piece, const Complain& complain) {
     auto read = Form<bench::ScaleReading>::read(cell);
     if (!read.value)
-        complain(cell.at, column.name + ": " + read.problem.message, read.problem.hint);
+        complain(cell.at, read.problem.id, column.name + ": " + read.problem.message, read.problem.hint);
     else
         piece.shown[column.kind] = *read.value;
 }
@@ -60,17 +61,19 @@ bool unit_is_right(const CsvCell& cell, SampleColumn& column, const std::string&
     const std::string example =
         column.name + " [" + (column.use == Use::shown ? "g" : std::string(inspection::unit(column.kind))) + "]";
     if (unit.empty()) {
-        complain(cell.at, "the column \"" + column.name + "\" has no unit", "write \"" + example + '"');
+        complain(cell.at, "column-without-unit"_id, "the column \"" + column.name + "\" has no unit",
+                 "write \"" + example + '"');
         return false;
     }
     column.unit = unit;
     if (column.use == Use::shown) {
         const auto read = Form<bench::ScaleReading>::read({cell.at, "1 " + unit});
-        if (!read.value) complain(cell.at, column.name + ": " + read.problem.message, "write \"" + example + '"');
+        if (!read.value)
+            complain(cell.at, read.problem.id, column.name + ": " + read.problem.message, "write \"" + example + '"');
         return read.value.has_value();
     }
     const auto problem = problem_of_unit(column.kind, unit, cell.at);
-    if (problem) complain(cell.at, column.name + ": " + problem->message, "write \"" + example + '"');
+    if (problem) complain(cell.at, problem->id, column.name + ": " + problem->message, "write \"" + example + '"');
     return !problem;
 }
 
@@ -84,7 +87,7 @@ std::optional<Node> node_of(const CsvCell& cell, const SampleColumn& column, con
         if (column.has_unit()) return Node{cell.at, cell.text + ' ' + column.unit};
         return Node{cell.at, value};
     }
-    complain(cell.at, column.name + ": no plain number",
+    complain(cell.at, "not-a-number"_id, column.name + ": no plain number",
              fault == std::errc{} && *stop == ',' ? "numbers are written with a decimal point"
                                                   : "the unit stands in the heading alone, the number here");
     return std::nullopt;
@@ -92,7 +95,7 @@ std::optional<Node> node_of(const CsvCell& cell, const SampleColumn& column, con
 
 std::optional<std::vector<SampleColumn>> csv_columns(const CsvRow& heading, const Complain& complain) {
     if (heading.size() == 1 && heading.front().text.find_first_of(";\t") != std::string::npos) {
-        complain(heading.front().at, "the cells are parted by semicolons or tabs, commas are wanted",
+        complain(heading.front().at, "not-commas"_id, "the cells are parted by semicolons or tabs, commas are wanted",
                  "save the table as CSV with commas between cells and a decimal point in numbers");
         return std::nullopt;
     }
@@ -115,10 +118,12 @@ std::optional<std::vector<SampleColumn>> sample_columns(const std::vector<std::p
     bool right = true;
     for (const auto& [name, place] : names) {
         const auto column = sample_column(name);
-        if (!column) complain(place, "unknown column \"" + name + '"', sample_column_hint(name));
+        if (!column) complain(place, "unknown-column"_id, "unknown column \"" + name + '"', sample_column_hint(name));
         const bool twice =
             column && column->use != Use::remark && std::find(columns.begin(), columns.end(), *column) != columns.end();
-        if (twice) complain(place, "the column \"" + name + "\" stands here a second time", "keep one of the two");
+        if (twice)
+            complain(place, "column-twice"_id, "the column \"" + name + "\" stands here a second time",
+                     "keep one of the two");
         right = right && column && !twice;
         columns.push_back(column.value_or(SampleColumn{}));
     }
@@ -126,9 +131,10 @@ std::optional<std::vector<SampleColumn>> sample_columns(const std::vector<std::p
     const auto has = [&](Use use) {
         return std::any_of(columns.begin(), columns.end(), [&](const SampleColumn& c) { return c.use == use; });
     };
-    if (!has(Use::name)) complain(at, "a column \"piece\" is wanted: a name or number for each", "");
+    if (!has(Use::name))
+        complain(at, "column-missing"_id, "a column \"piece\" is wanted: a name or number for each", "");
     if (!has(Use::value) && !has(Use::shown))
-        complain(at, "a column with something measured is wanted", sample_column_hint(""));
+        complain(at, "column-missing"_id, "a column with something measured is wanted", sample_column_hint(""));
     if (!has(Use::name) || (!has(Use::value) && !has(Use::shown))) return std::nullopt;
     return columns;
 }
@@ -150,12 +156,12 @@ inspection::Piece piece_of(const std::vector<SampleColumn>& columns, const std::
 std::vector<inspection::Piece> csv_pieces(CsvText& csv, std::vector<SampleColumn>& columns,
                                           std::vector<Position>& places) {
     std::vector<inspection::Piece> pieces;
-    const Complain complain = [&](Position at, std::string message, std::string hint) {
-        csv.error(at, std::move(message), std::move(hint));
+    const Complain complain = [&](Position at, DiagnosticId id, std::string message, std::string hint) {
+        csv.error(at, id, std::move(message), std::move(hint));
     };
     if (!csv.is_readable()) return pieces;
     if (csv.rows().empty()) {
-        csv.error({1, 1}, "the table is empty", std::string(kHeadingExample));
+        csv.error({1, 1}, "empty"_id, "the table is empty", std::string(kHeadingExample));
         return pieces;
     }
     const auto found = csv_columns(csv.rows().front(), complain);
@@ -164,7 +170,7 @@ std::vector<inspection::Piece> csv_pieces(CsvText& csv, std::vector<SampleColumn
     for (std::size_t r = 1; r < csv.rows().size(); ++r) {
         const CsvRow& row = csv.rows()[r];
         if (row.size() != columns.size()) {
-            csv.error(row.front().at,
+            csv.error(row.front().at, "row-length"_id,
                       "this row has " + std::to_string(row.size()) + (row.size() == 1 ? " cell" : " cells") +
                           ", the heading has " + std::to_string(columns.size()),
                       "a cell that is left empty still needs its comma; numbers have a decimal point");

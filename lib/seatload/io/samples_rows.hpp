@@ -14,7 +14,7 @@
 namespace seatload::io {
 
 /// Takes a complaint of something at a place.
-using Complain = std::function<void(Position, std::string message, std::string hint)>;
+using Complain = std::function<void(Position, DiagnosticId id, std::string message, std::string hint)>;
 
 /// The columns of samples by their names; nothing when one is unknown or stands twice, or when none says the piece or
 /// a value (then complained of).

@@ -47,7 +47,8 @@ std::vector<double> read_aql(Reader& root) {
     for (const std::string_view word : words_of(text)) {
         const auto limit = number_of<double>(word);
         if (!limit || (!all.empty() && *limit <= all.back()))
-            root.error("aql", "numbers are wanted that rise, this is \"" + std::string(word) + '"');
+            root.error("aql", "bad-sampling-table"_id,
+                       "numbers are wanted that rise, this is \"" + std::string(word) + '"');
         else
             all.push_back(*limit);
     }
@@ -59,7 +60,8 @@ inspection::LetterRow read_letters(RowReader& row) {
     read.from = row.need<int>(0, "lot size", kPositive);
     const std::string text = row.need<std::string>(1, "letters");
     const auto words = words_of(text);
-    if (words.size() != inspection::kLevels) row.complain("a letter for each of seven levels is wanted");
+    if (words.size() != inspection::kLevels)
+        row.complain("bad-sampling-table"_id, "a letter for each of seven levels is wanted");
     for (std::size_t i = 0; i < std::min(words.size(), inspection::kLevels); ++i) read.letters[i] = words[i].front();
     row.expect_at_most(2);
     return read;
@@ -73,10 +75,10 @@ PlanRow read_plans(RowReader& row, std::size_t columns) {
     const std::string text = row.need<std::string>(2, "cells");
     for (const std::string_view word : words_of(text)) {
         const auto cell = cell_of(word);
-        if (!cell) row.complain("\"" + std::string(word) + "\" is no plan and no arrow");
+        if (!cell) row.complain("bad-sampling-table"_id, "\"" + std::string(word) + "\" is no plan and no arrow");
         read.cells.push_back(cell.value_or(PlanCell{}));
     }
-    if (read.cells.size() != columns) row.complain("there must be a cell for each AQL");
+    if (read.cells.size() != columns) row.complain("bad-sampling-table"_id, "there must be a cell for each AQL");
     row.expect_at_most(3);
     return read;
 }
@@ -87,7 +89,8 @@ void expect_ends(Reader& table, const inspection::PlanTable& plans, std::size_t 
         for (bool has_plan = false; row != end; ++row) {
             const PlanCell::Kind kind = row->cells[column].kind;
             if (kind == arrow && !has_plan)
-                table.error("rows", std::string("an arrow of letter ") + row->letter + " leads nowhere");
+                table.error("rows", "bad-sampling-table"_id,
+                            std::string("an arrow of letter ") + row->letter + " leads nowhere");
             has_plan = has_plan || kind == PlanCell::Kind::plan;
         }
     };

@@ -30,9 +30,10 @@ Position SourceText::position_of_byte(std::size_t offset) const {
             static_cast<unsigned>(1 + length_in_code_points(before.substr(line_start)))};
 }
 
-Diagnostic SourceText::error(Position at, std::string message, std::string hint) const {
+Diagnostic SourceText::error(Position at, DiagnosticId id, std::string message, std::string hint) const {
     Diagnostic d;
     d.place = place(at);
+    d.id = id;
     d.message = std::move(message);
     d.hint = std::move(hint);
     d.source_line = shown_line(at.line);

@@ -27,7 +27,7 @@ class SourceText {
     Position position_of_byte(std::size_t offset) const;
 
     /// An error at a position, with the line that stands there.
-    Diagnostic error(Position at, std::string message, std::string hint = {}) const;
+    Diagnostic error(Position at, DiagnosticId id, std::string message, std::string hint = {}) const;
 
   private:
     std::string_view text_;

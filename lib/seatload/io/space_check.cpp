@@ -11,14 +11,15 @@ bool is_read(Length length) { return length > 0.0 * mm; }
 void check_heights(Document& document, const demand::Space& space) {
     if (!is_read(space.seated_height) || !is_read(space.full_travel_height)) return;
     if (space.seated_height > space.full_travel_height) return;
-    document.contradiction(document.at("space.seated_height"), "the seated height is not above the full-travel height",
+    document.contradiction(document.at("space.seated_height"), "heights-exchanged"_id,
+                           "the seated height is not above the full-travel height",
                            "a compression spring gets shorter on its travel; are the two exchanged?",
                            document.at("space.full_travel_height"), "the full-travel height");
 }
 
 void check_rod(Document& document, const demand::Space& space) {
     if (!space.bore || !space.rod || space.rod->largest < space.bore->smallest) return;
-    document.contradiction(document.at("space.rod"), "the rod does not pass through the bore",
+    document.contradiction(document.at("space.rod"), "rod-too-thick"_id, "the rod does not pass through the bore",
                            "the spring needs room between the two", document.at("space.bore"), "the bore");
 }
 
@@ -33,7 +34,8 @@ std::optional<Length> travel_of(const demand::Space& space) {
 void check_free_length(Document& document, const demand::Space& space, std::string_view path,
                        const std::optional<demand::LengthRange>& range) {
     if (!is_read(space.seated_height) || !range || range->largest > space.seated_height) return;
-    document.contradiction(document.at(path), "a free length not above the seated height leaves no load at the seat",
+    document.contradiction(document.at(path), "no-load-at-seat"_id,
+                           "a free length not above the seated height leaves no load at the seat",
                            "the free spring must be longer than " + units::exact(space.seated_height),
                            document.at("space.seated_height"), "the seated height");
 }

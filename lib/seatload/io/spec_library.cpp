@@ -30,8 +30,8 @@ std::optional<std::string> position_of(const std::string& name) {
     return stem;
 }
 
-Diagnostic stranger(const std::filesystem::path& path, const std::string& why) {
-    Diagnostic d = error_in(path.string(), why, "move it out of the library");
+Diagnostic stranger(const std::filesystem::path& path, DiagnosticId id, const std::string& why) {
+    Diagnostic d = error_in(path.string(), id, why, "move it out of the library");
     d.severity = Severity::warning;
     return d;
 }
@@ -49,11 +49,12 @@ Diagnostics list_engine(const Folder& engine, const std::string& name, std::vect
             found.push_back({name, *position});
         } else if (entry.kind == Folder::Kind::folder) {
             if (!engine.has(entry.name + std::string(kEnding)))
-                said.push_back(stranger(engine.path() / entry.name, "a folder beside no spec"));
+                said.push_back(
+                    stranger(engine.path() / entry.name, "stranger-in-library"_id, "a folder beside no spec"));
         } else {
-            said.push_back(stranger(engine.path() / entry.name, entry.kind == Folder::Kind::other
-                                                                    ? "a link or special file; links are not followed"
-                                                                    : "no spec by its name"));
+            said.push_back(stranger(engine.path() / entry.name, "stranger-in-library"_id,
+                                    entry.kind == Folder::Kind::other ? "a link or special file; links are not followed"
+                                                                      : "no spec by its name"));
         }
     }
     return said;
@@ -79,7 +80,8 @@ void read_beside(const Folder& engine, const wire::Catalogue& wires, record::She
     const std::string latest = shelf.revisions.empty() ? "" : earlier_file(shelf.revisions.front().index());
     for (const Folder::Entry& entry : *entries) {
         if (entry.kind != Folder::Kind::file)
-            shelf.wrong.push_back(stranger(beside->path() / entry.name, "a link, a folder or a special file"));
+            shelf.wrong.push_back(
+                stranger(beside->path() / entry.name, "stranger-in-library"_id, "a link, a folder or a special file"));
         else if (!is_earlier_file(entry.name))
             shelf.beside.push_back(entry.name);
         else if (entry.name != latest)
@@ -128,7 +130,8 @@ Result<std::vector<record::Address>> SpecLibrary::addresses() const {
         if (entry.kind == Folder::Kind::file) continue;  // a README, a licence: no engine's
         const auto engine = root_.inside(entry.name);
         if (entry.kind == Folder::Kind::other || !engine)
-            said.push_back(stranger(root_.path() / entry.name, "a link or special file; links are not followed"));
+            said.push_back(stranger(root_.path() / entry.name, "stranger-in-library"_id,
+                                    "a link or special file; links are not followed"));
         else
             add(said, list_engine(*engine, entry.name, found));
     }

@@ -15,9 +15,10 @@ void check_order(Document& document, Position shorter_at, std::string_view short
                  const std::optional<Length>& shorter, Position longer_at, std::string_view longer_name,
                  const std::optional<Length>& longer) {
     if (!shorter || !longer || *longer <= 0.0 * mm || *shorter < *longer) return;
-    document.contradiction(
-        shorter_at, "the " + std::string(shorter_name) + " is not below the " + std::string(longer_name),
-        "a compression spring gets shorter as it is loaded", longer_at, "the " + std::string(longer_name));
+    document.contradiction(shorter_at, "heights-exchanged"_id,
+                           "the " + std::string(shorter_name) + " is not below the " + std::string(longer_name),
+                           "a compression spring gets shorter as it is loaded", longer_at,
+                           "the " + std::string(longer_name));
 }
 
 void read_heights(Reader& root, std::string_view table, std::string_view seated, std::string_view full_travel,
@@ -37,7 +38,7 @@ void read_heights(Reader& root, std::string_view table, std::string_view seated,
                     document.at("spring.free_length"), "free length", file.spring.free_length);
 }
 
-record::SpringFile read_tables(Reader& root, const wire::Catalogue& catalogue, bool& is_spec) {
+record::SpringFile read_spring_tables(Reader& root, const wire::Catalogue& catalogue, bool& is_spec) {
     record::SpringFile file;
     const auto format = read_format(root, {kSpringFormat, kSpecFormat});
     if (!format) return file;
@@ -74,7 +75,7 @@ Result<record::SpringFile> read_spring(std::string_view text, const std::string&
     bool is_spec = false;
     {
         Reader root(document);
-        file = read_tables(root, catalogue, is_spec);
+        file = read_spring_tables(root, catalogue, is_spec);
     }
     if (document.has_error()) return document.diagnostics();
     if (is_spec) {

@@ -12,7 +12,7 @@
 namespace seatload::io {
 namespace {
 
-constexpr Span kCoils{0.0, 10000.0, true, "more than 0 and at most 10000"};
+constexpr Span kCoilRange{0.0, 10000.0, true, "more than 0 and at most 10000"};
 constexpr std::array<std::string_view, 3> kDiameters{"mean_diameter", "outside_diameter", "inside_diameter"};
 
 // The keys of [spring] stand in two field tables, between which the writer puts the coil diameter; readers take it in
@@ -26,7 +26,7 @@ void visit_wire(Fields& f, Table& table) {
 
 template <class Fields, class Spring>
 void visit_coils(Fields& f, Spring& spring) {
-    f.needed("total_coils", "8.5", spring.total_coils, kCoils, "nt");
+    f.needed("total_coils", "8.5", spring.total_coils, kCoilRange, "nt");
     f.needed("free_length", "\"24 mm\"", spring.free_length, kSize, "L0");
     f.needed("ends", "\"closed and ground\"", spring.ends, kAny, "");
     f.field("hand", spring.hand, kAny, "which way it winds");
@@ -38,8 +38,9 @@ void expect_one_diameter(Reader& reader) {
     for (const std::string_view key : kDiameters) {
         if (!reader.has(key)) continue;
         if (!first.empty())
-            reader.document().contradiction(reader.at(key), "the coil diameter is given twice", "keep one of the two",
-                                            reader.at(first), std::string(first) + " stands here");
+            reader.document().contradiction(reader.at(key), "given-twice"_id, "the coil diameter is given twice",
+                                            "keep one of the two", reader.at(first),
+                                            std::string(first) + " stands here");
         first = key;
     }
     if (first.empty()) reader.missing("mean_diameter", "\"6.20 mm\" (or outside_diameter, or inside_diameter)");
@@ -56,7 +57,7 @@ void read_coil_diameter(Reader& reader, spring::Spring& spring) {
     if (d <= 0.0 * mm || (D > d)) return;
     for (const std::string_view key : {kDiameters[0], kDiameters[1]})
         if (reader.has(key) && reader.find<Length>(key))
-            reader.document().contradiction(reader.at(key), "no coil of this wire can be so small",
+            reader.document().contradiction(reader.at(key), "wire-too-thick"_id, "no coil of this wire can be so small",
                                             "the mean diameter must be larger than the wire",
                                             reader.at("wire_diameter"), "the wire");
 }
@@ -73,7 +74,7 @@ void check_wire(Reader& reader, SpringTable& table, const wire::Catalogue& catal
     if (grade == nullptr) {
         std::vector<std::string> own_ids;
         if (table.own_grade) own_ids.push_back(table.own_grade->id);
-        reader.error("wire", "unknown wire grade \"" + table.wire_grade + "\"",
+        reader.error("wire", "unknown-grade"_id, "unknown wire grade \"" + table.wire_grade + "\"",
                      unknown_grade_hint(table.wire_grade, own_ids, catalogue));
         return;
     }
@@ -81,7 +82,7 @@ void check_wire(Reader& reader, SpringTable& table, const wire::Catalogue& catal
     const Length d = table.spring.wire_diameter;
     if (d <= 0.0 * mm || wire::strength_at(*grade, d)) return;
     const wire::DiameterRange range = wire::strength_range(*grade);
-    reader.error("wire_diameter", grade->id + " has no strength for wire of " + units::shown_wire(d),
+    reader.error("wire_diameter", "no-strength"_id, grade->id + " has no strength for wire of " + units::shown_wire(d),
                  "its strengths are known from " + units::shown_wire(range.smallest) + " to " +
                      units::shown_wire(range.largest) + " and are never extrapolated");
 }

@@ -22,9 +22,9 @@ tolerance::DiameterRow read_row(RowReader& row) {
 
 void expect_rising(Document& document, Position at, const tolerance::Tables& tables,
                    const tolerance::DiameterRow& next) {
-    if (next.up_to <= next.over) document.error(at, "the upper size is not above the lower");
+    if (next.up_to <= next.over) document.error(at, "rows-not-rising"_id, "the upper size is not above the lower");
     if (!tables.diameter.empty() && tables.diameter.back().up_to != next.over)
-        document.error(at, "the row does not begin where the one before ends");
+        document.error(at, "rows-not-rising"_id, "the row does not begin where the one before ends");
 }
 
 }  // namespace

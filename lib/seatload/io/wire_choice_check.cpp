@@ -54,7 +54,7 @@ void check_grades(Document& document, const demand::WireChoice& choice, const wi
     for (const Node& member : members(document, "wire.grades")) {
         const auto* id = std::get_if<std::string>(&member.value);
         if (id != nullptr && find_grade(choice, catalogue, *id) == nullptr)
-            document.error(member.at, "unknown wire grade \"" + *id + "\"",
+            document.error(member.at, "unknown-grade"_id, "unknown wire grade \"" + *id + "\"",
                            unknown_grade_hint(*id, own_ids, catalogue));
     }
 }
@@ -65,7 +65,8 @@ void check_own(Document& document, const demand::WireChoice& choice, const wire:
     for (std::size_t i = 0; i < std::min(tables.size(), choice.own_grades.size()); ++i) {
         const std::string& id = choice.own_grades[i].id;
         if (catalogue.find(id) != nullptr || std::find(taken.begin(), taken.end(), lower(id)) != taken.end())
-            document.error(tables[i].at, "the wire id \"" + id + "\" is taken", "give your own wire another id");
+            document.error(tables[i].at, "name-taken"_id, "the wire id \"" + id + "\" is taken",
+                           "give your own wire another id");
         taken.push_back(lower(id));
     }
 }
@@ -73,7 +74,8 @@ void check_own(Document& document, const demand::WireChoice& choice, const wire:
 void check_series(Document& document, const demand::WireChoice& choice, const wire::Catalogue& catalogue) {
     if (catalogue.find_series(choice.series) != nullptr || document.find("wire.series") == nullptr) return;
     const std::vector<std::string> ids = catalogue.series_ids();
-    document.error(document.at("wire.series"), "unknown series of stock sizes \"" + choice.series + "\"",
+    document.error(document.at("wire.series"), "unknown-series"_id,
+                   "unknown series of stock sizes \"" + choice.series + "\"",
                    did_you_mean(choice.series, ids) + " known: " + join(ids, ", "));
 }
 
@@ -86,7 +88,8 @@ void check_diameters(Document& document, const std::vector<const wire::Grade*>& 
             return wire::strength_at(*grade, *diameter).has_value();
         });
         if (!has_strength)
-            document.error(member.at, "no allowed grade has a strength for wire of " + units::shown_wire(*diameter),
+            document.error(member.at, "no-strength"_id,
+                           "no allowed grade has a strength for wire of " + units::shown_wire(*diameter),
                            ranges_hint(grades));
     }
 }
@@ -111,10 +114,10 @@ void check_bore(Document& document, const demand::Requirement& requirement,
                                 " side by side";
     const std::string hint = "is the bore right? allow thinner wire otherwise";
     if (document.find("wire.diameters") != nullptr)
-        document.contradiction(document.at("space.bore"), message, hint, document.at("wire.diameters"),
-                               "the wire allowed");
+        document.contradiction(document.at("space.bore"), "wire-too-thick"_id, message, hint,
+                               document.at("wire.diameters"), "the wire allowed");
     else
-        document.error(document.at("space.bore"), message, hint);
+        document.error(document.at("space.bore"), "wire-too-thick"_id, message, hint);
 }
 
 }  // namespace

@@ -24,8 +24,9 @@ void lay_over(Reader& file, std::string_view key, std::string_view name_key, std
         const std::string name = lower(name_of(thing));
         const auto same = [&](const auto& entry) { return entry.first == name; };
         if (const auto first = std::find_if(seen.begin(), seen.end(), same); first != seen.end() && !name.empty())
-            table.document().contradiction(table.at(name_key), "\"" + name_of(thing) + "\" is described twice",
-                                           "keep one of the two", first->second, "first described here");
+            table.document().contradiction(table.at(name_key), "given-twice"_id,
+                                           "\"" + name_of(thing) + "\" is described twice", "keep one of the two",
+                                           first->second, "first described here");
         seen.emplace_back(name, table.at(name_key));
         const auto known =
             std::find_if(things.begin(), things.end(), [&](const Thing& t) { return lower(name_of(t)) == name; });
@@ -40,7 +41,7 @@ void lay_over(Reader& file, std::string_view key, std::string_view name_key, std
 bool is_other_kind(Reader& file) {
     const auto format = file.has("format_version") ? std::nullopt : file.find<std::string>("format");
     if (!format) return false;
-    file.error("format", "this is a file of the kind \"" + *format + "\"",
+    file.error("format", "wrong-kind-of-file"_id, "this is a file of the kind \"" + *format + "\"",
                "wanted here is a wire file, which begins with format_version = " + std::to_string(kFormatVersion));
     file.allow_all();
     return true;
@@ -49,11 +50,12 @@ bool is_other_kind(Reader& file) {
 void read_head(Reader& file) {
     if (!file.has("format_version")) file.missing("format_version", std::to_string(kFormatVersion));
     if (const auto version = file.find<int>("format_version"); version && *version != kFormatVersion)
-        file.error("format_version", "this program reads version " + std::to_string(kFormatVersion) + " of wire files");
+        file.error("format_version", "format-of-another-version"_id,
+                   "this program reads version " + std::to_string(kFormatVersion) + " of wire files");
     for (const std::string_view key : {"description", "source", "date"}) file.find<std::string>(key);
 }
 
-void read_tables(Reader& file, wire::Catalogue& catalogue) {
+void read_wire_tables(Reader& file, wire::Catalogue& catalogue) {
     const auto id = [](const auto& thing) { return thing.id; };
     const auto material = [](const auto& row) { return row.material; };
     lay_over(file, "entry", "key", catalogue.sources, read_source, [](const wire::Source& s) { return s.key; });
@@ -73,7 +75,7 @@ Result<wire::Catalogue> read_wire_file(std::string_view text, const std::string&
         Reader file(document);
         if (is_other_kind(file)) return document.diagnostics();
         read_head(file);
-        read_tables(file, onto);
+        read_wire_tables(file, onto);
         for (Reader& table : file.tables("holding")) onto.holdings.push_back(read_holding(table, onto));
     }
     if (document.has_error()) return document.diagnostics();

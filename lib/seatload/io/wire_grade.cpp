@@ -68,7 +68,7 @@ wire::StrengthRow read_row(RowReader& row, Document& document) {
     result.evidence = row.find<wire::Evidence>(3, "evidence").value_or(wire::Evidence::given);
     row.expect_at_most(4);
     if (result.maximum && in_mpa(result.minimum) > 0.0 && *result.maximum < result.minimum)
-        document.error(row.at(), "the minimum strength is above the maximum",
+        document.error(row.at(), "upside-down"_id, "the minimum strength is above the maximum",
                        "write the row as [diameter, minimum, maximum, evidence]");
     return result;
 }
@@ -80,18 +80,19 @@ wire::Strength read_table(Reader& table) {
         const wire::StrengthRow next = read_row(row, table.document());
         const bool both_read = !result.rows.empty() && in_mm(next.diameter) > 0.0;
         if (both_read && next.diameter <= result.rows.back().diameter)
-            table.document().error(row.at(), "the rows must rise in diameter, each size once; this one follows " +
-                                                 units::shown_wire(result.rows.back().diameter));
+            table.document().error(row.at(), "rows-not-rising"_id,
+                                   "the rows must rise in diameter, each size once; this one follows " +
+                                       units::shown_wire(result.rows.back().diameter));
         result.rows.push_back(next);
     }
     if (result.rows.empty()) {
-        table.error("rows", "a strength table needs at least one row",
+        table.error("rows", "too-few-rows"_id, "a strength table needs at least one row",
                     "write for example rows = [[\"0.80 mm\", \"2050 MPa\", \"2300 MPa\"]]");
         return result;
     }
     result.smallest = result.rows.front().diameter;
     if (table.set("smallest", result.smallest, kWireDiameter) && result.smallest > result.rows.front().diameter)
-        table.error("smallest", "must not be larger than the first row's diameter");
+        table.error("smallest", "upside-down"_id, "must not be larger than the first row's diameter");
     return result;
 }
 
@@ -102,10 +103,10 @@ struct Range {
 
 Range read_range(Reader& table, const units::Band<Length>& band) {
     if (!band.at_least || !band.at_most || band.single) {
-        table.error("range", "needs both ends", "write for example range = \"0.10 mm .. 6.5 mm\"");
+        table.error("range", "bad-range"_id, "needs both ends", "write for example range = \"0.10 mm .. 6.5 mm\"");
         return {};
     }
-    if (*band.at_least > *band.at_most) table.error("range", "the first end must be the smaller");
+    if (*band.at_least > *band.at_most) table.error("range", "upside-down"_id, "the first end must be the smaller");
     return {*band.at_least, *band.at_most};
 }
 
@@ -140,11 +141,11 @@ std::vector<wire::ModuliRow> read_moduli_rows(Reader& table) {
                                    row.need<Stress>(2, "Young's modulus", kModulus)};
         row.expect_at_most(3);
         if (!rows.empty() && in_mm(next.up_to) > 0.0 && next.up_to <= rows.back().up_to)
-            table.document().error(row.at(), "the rows must rise in diameter");
+            table.document().error(row.at(), "rows-not-rising"_id, "the rows must rise in diameter");
         rows.push_back(next);
     }
     if (rows.empty() || rows.back().up_to != kNoLimit)
-        table.error("moduli", "the last row must hold for all larger sizes",
+        table.error("moduli", "too-few-rows"_id, "the last row must hold for all larger sizes",
                     "begin it with \"over\": [\"over\", \"80.0 GPa\", \"193 GPa\"]");
     return rows;
 }
@@ -159,7 +160,7 @@ std::vector<wire::ModuliRow> read_moduli(Reader& table) {
                         table.need<Stress>("young_modulus", "\"206000 MPa\"", kModulus)});
     for (const wire::ModuliRow& row : rows)
         if (in_mpa(row.young) > 0.0 && row.shear >= row.young)
-            table.error(table.has("moduli") ? "moduli" : "shear_modulus",
+            table.error(table.has("moduli") ? "moduli" : "shear_modulus", "moduli-exchanged"_id,
                         "the shear modulus must be below Young's modulus", "are the two exchanged?");
     return rows;
 }
@@ -185,7 +186,7 @@ const Thing* named(Reader& table, std::string_view key, const std::string& name,
     }
     std::string hint = did_you_mean(name, names);
     if (hint.empty()) hint = "known here: " + join(names, "; ");
-    table.error(key, "nothing has the name \"" + name + "\"", std::move(hint));
+    table.error(key, "unknown-name"_id, "nothing has the name \"" + name + "\"", std::move(hint));
     return nullptr;
 }
 
@@ -231,7 +232,7 @@ wire::Strength read_strength(Reader& table) {
 wire::Grade read_grade(Reader& table, const wire::Catalogue& known) {
     wire::Grade grade;
     grade.id = table.need<std::string>("id", "\"our-wire\"");
-    if (table.has("id") && trim(grade.id).empty()) table.error("id", "must not be empty");
+    if (table.has("id") && trim(grade.id).empty()) table.error("id", "empty"_id, "must not be empty");
     table.set("standard", grade.standard);
     table.set("designation", grade.designation);
     table.set("supplied_as", grade.supplied_as);

@@ -63,12 +63,14 @@ std::vector<wire::StockSize> read_sizes(Reader& table, wire::Evidence evidence) 
     std::vector<wire::StockSize> sizes;
     for (const ListedSize& listed : table.list<ListedSize>("sizes", kPositive)) {
         if (!sizes.empty() && listed.size.diameter <= sizes.back().diameter)
-            table.error("sizes", "must rise; " + listed.size.name + " follows " + sizes.back().name);
+            table.error("sizes", "rows-not-rising"_id,
+                        "must rise; " + listed.size.name + " follows " + sizes.back().name);
         sizes.push_back(listed.size);
         sizes.back().evidence = evidence;
     }
     if (sizes.empty())
-        table.error("sizes", "a series needs at least one size", "write for example sizes = [\"0.80 mm\"]");
+        table.error("sizes", "too-few-rows"_id, "a series needs at least one size",
+                    "write for example sizes = [\"0.80 mm\"]");
     return sizes;
 }
 
@@ -82,7 +84,8 @@ void expect_strengths(Reader& table, const wire::Grade& grade, const std::vector
         return;
     for (const Length& diameter : diameters)
         if (!wire::strength_at(grade, diameter))
-            table.error("diameters", units::shown_wire(diameter) + " is outside the strengths known of " + grade.id,
+            table.error("diameters", "no-strength"_id,
+                        units::shown_wire(diameter) + " is outside the strengths known of " + grade.id,
                         "they go " + range_text(wire::strength_range(grade)) + " and are not extrapolated");
 }
 
@@ -99,13 +102,13 @@ wire::ToleranceTable read_tolerance_table(Reader& table) {
         row.expect_at_most(3);
         const bool both_read = !result.rows.empty() && in_mm(next.up_to) > 0.0 && in_mm(next.plus_minus) > 0.0;
         if (both_read && next.up_to <= result.rows.back().up_to)
-            table.document().error(row.at(), "the rows must rise in diameter, each size once");
+            table.document().error(row.at(), "rows-not-rising"_id, "the rows must rise in diameter, each size once");
         if (both_read && next.plus_minus < result.rows.back().plus_minus)
-            table.document().error(row.at(), "the tolerance must not fall with the diameter");
+            table.document().error(row.at(), "rows-not-rising"_id, "the tolerance must not fall with the diameter");
         result.rows.push_back(next);
     }
     if (result.rows.empty())
-        table.error("rows", "a tolerance table needs at least one row",
+        table.error("rows", "too-few-rows"_id, "a tolerance table needs at least one row",
                     "write for example rows = [[\"1.00 mm\", \"0.015 mm\"]]");
     return result;
 }
@@ -121,11 +124,12 @@ wire::LoadLossGuide read_load_loss(Reader& table) {
         const auto share = row.need<ShareOrDash>(1, "share", kShare);
         row.expect_at_most(2);
         if (at <= (guide.points.empty() ? Celsius{20.0} : guide.points.back().first))
-            table.document().error(row.at(), "the points must rise in temperature, from above 20 °C");
+            table.document().error(row.at(), "rows-not-rising"_id,
+                                   "the points must rise in temperature, from above 20 °C");
         guide.points.emplace_back(at, share.share);
     }
     if (guide.points.empty())
-        table.error("points", "guidance needs at least one point",
+        table.error("points", "too-few-rows"_id, "guidance needs at least one point",
                     "write for example points = [[\"120 °C\", \"5 %\"]]");
     return guide;
 }
@@ -152,7 +156,7 @@ wire::StockSeries read_series(Reader& table) {
         const auto size = std::find_if(series.sizes.begin(), series.sizes.end(),
                                        [&](const wire::StockSize& s) { return s.diameter == recalled; });
         if (size == series.sizes.end())
-            table.error("from_memory", units::shown_wire(recalled) + " is not among the sizes");
+            table.error("from_memory", "unknown-name"_id, units::shown_wire(recalled) + " is not among the sizes");
         else
             size->evidence = wire::Evidence::memory;
     }
@@ -170,15 +174,16 @@ wire::StockHolding read_holding(Reader& table, const wire::Catalogue& known) {
     if (!table.has("diameters"))
         table.missing("diameters", "[\"0.70 mm\", \"0.80 mm\"]");
     else if (holding.diameters.empty() && !table.document().has_error())
-        table.error("diameters", "a holding needs at least one diameter");
+        table.error("diameters", "too-few-rows"_id, "a holding needs at least one diameter");
     std::vector<Length> rising = holding.diameters;
     std::sort(rising.begin(), rising.end());
     if (const auto twice = std::adjacent_find(rising.begin(), rising.end()); twice != rising.end())
-        table.error("diameters", units::shown_wire(*twice) + " is listed twice");
+        table.error("diameters", "named-twice"_id, units::shown_wire(*twice) + " is listed twice");
     if (!table.has("grade")) return holding;
     const wire::Grade* grade = known.find(holding.grade);
     if (grade == nullptr)
-        table.error("grade", "no wire grade is called \"" + holding.grade + "\"", known.suggestion(holding.grade));
+        table.error("grade", "unknown-grade"_id, "no wire grade is called \"" + holding.grade + "\"",
+                    known.suggestion(holding.grade));
     else
         expect_strengths(table, *grade, holding.diameters);
     return holding;

@@ -14,7 +14,7 @@ namespace seatload::io {
 namespace {
 
 /// A phrase with where it stands.
-struct Placed {
+struct PlacedPhrase {
     std::string key;
     std::string words;
     Position key_at;
@@ -29,8 +29,8 @@ std::vector<std::string> keys(const record::PhraseBook& book) {
 
 /// The phrases of all tables, "table.key", in the order of the file. What is no text goes into the book as it is
 /// complained of, so that it is not called missing as well.
-std::vector<Placed> collect(Document& document, record::PhraseBook& book) {
-    std::vector<Placed> out;
+std::vector<PlacedPhrase> collect(Document& document, record::PhraseBook& book) {
+    std::vector<PlacedPhrase> out;
     for (const Entry& section : std::get<Table>(document.root().value)) {
         const Table* phrases = std::get_if<Table>(&section.node.value);
         if (phrases == nullptr) continue;
@@ -41,7 +41,7 @@ std::vector<Placed> collect(Document& document, record::PhraseBook& book) {
                 out.push_back({key, *words, entry.at, entry.node.at});
                 continue;
             }
-            document.error(entry.node.at,
+            document.error(entry.node.at, "wrong-kind"_id,
                            key + ": text in quotes is wanted, this is " + std::string(kind_of(entry.node)));
             book.phrases.emplace(key, "");
         }
@@ -52,16 +52,20 @@ std::vector<Placed> collect(Document& document, record::PhraseBook& book) {
 constexpr std::string_view kDecimalMark = "number.decimal_mark";
 
 /// What a phrase must not be like, whatever the language.
-void check_words(Document& document, const Placed& phrase) {
-    if (trim(phrase.words).empty()) document.error(phrase.at, phrase.key + ": the phrase is empty");
+void check_words(Document& document, const PlacedPhrase& phrase) {
+    if (trim(phrase.words).empty()) document.error(phrase.at, "empty"_id, phrase.key + ": the phrase is empty");
     if (phrase.key == kDecimalMark && phrase.words != "." && phrase.words != ",")
-        document.error(phrase.at, phrase.key + ": the decimal mark is a point or a comma", "write \".\" or \",\"");
+        document.error(phrase.at, "wording-phrase"_id, phrase.key + ": the decimal mark is a point or a comma",
+                       "write \".\" or \",\"");
     const auto open = std::count(phrase.words.begin(), phrase.words.end(), '{');
     const auto closed = std::count(phrase.words.begin(), phrase.words.end(), '}');
-    if (open != closed) document.error(phrase.at, phrase.key + ": a brace is left open", "a blank is written {name}");
+    if (open != closed)
+        document.error(phrase.at, "wording-blanks"_id, phrase.key + ": a brace is left open",
+                       "a blank is written {name}");
     const bool has_control = std::any_of(phrase.words.begin(), phrase.words.end(),
                                          [](char c) { return static_cast<unsigned char>(c) < 0x20; });
-    if (has_control) document.error(phrase.at, phrase.key + ": a phrase is one line, without tabs");
+    if (has_control)
+        document.error(phrase.at, "wording-phrase"_id, phrase.key + ": a phrase is one line, without tabs");
 }
 
 std::string in_braces(const std::vector<std::string>& names) {
@@ -70,23 +74,24 @@ std::string in_braces(const std::vector<std::string>& names) {
     return out.empty() ? "none" : out;
 }
 
-void check_against(Document& document, const Placed& phrase, const record::PhraseBook& model) {
+void check_against(Document& document, const PlacedPhrase& phrase, const record::PhraseBook& model) {
     const auto found = model.phrases.find(phrase.key);
     if (found == model.phrases.end()) {
-        document.error(phrase.key_at, phrase.key + ": no paper has this phrase",
+        document.error(phrase.key_at, "wording-phrase"_id, phrase.key + ": no paper has this phrase",
                        std::string(trim(did_you_mean(phrase.key, keys(model)))));
         return;
     }
     const auto wanted = blanks(found->second);
     if (blanks(phrase.words) != wanted)
-        document.error(phrase.at, phrase.key + ": the blanks are not those of the English phrase",
+        document.error(phrase.at, "wording-blanks"_id, phrase.key + ": the blanks are not those of the English phrase",
                        fmt::format("wanted: {}, in any order; English: \"{}\"", in_braces(wanted), found->second));
 }
 
 void check_complete(Document& document, const record::PhraseBook& book, const record::PhraseBook& model) {
     for (const auto& [key, words] : model.phrases)
         if (book.phrases.find(key) == book.phrases.end())
-            document.error(document.at(key), key + ": missing", fmt::format("English: \"{}\"", words));
+            document.error(document.at(key), "wording-phrase"_id, key + ": missing",
+                           fmt::format("English: \"{}\"", words));
 }
 
 /// ISO 639-1 codes are two lower-case letters.
@@ -101,7 +106,8 @@ void read_head(Document& document, record::PhraseBook& book) {
     if (!read_format(root, {kWordingFormat})) return;
     book.language = root.need<std::string>("language", "\"en\"");
     if (root.has("language") && !is_language(book.language))
-        root.error("language", "a language is two small letters (ISO 639-1)", "for example \"en\", \"de\", \"it\"");
+        root.error("language", "not-a-language"_id, "a language is two small letters (ISO 639-1)",
+                   "for example \"en\", \"de\", \"it\"");
 }
 
 Result<record::PhraseBook> read(std::string_view text, const std::string& file_name, const record::PhraseBook* model) {
@@ -110,7 +116,7 @@ Result<record::PhraseBook> read(std::string_view text, const std::string& file_n
     record::PhraseBook book;
     read_head(document, book);
     if (document.has_error()) return document.diagnostics();
-    for (const Placed& phrase : collect(document, book)) {
+    for (const PlacedPhrase& phrase : collect(document, book)) {
         check_words(document, phrase);
         if (model != nullptr) check_against(document, phrase, *model);
         book.phrases.emplace(phrase.key, phrase.words);

@@ -22,7 +22,8 @@ units::Parsed<std::size_t> find_word(const Node& node, std::span<const std::stri
     std::string hint = did_you_mean(*text, words);
     if (!hint.empty()) hint += ' ';
     return {std::nullopt,
-            {'"' + *text + "\" is not one of the words known here", hint + "one of: " + choices(words), 0}};
+            {"not-a-choice"_id, '"' + *text + "\" is not one of the words known here",
+             hint + "one of: " + choices(words), 0}};
 }
 
 }  // namespace seatload::io

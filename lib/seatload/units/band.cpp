@@ -42,7 +42,8 @@ Parsed<double> tolerance(const Dimension& dimension, double nominal, std::string
         trim(piece).ends_with('%') ? parse_in(dimension_of<Share>(), piece) : parse_in(dimension, piece);
     if (!width.value) return width;
     if (trim(piece).ends_with('%')) *width.value *= nominal < 0.0 ? -nominal : nominal;
-    if (*width.value < 0.0) return {std::nullopt, {"a tolerance is a positive number", "leave the sign out", 0}};
+    if (*width.value < 0.0)
+        return {std::nullopt, {"negative-tolerance"_id, "a tolerance is a positive number", "leave the sign out", 0}};
     return width;
 }
 

@@ -103,23 +103,27 @@ Problem wrong_unit(const Dimension& wanted, std::string_view number, std::string
     problem.offset = offset;
     const Dimension* found = dimension_with(unit);
     if (&wanted == &dimension_of<Force>() && !force_for_mass(unit).empty()) {
+        problem.id = "mass-for-force"_id;
         problem.message = "\"" + std::string(unit) + "\" is a mass, a force is wanted";
         problem.hint = "the pull of that mass under standard gravity is written \"" + std::string(number) + " " +
                        force_for_mass(unit) + "\"";
         return problem;
     }
     if (&wanted == &dimension_of<Viscosity>() && (unit == "cSt" || unit == "mm2/s")) {
+        problem.id = "kinematic-viscosity"_id;
         problem.message = "\"" + std::string(unit) + "\" is a kinematic viscosity, a dynamic viscosity is wanted";
         problem.hint = "times the density in g/cm3 it is mPa s: of an oil of 0.88 g/cm3, 100 cSt are \"88 mPa s\"";
         return problem;
     }
     if (found != nullptr) {
+        problem.id = "wrong-dimension"_id;
         problem.message = "\"" + std::string(unit) + "\" is " + std::string(found->article_and_name) + ", " +
                           std::string(wanted.article_and_name) + " is wanted";
         problem.hint = example_hint(wanted);
         return problem;
     }
     const std::vector<std::string> names = unit_names(wanted);
+    problem.id = "unknown-unit"_id;
     problem.message = "unknown unit \"" + std::string(unit) + "\"";
     problem.hint = did_you_mean(unit, names);
     for (const std::string& name : names)
@@ -129,8 +133,8 @@ Problem wrong_unit(const Dimension& wanted, std::string_view number, std::string
     return problem;
 }
 
-Parsed<double> failed(std::string message, std::string hint, std::size_t offset) {
-    return {std::nullopt, {std::move(message), std::move(hint), offset}};
+Parsed<double> failed(DiagnosticId id, std::string message, std::string hint, std::size_t offset) {
+    return {std::nullopt, {id, std::move(message), std::move(hint), offset}};
 }
 
 }  // namespace
@@ -138,30 +142,34 @@ Parsed<double> failed(std::string message, std::string hint, std::size_t offset)
 Parsed<double> parse_in(const Dimension& dimension, std::string_view text) {
     Scanner scanner(text);
     const std::size_t start = scanner.at();
-    if (scanner.rest().empty()) return failed("empty text", example_hint(dimension), 0);
+    if (scanner.rest().empty()) return failed("empty"_id, "empty text", example_hint(dimension), 0);
     auto value = scanner.number();
-    if (!value) return failed("no number where one should start", example_hint(dimension), scanner.offset());
+    if (!value)
+        return failed("not-a-number"_id, "no number where one should start", example_hint(dimension), scanner.offset());
     if (scanner.next_is(',')) {
         std::string mended(trim(text));
         mended[mended.find(',')] = '.';
-        return failed("decimal comma", "write a decimal point: \"" + mended + "\"", scanner.offset());
+        return failed("decimal-comma"_id, "decimal comma", "write a decimal point: \"" + mended + "\"",
+                      scanner.offset());
     }
     const std::size_t after_number = scanner.offset();
     if (!read_fraction(scanner, *value))
-        return failed("not a fraction", "a fraction is written \"1/4 in\" or \"1 1/2 in\"", after_number);
-    if (!std::isfinite(*value)) return failed("the number is too large or too small to be held", "", 0);
+        return failed("not-a-fraction"_id, "not a fraction", "a fraction is written \"1/4 in\" or \"1 1/2 in\"",
+                      after_number);
+    if (!std::isfinite(*value))
+        return failed("number-too-large"_id, "the number is too large or too small to be held", "", 0);
     const std::string_view number = trim(text.substr(start, scanner.at() - start));
     scanner.skip_blanks();
     const std::string_view unit = trim(scanner.rest());
     if (unit.empty())
         return failed(
-            "the number has no unit",
+            "bare-number"_id, "the number has no unit",
             "write for example \"" + std::string(number) + " " + std::string(dimension.units.front().name) + "\"",
             after_number);
     for (const UnitSize& known : dimension.units)
         if (known.name == unit) {
             const double base = *value * known.numerator / known.denominator + known.offset;
-            if (!std::isfinite(base)) return failed("the number is too large to be held", "", 0);
+            if (!std::isfinite(base)) return failed("number-too-large"_id, "the number is too large to be held", "", 0);
             return {base, {}};
         }
     return {std::nullopt, wrong_unit(dimension, number, unit, scanner.offset())};

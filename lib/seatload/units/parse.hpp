@@ -5,12 +5,14 @@
 #include <string>
 #include <string_view>
 
+#include <seatload/core/diagnostic.hpp>
 #include <seatload/units/dimension.hpp>
 
 namespace seatload::units {
 
 /// Why a text is not the quantity wanted, and what to write instead.
 struct Problem {
+    DiagnosticId id;
     std::string message;
     std::string hint;
     std::size_t offset = 0;  ///< code points from the start of the text to the offending place
