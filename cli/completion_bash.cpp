@@ -9,7 +9,8 @@ namespace {
 // in bash, so that --paper=a4 comes as three.
 constexpr const char* kBashFunctions = R"bash(# The kind of what is wanted, its words, and the word as far as typed.
 _seatload_offer() {
-    local kind=$1 words=$2 typed=$3 ending file
+    local kind=$1 words=$2 typed=$3 ending file hidden=''
+    [[ $typed ]] || hidden='.*'
     COMPREPLY=()
     case $kind in
         words)
@@ -18,7 +19,7 @@ _seatload_offer() {
             ;;
         folder)
             compopt -o filenames 2>/dev/null
-            mapfile -t COMPREPLY < <(compgen -d -- "$typed")
+            mapfile -t COMPREPLY < <(compgen -d -X "$hidden" -- "$typed")
             ;;
         kept)
             for file in "$_seatload_library"/*/*.toml; do
@@ -33,7 +34,7 @@ _seatload_offer() {
             for ending in $words; do
                 mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -f -X "!*$ending" -- "$typed")
             done
-            mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -d -- "$typed")
+            mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -d -X "$hidden" -- "$typed")
             ((${#COMPREPLY[@]})) || mapfile -t COMPREPLY < <(compgen -f -- "$typed")
             ;;
     esac

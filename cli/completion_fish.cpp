@@ -64,7 +64,7 @@ std::string fish_offer(const Choices& choices) {
     for (const std::string& word : choices.words) words += (words.empty() ? "" : " ") + word;
     switch (choices.kind) {
         case Choices::Kind::file:
-            return words.empty() ? " -F" : " -a '(__fish_complete_suffix " + words + ")'";
+            return words.empty() ? " -r -F" : " -a '(__fish_complete_suffix " + words + ")'";
         case Choices::Kind::folder:
             return " -a '(__fish_complete_directories)'";
         case Choices::Kind::words:
@@ -81,7 +81,10 @@ std::string fish_option_line(const CommandWords& words, const OptionEntry& optio
     std::string line = "complete -c seatload " + fish_condition(words.path);
     for (const std::string& name : option.names)
         line += name.starts_with("--") ? " -l " + name.substr(2) : " -s " + name.substr(1);
-    if (!option.value.empty()) line += " -x" + fish_offer(choices_of(words.path, option));
+    if (!option.value.empty()) {
+        const std::string offer = fish_offer(choices_of(words.path, option));
+        line += (offer.starts_with(" -r") ? "" : " -x") + offer;
+    }
     return line + " -d " + fish_quoted(option.about) + '\n';
 }
 

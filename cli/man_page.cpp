@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cli/man_page.hpp>
 
+#include <cctype>
 #include <cstdio>
 
 #include <seatload/core/assert.hpp>
@@ -114,6 +115,7 @@ std::string examples_section(const ManText& text) {
                           '\n';
     for (const ManExample& example : text.examples) {
         std::string about(example.about);
+        about.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(about.front())));
         if (example.exit_code != 0) about += " (exit status " + std::to_string(example.exit_code) + ')';
         section += ".PP\n" + roff(about) + ":\n.PP\n.RS 4\n.EX\n" + roff(example.line) + "\n.EE\n.RE\n";
     }
@@ -128,7 +130,7 @@ std::string see_also(const CommandEntry& program, const ManText& text) {
     if (text.command.empty())
         for (const CommandEntry& command : program.commands) pages.push_back(man_name(command.name));
     for (std::size_t i = 0; i < pages.size(); ++i)
-        section += ".BR " + roff(pages[i]) + " (1)" + (i + 1 < pages.size() ? " ," : "") + '\n';
+        section += ".BR \\%" + roff(pages[i]) + " (1)" + (i + 1 < pages.size() ? " ," : "") + '\n';
     return section;
 }
 

@@ -22,6 +22,7 @@ ManText program_page() {
         {{"<prefix>/share/seatload/templates/", "requirements, readings, plungers, lots and replies to start from"},
          {"<prefix>/share/seatload/specs/", "a library of kept specs, invented, to look at"},
          {"<prefix>/share/seatload/schema/", "JSON Schemas of the files, for editors that complete and check TOML"},
+         {"<prefix>/share/seatload/schema/output/", "JSON Schemas of what --json writes"},
          {"<prefix>/share/doc/seatload/", "README, manual and licences"}},
         {{"seatload size templates/ahead_latch.toml", "find the springs for a requirement, and write the papers"},
          {"seatload help size", "the help of a command"},
