@@ -153,9 +153,11 @@ Result<std::vector<Paper>> papers_of(const InspectOptions& options, const Inspec
 }
 
 /// Where the record of the lot belongs.
-std::string what_next(const std::vector<Paper>& papers, inspection::Verdict verdict, int width) {
+std::string what_next(const std::string& spec, const std::vector<Paper>& papers, inspection::Verdict verdict,
+                      int width) {
     const std::string& record = papers.back().path.string();
-    const std::string keep = "`seatload specs evidence SPEC --lot " + record + "` keeps it with a spec of the library";
+    const std::string keep =
+        "`seatload specs evidence " + spec + " --lot " + record + "` keeps it with a spec of the library";
     if (verdict != inspection::Verdict::accept) return next_text(keep + '.', width);
     return next_text(keep + "; `seatload specs approve`, with the same, approves one on trial by it.", width);
 }
@@ -186,7 +188,7 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     const InspectView view{options.samples, graded->spec, sha256, inspected->lot, inspected->forecast};
     out << (options.json ? inspect_json(view).dump(2) + '\n' : inspect_text(view, options.width));
     if (!options.json && !papers.empty())
-        out << written_text(papers) << what_next(papers, inspected->lot.verdict, options.width);
+        out << written_text(papers) << what_next(options.spec, papers, inspected->lot.verdict, options.width);
     return inspected->lot.verdict == inspection::Verdict::accept ? kDone : kNothingFits;
 }
 

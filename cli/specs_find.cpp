@@ -20,17 +20,17 @@ constexpr int kWideEnough = 100;     // columns, for sizes beside the loads
 constexpr std::size_t kNearest = 3;  // shown when nothing fits
 
 /// A stored spring held against what is looked for.
-struct Judged {
+struct JudgedSpec {
     const record::Shelf* shelf;
     const record::KeptRevision* revision;
     record::FoundSpring found;
 };
 
 /// Those the plain words leave, judged, in the order of the library.
-std::vector<Judged> judge_all(const std::vector<record::Shelf>& shelves, const record::Sought& sought,
-                              const SpecsFilter& filter, const std::optional<record::State>& state,
-                              const References& references, unsigned threads) {
-    std::vector<Judged> all;
+std::vector<JudgedSpec> judge_all(const std::vector<record::Shelf>& shelves, const record::Sought& sought,
+                                  const SpecsFilter& filter, const std::optional<record::State>& state,
+                                  const References& references, unsigned threads) {
+    std::vector<JudgedSpec> all;
     for (const record::Shelf& shelf : shelves)
         for (const record::KeptRevision& revision : shelf.revisions) {
             const bool withdrawn = revision.state == record::State::withdrawn && !filter.all && !state;
@@ -48,7 +48,7 @@ std::vector<Judged> judge_all(const std::vector<record::Shelf>& shelves, const r
     return all;
 }
 
-std::string table_text(const std::vector<Judged>& fitting, const record::Sought& sought, int width) {
+std::string table_text(const std::vector<JudgedSpec>& fitting, const record::Sought& sought, int width) {
     using enum TextTable::Align;
     const std::size_t loads = sought.requirement ? 2 : sought.loads.size();
     const bool wide = width >= kWideEnough || loads == 0;
@@ -67,7 +67,7 @@ std::string table_text(const std::vector<Judged>& fitting, const record::Sought&
     }
     TextTable table(columns);
     table.add(head);
-    for (const Judged& j : fitting) {
+    for (const JudgedSpec& j : fitting) {
         const record::Spec& spec = j.revision->kept.spec;
         std::vector<std::string> row{j.shelf->address.text(), j.revision->index(), std::string(word(j.revision->state)),
                                      fixed(in_mm(spec.spring.wire_diameter), 2)};
@@ -83,14 +83,14 @@ std::string table_text(const std::vector<Judged>& fitting, const record::Sought&
 }
 
 /// The springs that miss by least, with what they miss by.
-std::string nearest_text(std::vector<Judged> missing, int width) {
-    std::stable_sort(missing.begin(), missing.end(), [](const Judged& a, const Judged& b) {
+std::string nearest_text(std::vector<JudgedSpec> missing, int width) {
+    std::stable_sort(missing.begin(), missing.end(), [](const JudgedSpec& a, const JudgedSpec& b) {
         if (a.found.misses.size() != b.found.misses.size()) return a.found.misses.size() < b.found.misses.size();
         return a.found.shortfall < b.found.shortfall;
     });
     if (missing.size() > kNearest) missing.erase(missing.begin() + kNearest, missing.end());
     std::string text = "The nearest miss it by\n";
-    for (const Judged& j : missing) {
+    for (const JudgedSpec& j : missing) {
         text += "  " + j.shelf->address.text() + ", revision " + j.revision->index() + '\n';
         for (const std::string& miss : j.found.misses) text += wrapped("    - ", miss, width, 6);
         for (const std::string& remark : j.found.remarks) text += wrapped("    - ", remark, width, 6);
@@ -98,7 +98,7 @@ std::string nearest_text(std::vector<Judged> missing, int width) {
     return text;
 }
 
-std::string result_text(const std::vector<Judged>& all, const std::vector<Judged>& fitting,
+std::string result_text(const std::vector<JudgedSpec>& all, const std::vector<JudgedSpec>& fitting,
                         const record::Sought& sought, const SpecsOptions& options) {
     std::string wanted = sought_words(options.find);
     if (wanted.starts_with("in ") || wanted.starts_with("over ")) wanted.front() -= 'a' - 'A';
@@ -108,16 +108,16 @@ std::string result_text(const std::vector<Judged>& all, const std::vector<Judged
                                options.width, 2);
     if (!fitting.empty()) {
         text += table_text(fitting, sought, options.width);
-        return text +
-               wrapped("Next: ", "seatload specs show " + fitting.front().shelf->address.text(), options.width, 2);
+        return text + wrapped("Next: ", "`seatload specs show " + fitting.front().shelf->address.text() + '`',
+                              options.width, 2);
     }
     if (!all.empty()) text += nearest_text(all, options.width);
     return text + wrapped("Next: ", "`seatload size REQUIREMENT` finds one to be wound.", options.width, 2);
 }
 
-nlohmann::ordered_json judged_json(const std::vector<Judged>& all) {
+nlohmann::ordered_json judged_json(const std::vector<JudgedSpec>& all) {
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
-    for (const Judged& j : all) {
+    for (const JudgedSpec& j : all) {
         nlohmann::ordered_json json = revision_json(*j.shelf, *j.revision);
         json["fits"] = j.found.fits;
         json["misses"] = j.found.misses;
@@ -139,9 +139,10 @@ int run_specs_find(const SpecsOptions& options, const References& references, st
     Diagnostics said;
     const auto shelves = load_shelves(*library, options, references.wires, true, said);
     if (!shelves) return refuse(shelves.error(), err);
-    const std::vector<Judged> all = judge_all(*shelves, *sought, options.filter, *state, references, options.threads);
-    std::vector<Judged> fitting;
-    for (const Judged& j : all)
+    const std::vector<JudgedSpec> all =
+        judge_all(*shelves, *sought, options.filter, *state, references, options.threads);
+    std::vector<JudgedSpec> fitting;
+    for (const JudgedSpec& j : all)
         if (j.found.fits) fitting.push_back(j);
     if (options.json)
         out << judged_json(all).dump(2) << '\n';

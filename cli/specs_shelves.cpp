@@ -160,13 +160,13 @@ std::string next_command(const record::Shelf& shelf, const record::KeptRevision&
     const std::string address = shelf.address.text();
     switch (revision.state) {
         case State::draft:
-            return "seatload specs trial " + address + " --by NAME --date DATE";
+            return "`seatload specs trial " + address + " --by NAME --date DATE`";
         case State::trial:
-            return "seatload specs approve " + address + " --lot FILE --by NAME --date DATE";
+            return "`seatload specs approve " + address + " --lot FILE --by NAME --date DATE`";
         case State::approved:
-            return "seatload specs order " + address;
+            return "`seatload specs order " + address + '`';
         case State::withdrawn:
-            return "seatload specs revise " + address + " --with FILE --reason WORDS --by NAME --date DATE";
+            return "`seatload specs revise " + address + " --with FILE --reason WORDS --by NAME --date DATE`";
         case State::superseded:
             break;
     }

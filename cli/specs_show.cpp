@@ -113,7 +113,7 @@ std::string revisions_text(const record::Shelf& shelf) {
 
 std::string next_words(const OnShelf& on, int width) {
     if (on.revision().kept.is_altered())
-        return "\n" + wrapped("Next: ", "seatload specs verify " + on.shelf.address.text(), width, 2);
+        return "\n" + wrapped("Next: ", "`seatload specs verify " + on.shelf.address.text() + '`', width, 2);
     const std::string next = next_command(on.shelf, on.revision());
     if (on.revision().state == record::State::superseded)
         return "\n" +

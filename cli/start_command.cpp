@@ -21,34 +21,34 @@ namespace {
 namespace fs = std::filesystem;
 
 /// A kind of file that a user writes by hand.
-struct Kind {
+struct StartKind {
     std::string_view name;   ///< below templates/start/
     std::string_view about;  ///< what it holds
     std::string_view next;   ///< what is done with it, FILE standing for its name
 };
 
 constexpr std::array kKinds{
-    Kind{"requirement", "what a new spring must do, and the room for it",
-         "`seatload size FILE` finds every spring that fits and writes the papers"},
-    Kind{"readings", "old springs, pressed on a scale",
-         "`seatload bench FILE` tells what each spring carries, and how sure that is"},
-    Kind{"plunger", "a plunger that oil pushes off its seat",
-         "`seatload budget FILE` works out what loads its spring may have"},
-    Kind{"spring", "a spring that exists, or one thought of",
-         "`seatload check FILE` tells its rate, loads and stresses, and with -r REQUIREMENT whether it will do"},
-    Kind{"reply", "what a maker answered to an enquiry",
-         "`seatload reply FILE` lists it; `seatload quotes ENQUIRY FILE` judges it"},
-    Kind{"samples", "what was measured of a lot that came",
-         "`seatload inspect SPEC FILE` says whether the lot is good"},
-    Kind{"maker", "what a spring maker can and cannot wind",
-         "`seatload size REQUIREMENT --maker-file FILE` keeps to it"},
-    Kind{"wire", "wire of your own, or what a maker holds",
-         "`seatload wire --wire-file FILE` lists it; `seatload size` takes the same option"},
+    StartKind{"requirement", "what a new spring must do, and the room for it",
+              "`seatload size FILE` finds every spring that fits and writes the papers"},
+    StartKind{"readings", "old springs, pressed on a scale",
+              "`seatload bench FILE` tells what each spring carries, and how sure that is"},
+    StartKind{"plunger", "a plunger that oil pushes off its seat",
+              "`seatload budget FILE` works out what loads its spring may have"},
+    StartKind{"spring", "a spring that exists, or one thought of",
+              "`seatload check FILE` tells its rate, loads and stresses, and with -r REQUIREMENT whether it will do"},
+    StartKind{"reply", "what a maker answered to an enquiry",
+              "`seatload reply FILE` lists it; `seatload quotes ENQUIRY FILE` judges it"},
+    StartKind{"samples", "what was measured of a lot that came",
+              "`seatload inspect SPEC FILE` says whether the lot is good"},
+    StartKind{"maker", "what a spring maker can and cannot wind",
+              "`seatload size REQUIREMENT --maker-file FILE` keeps to it"},
+    StartKind{"wire", "wire of your own, or what a maker holds",
+              "`seatload wire --wire-file FILE` lists it; `seatload size` takes the same option"},
 };
 
 int list_kinds(const StartOptions& options, std::ostream& out) {
     out << "Files to fill in, with remarks on what to measure and how:\n";
-    for (const Kind& kind : kKinds) out << "  " << padded(std::string(kind.name), 13) << kind.about << '\n';
+    for (const StartKind& kind : kKinds) out << "  " << padded(std::string(kind.name), 13) << kind.about << '\n';
     out << next_text(
         "`seatload start requirement` writes requirement.toml here; -o FILE gives it another name or folder.",
         options.width);
@@ -57,14 +57,14 @@ int list_kinds(const StartOptions& options, std::ostream& out) {
 
 Diagnostic unknown_kind(const std::string& name) {
     std::vector<std::string> names;
-    for (const Kind& kind : kKinds) names.emplace_back(kind.name);
+    for (const StartKind& kind : kKinds) names.emplace_back(kind.name);
     const std::string meant = did_you_mean(name, names);
     return error("not-a-choice"_id, "there is no file \"" + name + "\" to start from",
                  meant.empty() ? "there are " + join(names, ", ") : meant);
 }
 
 /// Where the file goes: the name given, below it when that is a folder, else its own name in the current folder.
-fs::path place_of(const StartOptions& options, const Kind& kind) {
+fs::path place_of(const StartOptions& options, const StartKind& kind) {
     const std::string own = std::string(kind.name) + ".toml";
     if (options.file.empty()) return own;
     std::error_code unreadable;
@@ -73,7 +73,7 @@ fs::path place_of(const StartOptions& options, const Kind& kind) {
 }
 
 /// What to do with the file, its name put in.
-std::string next_step(const Kind& kind, const std::string& path) {
+std::string next_step(const StartKind& kind, const std::string& path) {
     std::string text(kind.next);
     constexpr std::string_view kFile = "FILE";
     for (std::size_t at = text.find(" FILE"); at != std::string::npos; at = text.find(" FILE", at + 1))
@@ -85,7 +85,8 @@ std::string next_step(const Kind& kind, const std::string& path) {
 
 int run_start(const StartOptions& options, std::ostream& out, std::ostream& err) {
     if (options.name.empty()) return list_kinds(options, out);
-    const auto kind = std::find_if(kKinds.begin(), kKinds.end(), [&](const Kind& k) { return k.name == options.name; });
+    const auto kind =
+        std::find_if(kKinds.begin(), kKinds.end(), [&](const StartKind& k) { return k.name == options.name; });
     if (kind == kKinds.end()) return refuse({unknown_kind(options.name)}, err);
     const fs::path path = place_of(options, *kind);
     std::error_code unreadable;
