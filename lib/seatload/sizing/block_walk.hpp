@@ -22,9 +22,9 @@ namespace seatload::sizing {
 /// free lengths than the one at its best corner, and none fewer than the one at its worst. What even the best corners
 /// leave to nobody is skipped; a rule that passes all that is left even at the worst corner is settled for the whole
 /// block and not asked again within it; the rest is halved, down to a few lines, where rules are asked as they stand.
-/// What is known of a block's parent, of the line with as many coils beside, and of a mean diameter whatever the coils,
-/// spares most questions. Corners are
-/// asked with a slack (check::passes_moved) far above what rounding does, towards asking again rather than skipping.
+/// Corners are asked with a slack (check::passes_moved) far above what rounding does, towards asking again rather than
+/// skipping. What is known of the block around, of the line with as many coils beside it, and of a mean diameter
+/// whatever the coils, spares most questions.
 ///
 /// The visitor is told of every line on which something is left:
 ///   kOneMayFail            whether what only one rule rejects counts as left

@@ -28,7 +28,9 @@ std::optional<HeldSeat> held_seat(const demand::Requirement& requirement, const 
     demand::Requirement held = requirement;
     held.space.seats = demand::Seats::fixed;
     const Space space = search_space(held, catalogue);
-    const Census census = search(space, tables, options);
+    SearchOptions how = options;
+    how.counts_rejections = false;
+    const Census census = search(space, tables, how);
     if (census.fit == 0) return std::nullopt;
     const bool all_buckle = std::all_of(census.best.begin(), census.best.end(), [&](const auto& best) {
         return !best || buckles(*best, space, requirement, tables);

@@ -34,7 +34,9 @@ Space space_at(const Place& place, const Requirement& changed, const Setting& se
 
 Proof proof_at(const Place& place, const Requirement& changed, const Setting& setting) {
     const Space space = space_at(place, changed, setting);
-    const Census census = search(space, setting.tables, setting.options);
+    SearchOptions how = setting.options;
+    how.counts_rejections = false;
+    const Census census = search(space, setting.tables, how);
     const auto best = std::find_if(census.best.begin(), census.best.end(), [](const auto& b) { return b.has_value(); });
     SEATLOAD_ASSERT(best != census.best.end());
     const Candidate& c = **best;

@@ -15,10 +15,11 @@ namespace {
 
 using Count = unsigned long long;
 
-/// Counts what fits, and what only one rule keeps from it, of one wire with one kind of ends.
+/// Counts what fits of one wire with one kind of ends, and what only one rule keeps from it if `is_alone_counted`.
+template <bool is_alone_counted>
 class WireCount {
   public:
-    static constexpr bool kOneMayFail = true;
+    static constexpr bool kOneMayFail = is_alone_counted;
 
     WireCount(const Space& space, std::span<const double> free_lengths, std::size_t wire, Front& front)
         : lines_(free_lengths, wire, space.wires[wire].mean_diameters.count, front), alone_(check::rules().size()) {}
@@ -41,6 +42,7 @@ class WireCount {
 
   private:
     void add_alone(const Overlap& overlap, Count lines) {
+        if (!is_alone_counted) return;
         const long count = overlap.count();
         if (const long more = overlap.count_without_deepest_from() - count; more > 0)
             alone_[overlap.deepest_from()] += static_cast<Count>(more) * lines;
@@ -93,10 +95,11 @@ void add(std::vector<Rejections>& sum, std::span<const Rejections> part) {
 }
 
 /// Adds what one wire with one kind of ends holds to a part of the census, which one thread works on.
+template <bool is_alone_counted>
 void look_through(const Space& space, const GridValues& grid, const tolerance::Tables& tables, std::size_t job,
                   bool is_all_counted, Census& part, Census& whole, SharedMap& map) {
     const std::size_t wire = job / space.ends.size(), ends = job % space.ends.size();
-    WireCount count(space, grid.free_lengths, wire, part.front);
+    WireCount<is_alone_counted> count(space, grid.free_lengths, wire, part.front);
     BlockWalk walk(space, grid, tables, space.wires[wire], ends, kAllRules, count);
     walk.run();
     part.fit += count.lines().fit();
@@ -115,19 +118,21 @@ void look_through(const Space& space, const GridValues& grid, const tolerance::T
 Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options) {
     const std::size_t jobs = space.wires.size() * space.ends.size();
     const GridValues grid(space);
-    const bool is_all_counted = space.lines() <= options.most_lines_counted;
-    const Rejections none{is_all_counted ? std::optional<Count>(0) : std::nullopt, 0};
+    const bool is_all_counted = options.counts_rejections && space.lines() <= options.most_lines_counted;
+    const std::vector<Rejections> none(options.counts_rejections ? check::rules().size() : 0,
+                                       {is_all_counted ? std::optional<Count>(0) : std::nullopt, 0});
     std::vector<Census> parts(worker_count(options.threads, jobs));
-    for (Census& part : parts) part.rejections.assign(check::rules().size(), none);
+    for (Census& part : parts) part.rejections = none;
     Census census;
     census.looked_at = space.size();
     census.best.resize(jobs);
     SharedMap map(space);
     share_out(jobs, static_cast<unsigned>(parts.size()), [&](std::size_t job, std::size_t worker) {
-        look_through(space, grid, tables, job, is_all_counted, parts[worker], census, map);
+        const auto look = options.counts_rejections ? look_through<true> : look_through<false>;
+        look(space, grid, tables, job, is_all_counted, parts[worker], census, map);
         if (worker == 0 && options.progress) options.progress(static_cast<double>(job) / static_cast<double>(jobs));
     });
-    census.rejections.assign(check::rules().size(), none);
+    census.rejections = none;
     for (const Census& part : parts) {
         census.fit += part.fit;
         add(census.rejections, part.rejections);

@@ -23,7 +23,7 @@ struct Rejections {
 struct Census {
     unsigned long long looked_at = 0;
     unsigned long long fit = 0;
-    std::vector<Rejections> rejections;          ///< by rule, in the order of check::rules()
+    std::vector<Rejections> rejections;          ///< by rule, in the order of check::rules(); empty if not counted
     std::vector<std::optional<Candidate>> best;  ///< of each wire and ends, index wire * ends.size() + ends
     Front front;                                 ///< of all that fits
     std::vector<MapRow> map;                     ///< by rising wire diameter
@@ -35,6 +35,7 @@ struct Census {
 struct SearchOptions {
     unsigned threads = 0;                  ///< 0: as many as the machine has; the answer does not depend on it
     std::function<void(double)> progress;  ///< told the share done, from one thread
+    bool counts_rejections = true;         ///< false: only what fits is looked for, which is found sooner
     /// Rejections::all is counted when the space has at most so many lines.
     unsigned long long most_lines_counted = 1'000'000;
 };

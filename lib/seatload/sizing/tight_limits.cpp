@@ -44,7 +44,9 @@ Eased searched(const Easing& easing, const demand::Requirement& requirement, con
     Eased found{&easing, *easing.now(requirement), eased(easing, requirement, kHundredth)};
     demand::Requirement changed = requirement;
     easing.set(changed, found.eased);
-    const Census census = search(search_space(changed, setting.catalogue), setting.tables, setting.options);
+    SearchOptions how = setting.options;
+    how.counts_rejections = false;
+    const Census census = search(search_space(changed, setting.catalogue), setting.tables, how);
     found.fit = census.fit;
     found.room_in_tenths = most_room(census);
     return found;

@@ -69,6 +69,7 @@ std::vector<WhatIfRow> what_if(const Requirement& requirement, const WhatIf& que
     std::vector<WhatIfRow> rows;
     for (std::size_t i = 0; i < tried.size(); ++i) {
         Setting one = setting;
+        one.options.counts_rejections = false;
         const auto whole = static_cast<double>(tried.size());
         if (setting.options.progress)
             one.options.progress = [&, i](double share) {

@@ -89,6 +89,31 @@ TEST_CASE("what is not counted on a fine grid changes nothing else") {
     }
 }
 
+TEST_CASE("a search that counts no rejections finds the same springs") {
+    for (const auto& [name, requirement] : test::varied_requirements()) {
+        CAPTURE(name);
+        const sizing::Space space = sizing::search_space(requirement, test::wires());
+        const sizing::Census counted = searched(space, 1);
+        sizing::SearchOptions options;
+        options.counts_rejections = false;
+        const sizing::Census quick = sizing::search(space, test::tolerances(), options);
+        CHECK(quick.rejections.empty());
+        CHECK(quick.fit == counted.fit);
+        REQUIRE(quick.best.size() == counted.best.size());
+        for (std::size_t i = 0; i < quick.best.size(); ++i) {
+            REQUIRE(quick.best[i].has_value() == counted.best[i].has_value());
+            if (quick.best[i]) CHECK(same(*quick.best[i], *counted.best[i]));
+        }
+        REQUIRE(quick.map.size() == counted.map.size());
+        for (std::size_t i = 0; i < quick.map.size(); ++i)
+            for (std::size_t k = 0; k < quick.map[i].cells.size(); ++k) {
+                CHECK(quick.map[i].cells[k].fit == counted.map[i].cells[k].fit);
+                CHECK(quick.map[i].cells[k].room_in_tenths == counted.map[i].cells[k].room_in_tenths);
+            }
+        CHECK(quick.front.size() == counted.front.size());
+    }
+}
+
 TEST_CASE("one thread and four give the same answer") {
     for (const auto& [name, requirement] : test::varied_requirements()) {
         CAPTURE(name);
