@@ -86,6 +86,16 @@ Json measured_verdict(const record::MeasuredVerdict& v) {
             {"proof", word}};
 }
 
+Json tips_json(const check::Tips& t) {
+    const auto degrees = [](double turns) { return 360.0 * turns; };
+    return {{"usual_plus_minus_deg", degrees(t.usual)},
+            {"ordered_plus_minus_deg", degrees(t.ordered)},
+            {"room_left_up_to_deg", degrees(t.leaves_room)},
+            {"lean_at_most_mm", std::isfinite(t.most_lean_mm) ? Json(t.most_lean_mm) : Json(nullptr)},
+            {"room_mm", t.room_mm},
+            {"is_enough", t.is_enough()}};
+}
+
 }  // namespace
 
 Json evaluation_json(const EvaluationView& v) {
@@ -102,6 +112,7 @@ Json evaluation_json(const EvaluationView& v) {
     json["at_smallest_length"] = at_length(e.at_smallest_length);
     json["at_solid_theoretical"] = at_length(e.at_solid);
     json["sideways"] = e.sideways ? sideways(*e.sideways) : Json(nullptr);
+    json["tips"] = e.tips ? tips_json(*e.tips) : Json(nullptr);
     json["measured"] = v.measured != nullptr ? measured_json(*v.measured, e) : Json(nullptr);
     if (v.measured != nullptr) {
         json["measured"]["verdicts"] = Json::array();

@@ -109,6 +109,11 @@ std::string sideways(const EvaluationView& v, int width) {
     return wrapped("  ", words, width, 4);
 }
 
+std::string tips_lines(const EvaluationView& v, int width) {
+    const std::string words = v.evaluation.tips ? check::tips_in_words(*v.evaluation.tips) : "";
+    return words.empty() ? words : wrapped("  ", words, width, 4);
+}
+
 std::string verdict_lines(const check::Verdict& verdict, int width) {
     std::string words = verdict.reason;
     if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
@@ -157,7 +162,7 @@ std::string evaluation_text(const EvaluationView& v, int width) {
     std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", ";
     service += loss > 0.0 ? "load loss taken as " + fixed(100.0 * loss, 1) + " %" : "no load loss counted";
     if (!limits.load_loss && loss > 0.0) service += " (guidance, an estimate)";
-    out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + '\n';
+    out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + tips_lines(v, width) + '\n';
     if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     out += limit_lines(v, width);

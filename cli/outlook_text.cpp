@@ -82,7 +82,7 @@ std::string keeps_most_words(const std::vector<NamedOutlook>& springs) {
     const auto share = [](const NamedOutlook& s) { return s.outlook.by_grade[0].share(); };
     const auto most = std::max_element(springs.begin(), springs.end(),
                                        [&](const auto& a, const auto& b) { return share(a) < share(b); });
-    return most->name + " keeps most at grade 1. Every limit counts here, where room looks at the loads alone. ";
+    return most->name + " keeps most at grade 1. ";
 }
 
 constexpr const char* kStrayWords = " Loads stray by: the dimension that moves them most, and its part in it.";

@@ -204,6 +204,11 @@ std::string strength_words(const wire::StrengthAt& strength) {
     return {};
 }
 
+/// What the sheet asks of the end tips, when that is more than is usual.
+std::string tips_words(const check::Evaluation& e) {
+    return e.tips && e.tips->is_closer() ? "end tips " + check::tips_apart(*e.tips) + " apart; " : "";
+}
+
 /// The least wire cost of the springs offered; nothing when none is known.
 std::optional<double> least_cost(const SizeView& v) {
     double least = std::numeric_limits<double>::infinity();
@@ -234,10 +239,11 @@ std::string legend(const SizeView& v, int width) {
         width, 2);
     if (!v.explains) return ranked;
     return wrapped("",
-                   "room: how many times the maker's load tolerance (EN 15800 grade " +
+                   "room: how many times what the maker's tolerances (EN 15800 grade " +
                        std::to_string(v.requirement.load_grade) +
-                       ", from memory) fits between the loads and their nearest limit, in whole tenths. cost: of the "
-                       "wire, over the cheapest of these (-: not known). Loads F1 seated and F2 at full travel are "
+                       ", from memory) do to the spring fits before the nearest limit: of loads, bore, rod, solid "
+                       "length, stress, buckling, lean; in whole tenths. cost: of the wire, over the cheapest of these "
+                       "(-: not known). Loads F1 seated and F2 at full travel are "
                        "cold and new.",
                    width, 2) +
            ranked;
@@ -264,7 +270,8 @@ std::string offers(const SizeView& v, int width) {
     for (const Offer& o : v.offers)
         out += wrapped("",
                        o.spec.alternative + ": " + o.spec.why + "; " + std::string(spring::word(o.spec.spring.ends)) +
-                           " ends; " + load_grade_words(o.spec) + strength_words(o.evaluation.strength) + ".",
+                           " ends; " + tips_words(o.evaluation) + load_grade_words(o.spec) +
+                           strength_words(o.evaluation.strength) + ".",
                        width, 3);
     return out + legend(v, width);
 }

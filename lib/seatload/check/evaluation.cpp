@@ -79,6 +79,7 @@ void fill_stability(Evaluation& e, const Coil& c) {
                                                           e.moduli.young, e.seating_coefficient);
     if (std::isfinite(in_mm(deflection))) e.buckling_deflection = deflection;
     if (c.demand.slides && e.full_travel) e.sideways = sideways(c, e);
+    e.tips = tips(c, in_mm(s.free_length));
 }
 
 }  // namespace

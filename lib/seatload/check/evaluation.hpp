@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <seatload/check/tips.hpp>
 #include <seatload/check/verdict.hpp>
 #include <seatload/core/result.hpp>
 #include <seatload/spring/spring.hpp>
@@ -58,6 +59,7 @@ struct Evaluation {
     double stable_slenderness = 0.0;            ///< L0/D below which it never buckles
     std::optional<Length> buckling_deflection;  ///< nothing: it never buckles
     std::optional<Sideways> sideways;           ///< on sliding seats
+    std::optional<Tips> tips;                   ///< of a spring half a turn over, on sliding seats
     Frequency natural_frequency;
     double load_loss = 0.0;  ///< share counted on
     std::vector<Verdict> verdicts;

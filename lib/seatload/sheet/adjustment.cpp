@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/adjustment.hpp>
 
+#include <cmath>
 #include <limits>
 
 #include <seatload/sheet/terms.hpp>
@@ -31,6 +32,9 @@ Length longest_by_loads(const record::Spec& spec) {
     const Rate softest = (second - first) / (spec.seated.length - spec.full_travel.length);
     return spec.seated.length + first / softest;
 }
+
+/// Rounded down, so that a maker who goes to the bound has the tips inside theirs.
+double hundredths_under(double turns) { return std::floor(100.0 * turns + 1e-6) / 100.0; }
 
 }  // namespace
 
@@ -65,7 +69,7 @@ std::string kept_bounds(const Facts& facts) {
     if (const auto longest = longest_free_length(facts))
         bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(*longest)}}));
     if (const auto turns = facts.half_turn_tolerance())
-        bounds.push_back(facts.say("keep.half_turn", {{"slack", figures.number(*turns, {2})}}));
+        bounds.push_back(facts.say("keep.half_turn", {{"slack", figures.number(hundredths_under(*turns), {2})}}));
     if (const auto bound = coil_diameter_bound(facts))
         bounds.push_back(facts.spec.bore_rules ? facts.say("keep.outside_diameter", {{"diameter", with_unit(*bound)}})
                                                : facts.say("keep.inside_diameter", {{"diameter", with_unit(*bound)}}));

@@ -9,7 +9,6 @@
 #include <seatload/check/numbers.hpp>
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/demand/half_turn.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/printable.hpp>
 #include <seatload/sheet/wire_range.hpp>
@@ -168,8 +167,8 @@ bool Facts::may_adjust(record::Adjustable quantity) const { return holds(spec.ad
 bool Facts::bears_solid() const { return values.at_solid.share_of_strength <= kSolidShare; }
 
 std::optional<double> Facts::half_turn_tolerance() const {
-    if (spec.space.seats != demand::Seats::slides) return std::nullopt;
-    return demand::half_turn_tolerance(spec.limits, values.active_coils);
+    if (!values.tips) return std::nullopt;
+    return values.tips->ordered;
 }
 
 Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, const tolerance::Tables& tables,

@@ -6,7 +6,6 @@
 #include <utility>
 
 #include <seatload/core/text.hpp>
-#include <seatload/demand/half_turn.hpp>
 #include <seatload/sheet/wording.hpp>
 
 namespace seatload::sheet {
@@ -53,24 +52,9 @@ std::string limits_in_words(const ReportSubject& s) {
 }
 
 std::string lean_as_made(const ReportSubject& s) {
-    const check::Verdict* drawn = s.verdict("lean");
-    const auto turns = demand::half_turn_tolerance(s.demand.limits, s.values.active_coils);
-    if (drawn == nullptr || !turns || *turns == 0.0) return {};
-    double most = drawn->measure.value;
-    for (const double off : {-*turns, *turns}) {
-        spring::Spring made = s.spec.spring;
-        made.total_coils += off;
-        const auto found = check::evaluate(made, s.grade, s.requirement, s.tables);
-        if (!found) return {};
-        for (const check::Verdict& v : found->verdicts)
-            if (v.rule->id == drawn->rule->id) most = std::max(most, v.measure.value);
-    }
-    const std::string words = "Lean is that of the turns drawn. As far off half a turn over as the sheet allows (" +
-                              fixed(*turns, 2) + " turns) it is up to " + check::shown(most, drawn->rule->unit) + ".";
-    if (most <= drawn->measure.limit) return words;
-    return words +
-           " That is more than its room: have the place of the end tips held closer, or try the first pieces "
-           "in the mechanism.";
+    if (!s.values.tips) return {};
+    const std::string words = check::tips_in_words(*s.values.tips);
+    return words.empty() ? words : "Lean is that of the turns drawn. " + words;
 }
 
 std::string limits_not_in_play(const ReportSubject& s) {

@@ -15,8 +15,8 @@ RuledTable limits_table(const ReportSubject& subject, double width);
 std::string limits_in_words(const ReportSubject& subject);
 std::string limits_not_in_play(const ReportSubject& subject);
 
-/// What a spring on a sliding seat leans when its coils are as far off half a turn over as the sheet allows, beside its
-/// room; empty when lean is not in play or nothing is allowed.
+/// What a spring on a sliding seat leans when its end tips are as far off half a turn apart as the sheet allows, beside
+/// its room; empty when lean is not in play or the tips stand anyhow.
 std::string lean_as_made(const ReportSubject& subject);
 
 }  // namespace seatload::sheet

@@ -133,7 +133,7 @@ void add_assumptions(PageFlow& flow, const Outlook& outlook) {
         "wire; the maker brings its two mean loads to those ordered by coils, as far as half a turn over lets "
         "him on a sliding seat, then by the mean coil diameter within its tolerance, and by free length.");
     flow.point(
-        "A spring meets the demand when it keeps every limit in the table. Index, grinding, half a turn over, lean and "
+        "A spring meets the demand when it keeps every limit in the table. Index, grinding, half a turn over and "
         "rocking on the seats are not counted anew for each spring.");
 }
 

@@ -99,7 +99,7 @@ Result<ReportSubject> report_subject(const record::Spec& as_written, const wire:
                       tables,
                       grades,
                       sizing::made_allowance(coil, grade.family, tables, grades),
-                      sizing::made_order(coil, as_written.bore_rules, loads)};
+                      sizing::made_order(coil, in_mm(as_written.spring.free_length), as_written.bore_rules, loads)};
     for (wire::Provenance& p : out.grade.provenance) p.source = readable(p.source, "source", diagnostics);
     out.grade.id = readable(out.grade.id, "wire", diagnostics);
     if (has_error(diagnostics)) return diagnostics;

@@ -20,11 +20,11 @@ long first_true(long low, long high, const Question& question) {
     return low;
 }
 
-/// Room towards the lower load limits grows with the free length and that towards the upper ones falls, so the most
-/// stands where they meet.
+/// Room towards the limits below grows with the free length and that towards the ones above falls, so the most stands
+/// where they meet.
 template <class FreeLength>
-long roomiest(const check::Coil& coil, long from, long to, const FreeLength& free_length) {
-    const auto rooms = [&](long index) { return tolerance_rooms(coil, free_length(index)); };
+long roomiest(const ToleranceRooms& of_coil, long from, long to, const FreeLength& free_length) {
+    const auto rooms = [&](long index) { return of_coil.at(free_length(index)); };
     const auto tenths = [&](long index) {
         const Rooms r = rooms(index);
         return room_in_tenths(std::min(r.below, r.above));
@@ -41,20 +41,20 @@ long roomiest(const check::Coil& coil, long from, long to, const FreeLength& fre
 BestOfLines::BestOfLines(std::span<const double> free_lengths, std::size_t wire, long mean_diameters, Front& front)
     : free_lengths_(free_lengths), wire_(wire), front_(front), cells_(static_cast<std::size_t>(mean_diameters)) {}
 
-Candidate BestOfLines::candidate(const check::Coil& coil, long index) const {
+Candidate BestOfLines::candidate(const check::Coil& coil, const ToleranceRooms& rooms, long index) const {
     const double L0 = free_length(index);
-    return {wire_, coil.ends, coil.D_mm, coil.total_coils, L0, merit(coil, L0)};
+    return {wire_, coil.ends, coil.D_mm, coil.total_coils, L0, merit(coil, rooms, L0)};
 }
 
 void BestOfLines::take(const check::Coil& coil, long diameter, long from, long to) {
     MapCell& cell = cells_[static_cast<std::size_t>(diameter)];
     fit_ += static_cast<unsigned long long>(to - from);
     cell.fit += static_cast<unsigned long long>(to - from);
-    const long peak = roomiest(coil, from, to, [&](long index) { return free_length(index); });
-    const Rooms most = tolerance_rooms(coil, free_length(peak));
-    cell.room_in_tenths = std::max(cell.room_in_tenths, room_in_tenths(std::min(most.below, most.above)));
+    const ToleranceRooms rooms(coil);
+    const long peak = roomiest(rooms, from, to, [&](long index) { return free_length(index); });
+    cell.room_in_tenths = std::max(cell.room_in_tenths, room_in_tenths(rooms.at(free_length(peak)).least()));
     // A longer spring than that has less room and is worse in all else too: more load, more stress, more wire.
-    walk(coil, from, peak);
+    walk(coil, rooms, from, peak);
 }
 
 bool BestOfLines::is_hopeless(const Candidate& best_possible, const demand::Order& order) const {
@@ -63,13 +63,10 @@ bool BestOfLines::is_hopeless(const Candidate& best_possible, const demand::Orde
 
 /// Of the free lengths from `from` to `to`, over which the room grows, none can be better than one with the room of the
 /// longest and all else of the shortest. The longer half comes first, as it is the one most likely to hold the best.
-void BestOfLines::walk(const check::Coil& coil, long from, long to) {
-    const Candidate shortest = candidate(coil, from);
+void BestOfLines::walk(const check::Coil& coil, const ToleranceRooms& rooms, long from, long to) {
+    const Candidate shortest = candidate(coil, rooms, from);
     Candidate best_possible = shortest;
-    if (to > from) {
-        const Rooms rooms = tolerance_rooms(coil, free_length(to));
-        best_possible.merit.tolerance_room = std::min(rooms.below, rooms.above);
-    }
+    if (to > from) best_possible.merit.tolerance_room = rooms.at(free_length(to)).least();
     const demand::Order& order = coil.demand.preference.order;
     if (is_hopeless(best_possible, order)) return;
     if (standing(shortest.merit) == standing(best_possible.merit)) {
@@ -77,8 +74,8 @@ void BestOfLines::walk(const check::Coil& coil, long from, long to) {
         return front_.offer(shortest);
     }
     const long middle = from + (to - from) / 2;
-    walk(coil, middle + 1, to);
-    walk(coil, from, middle);
+    walk(coil, rooms, middle + 1, to);
+    walk(coil, rooms, from, middle);
 }
 
 }  // namespace seatload::sizing

@@ -29,9 +29,9 @@ class BestOfLines {
 
   private:
     double free_length(long index) const { return free_lengths_[static_cast<std::size_t>(index)]; }
-    void walk(const check::Coil& coil, long from, long to);
+    void walk(const check::Coil& coil, const ToleranceRooms& rooms, long from, long to);
     bool is_hopeless(const Candidate& best_possible, const demand::Order& order) const;
-    Candidate candidate(const check::Coil& coil, long index) const;
+    Candidate candidate(const check::Coil& coil, const ToleranceRooms& rooms, long index) const;
 
     std::span<const double> free_lengths_;
     std::size_t wire_;

@@ -84,6 +84,7 @@ Merit worse_of_each(const Merit& a, const Merit& b) {
     worse.cost = std::max(a.cost, b.cost);
     worse.release_n = std::max(a.release_n, b.release_n);
     worse.leans = a.leans || b.leans;
+    worse.leans_too_far = a.leans_too_far || b.leans_too_far;
     return worse;
 }
 

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include <seatload/demand/half_turn.hpp>
+#include <seatload/check/tips.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/tolerance/modulus_spread.hpp>
 
@@ -43,7 +43,8 @@ tolerance::InfluenceAllowance unadjusted_allowance(double active_coils, const to
             made.free_length, made.shear_modulus};
 }
 
-tolerance::MadeOrder made_order(const check::Coil& c, bool outside_rules, const std::array<double, 2>& loads_n) {
+tolerance::MadeOrder made_order(const check::Coil& c, double L0, bool outside_rules,
+                                const std::array<double, 2>& loads_n) {
     tolerance::MadeOrder o;
     o.wire_diameter = c.wire.d_mm;
     o.coil_diameter = outside_rules ? c.D_mm + c.wire.d_mm : c.D_mm - c.wire.d_mm;
@@ -51,11 +52,11 @@ tolerance::MadeOrder made_order(const check::Coil& c, bool outside_rules, const 
     o.shear_modulus = c.wire.shear_modulus_mpa;
     o.lengths = {c.demand.seated_height_mm, c.demand.full_travel_height_mm};
     o.loads = loads_n;
-    const auto half_turn = demand::half_turn_tolerance(c.demand.limits, c.active_coils);
-    if (c.demand.slides && half_turn) {
+    if (const auto tips = check::tips(c, L0)) {
         const double half_over = std::floor(c.active_coils) + 0.5;
-        o.fewest_coils = half_over - *half_turn;
-        o.most_coils = half_over + *half_turn;
+        o.fewest_coils = half_over - (1.0 - kWithinLotTips) * tips->ordered;
+        o.most_coils = half_over + (1.0 - kWithinLotTips) * tips->ordered;
+        o.tips = kWithinLotTips * tips->ordered;
     }
     return o;
 }

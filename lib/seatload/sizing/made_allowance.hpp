@@ -27,6 +27,10 @@ inline constexpr double kCoilsOff = 0.25;
 /// Share of it from piece to piece within a lot.
 inline constexpr double kWithinLotCoils = 0.5;
 
+/// Share of what the end tips may be off half a turn that is used up from piece to piece; the rest is the lot's, whose
+/// coils the maker sets to bring its loads in.
+inline constexpr double kWithinLotTips = 0.5;
+
 /// Tolerance of the coils of springs of many lots, plus-minus.
 double coils_tolerance(double active_coils, int load_grade);
 
@@ -41,7 +45,8 @@ tolerance::InfluenceAllowance unadjusted_allowance(double active_coils, const to
                                                    ToleranceGrades grades);
 
 /// The order a maker gets for a coil: loads he brings the lot's means to [N], and on a sliding seat the coils he must
-/// keep half a turn over a whole number, as far as the limits give him slack.
-tolerance::MadeOrder made_order(const check::Coil& coil, bool outside_rules, const std::array<double, 2>& loads_n);
+/// keep half a turn over a whole number, as nearly as the sheet has the end tips.
+tolerance::MadeOrder made_order(const check::Coil& coil, double free_length_mm, bool outside_rules,
+                                const std::array<double, 2>& loads_n);
 
 }  // namespace seatload::sizing

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include <seatload/check/rule.hpp>
 #include <seatload/spring/buckling.hpp>
@@ -127,6 +128,71 @@ void buckling(const Coil& c, const MadeSprings& s, MadeColumn& out) {
 }
 void sideways_stiffness(const Coil& c, const MadeSprings& s, MadeColumn& out) { buckling_use(c, s, out, 1.0); }
 
+/// Sine and cosine of an angle up to a right one, within 6e-8: sums and products alone, as a library's last digits
+/// differ between machines.
+struct SineCosine {
+    double sine, cosine;
+};
+SineCosine sine_cosine(double x) {
+    const double y = x * x;
+    return {x * (1 - y / 6 * (1 - y / 20 * (1 - y / 42 * (1 - y / 72 * (1 - y / 110))))),
+            1 - y / 2 * (1 - y / 12 * (1 - y / 30 * (1 - y / 56 * (1 - y / 90 * (1 - y / 132)))))};
+}
+
+/// spring::sideways_lean() of a made spring, its turns those of its tips.
+class MadeLean {
+  public:
+    explicit MadeLean(const Coil& c)
+        : L2_(c.demand.full_travel_height_mm),
+          moduli_(c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa),
+          end_wires_(spring::end_wires(c.ends)),
+          turns_beyond_(c.ends == spring::Ends::open_ground ? 1.0 : 0.0) {}
+
+    double operator()(double d, double D, double n, double L0) const {
+        const double active = std::max(1e-9, (L0 - d * end_wires_) * n / (n + turns_beyond_));
+        const double pressed = (L0 - L2_) / active;
+        if (pressed <= 0.0) return 0.0;
+        const double square =
+            std::max(0.0, (active / D) * (active / D) * (0.5 + moduli_) * pressed * (1.0 - pressed * (1.0 - moduli_)));
+        if (pressed >= 1.0 || square >= kBuckled) return kInfinite;
+        const double x = std::sqrt(square);
+        const SineCosine wave = sine_cosine(x);
+        const double whole = x * wave.sine / (wave.cosine * (std::numbers::pi * n * (0.5 + moduli_)));
+        // With n = k + 1/2 + f, |cos(pi n)| is |sin(pi f)| and |sin(pi n)| is cos(pi f).
+        const SineCosine tips = sine_cosine(std::numbers::pi * (n - std::floor(n) - 0.5));
+        const double rest = std::max(1.06 - square / 3.0, square * (0.66 + 0.6 * pressed) - 0.93);
+        return D * (whole * (std::abs(tips.sine) + tips.cosine * rest / (4.0 * n)));
+    }
+
+  private:
+    static constexpr double kBuckled = 0.25 * std::numbers::pi * std::numbers::pi * (1.0 - 1e-6);
+    double L2_, moduli_, end_wires_, turns_beyond_;
+};
+
+/// What bore and rod leave beside the coil, each with its clearance, or the stated share of D, less what it leans; a
+/// mean diameter short of it at worst, so that it stays a number for coils that are pushed away.
+void room_beside_lean(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+    const demand::Limits& limits = c.demand.limits;
+    const MadeLean lean(c);
+    MadeColumn room;
+    room.fill(kInfinite);
+    if (c.demand.bore_smallest_mm) {
+        bore_clearance(c, s, room);
+        for (double& each : room) each -= in_mm(limits.bore_clearance);
+    }
+    if (c.demand.rod_largest_mm) {
+        MadeColumn over_rod;
+        rod_clearance(c, s, over_rod);
+        for (std::size_t i = 0; i < tolerance::kMadeChunk; ++i)
+            room[i] = std::min(room[i], over_rod[i] - in_mm(limits.rod_clearance));
+    }
+    const bool is_bounded = c.demand.bore_smallest_mm || c.demand.rod_largest_mm;
+    fill(out, [&](std::size_t i) {
+        const double left = is_bounded ? std::max(0.0, room[i]) : limits.lean_share * s.D[i];
+        return std::max(left - lean(s.d[i], s.D[i], s.turns[i], s.L0[i]), -s.D[i]);
+    });
+}
+
 void surge(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double motion = *c.demand.frequency_hz;
     fill(out, [&](std::size_t i) {
@@ -203,6 +269,9 @@ void add_room(const Coil& c, std::vector<MadeQuantity>& out) {
 
 void add_stability(const Coil& c, std::vector<MadeQuantity>& out) {
     const check::DemandNumbers& d = c.demand;
+    if (d.slides)
+        out.push_back({"lean", "room left beside the lean", "mm", room_beside_lean,
+                       -check::kInclusive * d.full_travel_height_mm});
     if (d.guided) return;
     out.push_back(
         {"buckling", "buckling reserve", "", buckling, -kInfinite, up_to(1.0 / d.limits.buckling_margin), true});

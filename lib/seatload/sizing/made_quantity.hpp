@@ -28,8 +28,7 @@ struct MadeQuantity {
 };
 
 /// The quantities in play, both loads first. Needs the two heights. Left out, as tolerances hardly move it or the maker
-/// is bound to keep it: index, number of coils and their half turn, grinding, lean, and whether ends rock on their
-/// seats.
+/// is bound to keep it: index, number of coils and their half turn, grinding, and whether ends rock on their seats.
 std::vector<MadeQuantity> made_quantities(const check::Coil& nominal);
 
 }  // namespace seatload::sizing

@@ -6,9 +6,9 @@
 #include <tuple>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/check/tips.hpp>
 #include <seatload/demand/half_turn.hpp>
 #include <seatload/spring/helix.hpp>
-#include <seatload/tolerance/en15800.hpp>
 
 namespace seatload::sizing {
 namespace {
@@ -46,9 +46,12 @@ bool leans(const check::Coil& c) {
 double room_in_tenths(double tolerance_room) { return std::floor(10.0 * tolerance_room + 1e-9); }
 
 Standing standing(const Merit& m) {
-    const double tenths = std::min(room_in_tenths(m.tolerance_room), kMostTenths);
+    const double tenths = std::clamp(room_in_tenths(m.tolerance_room), -kMostTenths, kMostTenths);
     const double per_cent = std::floor(100.0 * m.stress_margin + 1e-9);
-    return {m.leans ? 1 : 0, -static_cast<int>(tenths), -static_cast<int>(per_cent), step_of(m.cost, kCostStep),
+    return {m.leans_too_far ? kLeansTooFar
+            : m.leans       ? 1
+                            : 0,
+            -static_cast<int>(tenths), -static_cast<int>(per_cent), step_of(m.cost, kCostStep),
             step_of(m.release_n, kReleaseStep)};
 }
 
@@ -65,28 +68,18 @@ bool better(const Merit& a, const Merit& b, const demand::Order& order) {
     return fine(a) < fine(b);
 }
 
-Rooms tolerance_rooms(const check::Coil& c, double L0) {
-    const double fixed_part =
-        tolerance::load_tolerance_base_n(c.wire.d_mm, c.D_mm) * tolerance::coils_factor(c.active_coils);
-    const double grade = tolerance::grade_factor(c.demand.load_grade);
-    const double hot = c.wire.hot_share * c.wire.load_kept;
-    Rooms rooms;
-    const auto look = [&](double length, const std::optional<double>& least, const std::optional<double>& most) {
-        const double load = c.cold_load_n(L0, length);
-        const double tolerance = (fixed_part + 0.015 * load) * grade;
-        if (least) rooms.below = std::min(rooms.below, (load - *least / hot) / tolerance);
-        if (most) rooms.above = std::min(rooms.above, (*most - load) / tolerance);
-    };
-    look(c.demand.seated_height_mm, c.demand.seated_at_least_n, c.demand.seated_at_most_n);
-    look(c.demand.full_travel_height_mm, c.demand.full_at_least_n, c.demand.full_at_most_n);
-    return rooms;
+Rooms tolerance_rooms(const check::Coil& c, double L0) { return ToleranceRooms(c).at(L0); }
+
+Merit merit(const check::Coil& c, const ToleranceRooms& rooms, double L0) {
+    const check::Rule& stress = stress_rule();
+    return {rooms.at(L0).least(),
+            check::margin(stress.sense, stress.measure(c, L0)),
+            wire_cost(c, L0),
+            c.demand.release_counts ? c.cold_load_n(L0, c.demand.full_travel_height_mm) : 0.0,
+            leans(c),
+            check::leans_too_far(c, L0)};
 }
 
-Merit merit(const check::Coil& c, double L0) {
-    const Rooms rooms = tolerance_rooms(c, L0);
-    const check::Rule& stress = stress_rule();
-    return {std::min(rooms.below, rooms.above), check::margin(stress.sense, stress.measure(c, L0)), wire_cost(c, L0),
-            c.demand.release_counts ? c.cold_load_n(L0, c.demand.full_travel_height_mm) : 0.0, leans(c)};
-}
+Merit merit(const check::Coil& c, double L0) { return merit(c, ToleranceRooms(c), L0); }
 
 }  // namespace seatload::sizing

@@ -5,13 +5,15 @@
 #include <limits>
 
 #include <seatload/check/numbers.hpp>
+#include <seatload/sizing/tolerance_rooms.hpp>
 
 namespace seatload::sizing {
 
 /// What makes one fitting spring better than another.
 struct Merit {
-    /// How many times the maker's load tolerance fits between the loads it gives and the nearest load limit; infinite
-    /// when no load is limited.
+    /// How many times what the maker's tolerances do to it fits between it and the nearest limit they can break: loads,
+    /// bore, rod, room to solid, free length, stress, buckling, lean (see ToleranceRooms); infinite when nothing is
+    /// limited.
     double tolerance_room = 0.0;
     /// Share of the permissible static stress left unused.
     double stress_margin = 0.0;
@@ -21,15 +23,19 @@ struct Merit {
     double release_n = 0.0;
     /// Its active coils are not half a turn over, and a seat can slide: it leans when it is pushed straight.
     bool leans = false;
+    /// It leans further than there is room while its end tips stand as well as a winder will hold them.
+    bool leans_too_far = false;
 };
 
 /// Tolerance room counted in tenths, the finest difference worth an order.
 double room_in_tenths(double tolerance_room);
 
-/// A merit counted in steps, smaller being better: leaning (0 or 1), then by demand::Criterion tolerance room in
+/// A merit counted in steps, smaller being better: leaning (0; 1 whole turns or thereabouts;
+/// 2 too far), then by demand::Criterion tolerance room in
 /// tenths, stress margin in per cent, cost in steps of 5 % and load at full travel in steps of 2 %. Finer differences
 /// are smaller than what is known of tolerances, strengths and prices.
 using Standing = std::array<int, 5>;
+inline constexpr int kLeansTooFar = 2;
 Standing standing(const Merit& merit);
 
 /// The place of a criterion in a standing.
@@ -42,13 +48,10 @@ Standing ranked(const Standing& steps, const demand::Order& order);
 /// at full travel, however little.
 bool better(const Merit& a, const Merit& b, const demand::Order& order = demand::kUsualOrder);
 
-/// Tolerance room towards the lower and the upper load limits. The first grows with the free length, the second falls.
-struct Rooms {
-    double below = std::numeric_limits<double>::infinity();
-    double above = std::numeric_limits<double>::infinity();
-};
 Rooms tolerance_rooms(const check::Coil& coil, double free_length_mm);
 
 Merit merit(const check::Coil& coil, double free_length_mm);
+/// The same, with the rooms of the coil at hand.
+Merit merit(const check::Coil& coil, const ToleranceRooms& rooms, double free_length_mm);
 
 }  // namespace seatload::sizing

@@ -159,9 +159,9 @@ std::optional<Outlook> outlook(const OutlookSubject& s, const OutlookOptions& op
           loads[0] < loads[1]))
         return std::nullopt;
 
-    const Ordered ordered{coil, L0,
-                          made_order(coil, s.outside_rules.value_or(outside_usually_rules(s.requirement.space)), loads),
-                          made_quantities(coil)};
+    const Ordered ordered{
+        coil, L0, made_order(coil, L0, s.outside_rules.value_or(outside_usually_rules(s.requirement.space)), loads),
+        made_quantities(coil)};
     std::vector<OutlookCase> cases;
     const auto add = [&](ToleranceGrades grades) {
         OutlookCase each;

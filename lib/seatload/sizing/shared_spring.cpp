@@ -5,6 +5,7 @@
 #include <ranges>
 #include <tuple>
 
+#include <seatload/check/tips.hpp>
 #include <seatload/sizing/shared_lines.hpp>
 #include <seatload/sizing/workers.hpp>
 
@@ -32,9 +33,18 @@ Rooms least_rooms(std::span<const check::Coil> coils, double free_length) {
     return least;
 }
 
+/// The lengths up to which none of the coils leans too far, when there are such.
+std::span<const double> least_leaning(std::span<const check::Coil> coils, std::span<const double> lengths) {
+    const auto end = std::ranges::partition_point(lengths, [&](double L0) {
+        return std::ranges::none_of(coils, [&](const check::Coil& coil) { return check::leans_too_far(coil, L0); });
+    });
+    return end == lengths.begin() ? lengths : lengths.first(static_cast<std::size_t>(end - lengths.begin()));
+}
+
 /// Of the free lengths with as many tenths of room as there can be the shortest, which has the most stress margin. The
 /// least room below grows with the free length and the least above falls, as each of them does.
-double best_free_length(std::span<const check::Coil> coils, std::span<const double> lengths) {
+double best_free_length(std::span<const check::Coil> coils, std::span<const double> all_lengths) {
+    const std::span<const double> lengths = least_leaning(coils, all_lengths);
     const auto tenths = [&](double L0) {
         const Rooms rooms = least_rooms(coils, L0);
         return room_in_tenths(std::min(rooms.below, rooms.above));

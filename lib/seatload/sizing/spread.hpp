@@ -21,7 +21,7 @@ struct Alternative {
 /// criterion, then those that differ most in wire diameter, grade and ends from the ones before, so that a maker finds
 /// wire he stocks. All come out of the Pareto set while it has one to offer, then out of the best of each wire and
 /// ends. Springs with less than half of what the best one has of the criterion that decides come last, as do those that
-/// lean on a sliding seat.
+/// lean on a sliding seat; after them all come those that lean too far.
 std::vector<Alternative> spread(const Space& space, const Census& census, std::size_t count);
 
 }  // namespace seatload::sizing

@@ -9,7 +9,8 @@
 namespace seatload::tolerance {
 namespace {
 
-constexpr std::uint64_t kWordsPerSpring = kMadeNumbers / 2;
+constexpr std::uint64_t kWordsPerSpring = 3;                  // two numbers a word; the tips have a stream of their own
+constexpr std::uint64_t kTipsStream = 0x6A09E667F3BCC908ULL;  // any other seed: fraction of the root of 2
 
 /// Numbers of an order that are the same for all its springs.
 struct Aim {
@@ -39,6 +40,9 @@ void draw_strays(std::uint64_t seed, std::uint64_t first, MadeStrays& strays) {
             strays[2 * k][i] = curve(static_cast<std::uint32_t>(word));
             strays[2 * k + 1][i] = curve(static_cast<std::uint32_t>(word >> 32));
         }
+    MadeColumn& tips = strays[static_cast<std::size_t>(MadeNumber::tips)];
+    for (std::size_t i = 0; i < kMadeChunk; ++i)
+        tips[i] = curve(static_cast<std::uint32_t>(counter_random(seed ^ kTipsStream, first + i)));
 }
 
 std::size_t corner_strays(MadeStrays& strays) {
@@ -51,7 +55,7 @@ std::size_t corner_strays(MadeStrays& strays) {
 
 void make_springs(const MadeOrder& order, const MadeAllowance& allowance, const MadeStrays& strays, MadeSprings& out) {
     const Aim aim(order);
-    const auto& [by_wire, by_modulus, by_lot, by_coil, by_coils, by_length] = strays;
+    const auto& [by_wire, by_modulus, by_lot, by_coil, by_coils, by_length, by_tips] = strays;
     const double smallest_lot = order.coil_diameter - allowance.lot_coil_diameter;
     const double largest_lot = order.coil_diameter + allowance.lot_coil_diameter;
     for (std::size_t i = 0; i < kMadeChunk; ++i) {
@@ -69,6 +73,7 @@ void make_springs(const MadeOrder& order, const MadeAllowance& allowance, const 
         out.modulus[i] = G;
         out.D[i] = lot_D + allowance.coil_diameter * by_coil[i];
         out.n[i] = n + allowance.active_coils * by_coils[i];
+        out.turns[i] = order.tips ? n + *order.tips * by_tips[i] : out.n[i];
         out.L0[i] = aim.length + aim.load * softness + allowance.free_length * by_length[i];
         out.rate[i] = stiffness / (out.D[i] * out.D[i] * out.D[i] * out.n[i]);
         out.seated[i] = out.rate[i] * (out.L0[i] - order.lengths[0]);

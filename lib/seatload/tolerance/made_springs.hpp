@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <limits>
+#include <optional>
 
 namespace seatload::tolerance {
 
@@ -25,6 +26,9 @@ struct MadeOrder {
     /// Active coils the maker may go to.
     double fewest_coils = 0.0;
     double most_coils = std::numeric_limits<double>::infinity();
+    /// Turns that the end tips of a piece stray from where its lot has them, plus-minus, three standard deviations;
+    /// nothing: tips stand anyhow, as the coils of the piece come out.
+    std::optional<double> tips;
 };
 
 /// How far the numbers of a spring may stray, plus-minus, all of it three standard deviations.
@@ -37,9 +41,17 @@ struct MadeAllowance {
     double free_length = 0.0;      ///< the same
 };
 
-/// What strays, in the order of MadeAllowance.
-inline constexpr std::size_t kMadeNumbers = 6;
-enum class MadeNumber { wire_diameter, shear_modulus, lot_coil_diameter, coil_diameter, active_coils, free_length };
+/// What strays, in the order of MadeAllowance, and last the tips.
+inline constexpr std::size_t kMadeNumbers = 7;
+enum class MadeNumber {
+    wire_diameter,
+    shear_modulus,
+    lot_coil_diameter,
+    coil_diameter,
+    active_coils,
+    free_length,
+    tips
+};
 
 /// Springs handled at one go: few enough to stay in the first cache.
 inline constexpr std::size_t kMadeChunk = 256;
@@ -58,13 +70,14 @@ struct MadeSprings {
     MadeColumn seated;   ///< load at L1 [N], cold and new
     MadeColumn full;     ///< load at L2 [N]
     MadeColumn modulus;  ///< G [MPa]
+    MadeColumn turns;    ///< active coils as the tips have them: by these it leans
 };
 
 /// Fills the strays of kMadeChunk springs, from spring number `first` of the seed's stream on: each spring's are the
 /// same whatever is asked for with it.
 void draw_strays(std::uint64_t seed, std::uint64_t first, MadeStrays& strays);
 
-/// Fills the 2^6 corners of the allowances, then repeats the last; their count comes back.
+/// Fills the 2^7 corners of the allowances, then repeats the last; their count comes back.
 std::size_t corner_strays(MadeStrays& strays);
 
 /// Makes kMadeChunk springs.

@@ -89,6 +89,7 @@ sizing::Merit least(const sizing::Merit& a, const sizing::Merit& b) {
     merit.cost = std::max(a.cost, b.cost);
     merit.release_n = std::max(a.release_n, b.release_n);
     merit.leans = a.leans || b.leans;
+    merit.leans_too_far = a.leans_too_far || b.leans_too_far;
     return merit;
 }
 

@@ -170,7 +170,9 @@ TEST_CASE("on a sliding seat springs half a turn over come before those that lea
         // Closed ends take two turns, so that half a turn over is half a turn in all.
         const double over = a.candidate.total_coils - std::floor(a.candidate.total_coils);
         CHECK(a.candidate.merit.leans == (std::abs(over - 0.5) > 0.1));
-        CHECK(a.candidate.merit.leans == (a.why.find("leans on the sliding seat") != std::string::npos));
+        const auto says = [&](const char* words) { return a.why.find(words) != std::string::npos; };
+        CHECK(a.candidate.merit.leans_too_far == says("leans further than its room"));
+        CHECK((a.candidate.merit.leans && !a.candidate.merit.leans_too_far) == says("leans on the sliding seat"));
     }
     // Whole turns alone, where nothing keeps them from leaning.
     requirement.grid.total_coils_step = 1.0;

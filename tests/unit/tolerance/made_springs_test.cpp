@@ -132,9 +132,9 @@ TEST_CASE("a spring's strays do not depend on what else is asked for") {
     CHECK(first != second);
 }
 
-TEST_CASE("the corners are all 64 ends of six allowances") {
+TEST_CASE("the corners are all 128 ends of six allowances and the tips") {
     MadeStrays strays;
-    REQUIRE(corner_strays(strays) == 64);
+    REQUIRE(corner_strays(strays) == 128);
     std::set<std::array<double, kMadeNumbers>> seen;
     for (std::size_t i = 0; i < kMadeChunk; ++i) {
         std::array<double, kMadeNumbers> one{};
@@ -142,7 +142,28 @@ TEST_CASE("the corners are all 64 ends of six allowances") {
         for (const double u : one) REQUIRE(std::abs(u) == 1.0);
         seen.insert(one);
     }
-    CHECK(seen.size() == 64);
+    CHECK(seen.size() == 128);
+}
+
+TEST_CASE("tips stray about the coils of their lot as far as is ordered, or are where the coils come out") {
+    MadeOrder o = order_a(true);
+    o.fewest_coils = 6.48;
+    o.most_coils = 6.52;
+    const MadeAllowance a = allowance_a(1.0);
+    MadeStrays strays;
+    MadeSprings made;
+    draw_strays(3, 0, strays);
+    make_springs(o, a, strays, made);
+    CHECK(made.turns == made.n);
+    o.tips = 0.03;
+    make_springs(o, a, strays, made);
+    double least = 10.0, most = 0.0;
+    for (const double turns : made.turns) least = std::min(least, turns), most = std::max(most, turns);
+    CHECK(least >= 6.48 - 0.03);
+    CHECK(most <= 6.52 + 0.03);
+    CHECK(least < 6.48);
+    CHECK(most > 6.52);
+    CHECK(made.turns != made.n);
 }
 
 TEST_CASE("a lot's mean loads are those ordered, whatever its wire, modulus and tooling") {

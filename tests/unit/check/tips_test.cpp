@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+// How nearly end tips are ordered half a turn apart, held to the rule of lean on springs built with other coils.
+#include <cmath>
+
+#include <seatload/check/rule.hpp>
+#include <seatload/check/tips.hpp>
+#include <support/builtin.hpp>
+#include <support/check.hpp>
+#include <support/spring_a.hpp>
+
+using namespace seatload;
+using test::wire_a;
+
+namespace {
+
+/// A latch spring of 1 mm wire that is pressed to 20 mm in a bore, its far seat sliding.
+struct Latch {
+    explicit Latch(double bore_mm) {
+        r.limits = demand::school_defaults(spring::School::en_13906);
+        r.space.seats = demand::Seats::slides;
+        r.space.bore = demand::Fit{bore_mm * mm, bore_mm * mm, bore_mm * mm};
+        r.space.seated_height = 24.0 * mm;
+        r.space.full_travel_height = 20.0 * mm;
+        demand = check::numbers(r);
+        wire = check::numbers(wire_a(), 1.0 * mm, r).value();
+    }
+    check::Coil coil(double n) const {
+        return {demand, wire, test::tolerances(), 10.0, spring::Ends::closed_ground, n + 2.0};
+    }
+    bool has_room(double n, double L0) const {
+        for (const check::Rule& rule : check::rules())
+            if (rule.id == "lean") return check::passes(rule, coil(n), L0);
+        FAIL("no rule of lean");
+        return false;
+    }
+
+    demand::Requirement r;
+    check::DemandNumbers demand;
+    check::WireNumbers wire;
+};
+
+constexpr double kDegree = 1.0 / 360.0;
+constexpr double kUsual = 36.0 * kDegree;  // common practice, no source
+
+}  // namespace
+
+TEST_CASE("tips are ordered as closely as lean wants, in whole steps of five degrees that a winder can hold") {
+    bool seen_usual = false, seen_closer = false, seen_never = false;
+    for (const double bore : {11.4, 11.6, 11.8, 12.2, 13.0})
+        for (const double L0 : {24.5, 26.0, 27.0, 28.0, 29.0})
+            for (const double n : {4.5, 6.5}) {
+                const Latch latch(bore);
+                if (!latch.has_room(n, L0)) continue;
+                CAPTURE(bore, L0, n);
+                const auto tips = check::tips(latch.coil(n), L0);
+                REQUIRE(tips);
+                CHECK(tips->usual == kUsual);
+                const auto both = [&](double turns) {
+                    return latch.has_room(n - turns, L0) && latch.has_room(n + turns, L0);
+                };
+                CHECK(tips->is_enough() == both(tips->ordered));
+                CHECK(check::leans_too_far(latch.coil(n), L0) == !both(15.0 * kDegree));
+                CHECK(tips->is_enough() == !check::leans_too_far(latch.coil(n), L0));
+                seen_usual = seen_usual || !tips->is_closer();
+                seen_never = seen_never || !tips->is_enough();
+                if (!tips->is_closer()) continue;
+                CHECK_FALSE(both(kUsual));
+                const double steps = tips->ordered / (5.0 * kDegree);
+                CHECK_THAT(steps, WithinAbs(std::round(steps), 1e-9));
+                CHECK(steps >= 3.0 - 1e-9);
+                const double next = std::min(kUsual, tips->ordered + 5.0 * kDegree);
+                CHECK_FALSE(both(next));
+                CHECK(both(0.999 * tips->leaves_room));
+                CHECK_FALSE(both(1.001 * tips->leaves_room + 1e-6));
+                seen_closer = seen_closer || tips->is_enough();
+            }
+    CHECK(seen_usual);
+    CHECK(seen_closer);
+    CHECK(seen_never);
+}
+
+TEST_CASE("tips that need not be half a turn apart are not ordered") {
+    const Latch latch(13.0);
+    CHECK_FALSE(check::tips(latch.coil(6.0), 24.5));
+    demand::Requirement held = latch.r;
+    held.space.seats = demand::Seats::fixed;
+    const auto demand = check::numbers(held);
+    const check::Coil coil(demand, latch.wire, test::tolerances(), 10.0, spring::Ends::closed_ground, 8.5);
+    CHECK_FALSE(check::tips(coil, 24.5));
+    CHECK_FALSE(check::leans_too_far(coil, 60.0));
+}
+
+TEST_CASE("without half a turn over it leans too far unless whole turns have room") {
+    for (const double bore : {11.6, 12.2, 13.0, 14.0})
+        for (const double L0 : {24.5, 26.0, 28.0}) {
+            const Latch latch(bore);
+            CAPTURE(bore, L0);
+            // 6.2 turns may come out as 6.
+            CHECK(check::leans_too_far(latch.coil(6.2), L0) == !latch.has_room(6.0, L0));
+        }
+}
+
+TEST_CASE("what is said of the tips names their tolerance, the lean it lets in and its room") {
+    check::Tips tips{36.0 * kDegree, 20.0 * kDegree, 23.46 * kDegree, 0.55, 0.6};
+    CHECK(check::tips_apart(tips) == "180° ±20°");
+    CHECK(check::tips_in_words(tips) ==
+          "End tips 180° ±20° apart, not ±36° as is usual: the spring leans up to 0.55 mm, where there is room for 0.6 "
+          "mm; from ±23.4° on it has none.");
+    tips = {36.0 * kDegree, 15.0 * kDegree, 1.16 * kDegree, 0.93, 0.27};
+    CHECK(check::tips_in_words(tips) ==
+          "End tips 180° ±15° apart, as close as a winder holds them (an estimate): even so the spring may lean up to "
+          "0.93 mm, where there is room for 0.27 mm, and rub. Room is left up to ±1.1°: try the first pieces in the "
+          "mechanism, or take a spring with more.");
+    tips = {36.0 * kDegree, 36.0 * kDegree, 36.0 * kDegree, 0.21, 0.6};
+    CHECK(check::tips_in_words(tips) ==
+          "End tips 180° ±36° apart: the spring leans up to 0.21 mm, where there is room for 0.6 mm.");
+    CHECK(check::tips_in_words({}).empty());
+}
