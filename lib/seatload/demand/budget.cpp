@@ -99,11 +99,11 @@ LoadBand band(const SolvedRules& solved, LoadPlace place) {
 
 /// To a tenth of a newton, or two significant digits where that is finer; up for a lower end, down for an upper one.
 Force rounded(Force load, bool up) {
-    constexpr double kSlack = 1e-6;  // of a step: a load meant to lie on it does
+    constexpr double kStepSlack = 1e-6;  // of a step: a load meant to lie on it does
     const double n = in_newton(load);
     if (n <= 0.0 || !std::isfinite(n)) return load;
     const double steps = std::max(10.0, std::pow(10.0, 1.0 - std::floor(std::log10(n))));
-    return (up ? std::ceil(n * steps - kSlack) : std::floor(n * steps + kSlack)) / steps * newton;
+    return (up ? std::ceil(n * steps - kStepSlack) : std::floor(n * steps + kStepSlack)) / steps * newton;
 }
 
 LoadBand rounded_inwards(const LoadBand& exact) {
