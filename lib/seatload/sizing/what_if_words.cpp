@@ -93,17 +93,18 @@ std::string useless(const WhatIfNumber& number, const Requirement& r) {
 /// What contradicts itself in a requirement in such a way that its file would be refused and nothing can be searched.
 std::optional<Diagnostic> contradiction(const Requirement& r) {
     const demand::Space& s = r.space;
-    const auto contradicts = [](std::string words) {
-        return error("contradiction"_id, std::move(words), "give a range within which the requirement makes sense");
+    const auto contradicts = [](DiagnosticId id, std::string words) {
+        return error(id, std::move(words), "give a range within which the requirement makes sense");
     };
     if (s.seated_height <= s.full_travel_height)
-        return contradicts("the seated height is not above the full-travel height");
+        return contradicts("heights-exchanged"_id, "the seated height is not above the full-travel height");
     if (s.bore && s.rod && s.rod->largest >= s.bore->smallest)
-        return contradicts("the rod does not pass through the bore");
+        return contradicts("rod-too-thick"_id, "the rod does not pass through the bore");
     if (s.free_length && s.free_length->smallest > s.free_length->largest)
-        return contradicts("the least free length is above the greatest");
+        return contradicts("upside-down"_id, "the least free length is above the greatest");
     if (s.free_length && s.free_length->largest <= s.seated_height)
-        return contradicts("a free length not above the seated height leaves no load at the seat");
+        return contradicts("no-load-at-seat"_id,
+                           "a free length not above the seated height leaves no load at the seat");
     if (r.surroundings.temperature.degrees > kGuidanceEnds && !r.limits.load_loss)
         return error("no-guidance"_id, "there is no guidance on the load a spring loses above 200 °C",
                      "state limits.load_loss in the requirement, from the wire maker or a test");
