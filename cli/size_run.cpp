@@ -42,14 +42,17 @@ const wire::Grade& grade_of(const SizeRun& run, const sizing::Candidate& candida
     return run.space.grades[run.space.wires[candidate.wire].grade];
 }
 
-Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs) {
+Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs,
+                 const SizeOptions& options) {
     const std::string letter(1, static_cast<char>('A' + static_cast<char>(run.offers.size())));
     record::Spec spec = record::specify(run.requirement, run.space, alternative, letter);
     const wire::Grade& grade = grade_of(run, alternative.candidate);
     auto evaluation = check::evaluate(spec.spring, grade, run.requirement, refs.tolerances);
     // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
     SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
-    auto outlook = record::spec_outlook(spec, grade, record::requirement_of(spec), refs.tolerances);
+    sizing::OutlookOptions how;
+    how.threads = options.threads;
+    auto outlook = record::spec_outlook(spec, grade, record::requirement_of(spec), refs.tolerances, how);
     return {alternative, std::move(evaluation).value(), std::move(spec), std::move(outlook)};
 }
 
@@ -59,7 +62,7 @@ SizeRun size_one(const std::string& file, const demand::Requirement& requirement
     search(run, refs, options, err);
     const int count = options.alternatives != 0 ? options.alternatives : requirement.alternatives;
     for (const auto& alternative : sizing::spread(run.space, run.census, static_cast<std::size_t>(count)))
-        run.offers.push_back(make_offer(run, alternative, refs));
+        run.offers.push_back(make_offer(run, alternative, refs, options));
     return run;
 }
 
@@ -117,10 +120,12 @@ std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& re
     return budget;
 }
 
-std::filesystem::path enquiry_of(const std::vector<Paper>& papers) {
+/// The enquiry among the papers, to be typed in; of several, none is meant more than another.
+std::string enquiry_of(const std::vector<Paper>& papers) {
+    std::vector<std::string> found;
     for (const Paper& paper : papers)
-        if (paper.path.filename().string().ends_with("-enquiry.pdf")) return paper.path;
-    return "ENQUIRY";
+        if (paper.path.filename().string().ends_with("-enquiry.pdf")) found.push_back(paper.path.string());
+    return found.size() == 1 ? found.front() : "ENQUIRY";
 }
 
 std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale, int width) {
@@ -130,12 +135,12 @@ std::string papers_text(const std::vector<Paper>& papers, const std::vector<std:
     if (!stale.empty()) text += "\nLeft there by an earlier run, not of this one:\n";
     for (const auto& path : stale) text += "  " + path.string() + '\n';
     if (papers.empty()) return text;
-    return text + next_text(
-                      "look the sheets through and send the makers the enquiry, in which the form for the reply "
-                      "lies; `seatload quotes " +
-                          enquiry_of(papers).string() +
-                          " REPLY...` judges what they answer. Specs and calculation are for yourself.",
-                      width);
+    return text +
+           next_text(
+               "look the sheets through and send the makers the enquiry, in which the form for the reply "
+               "lies; `seatload quotes " +
+                   enquiry_of(papers) + " REPLY...` judges what they answer. Specs and calculation are for yourself.",
+               width);
 }
 
 }  // namespace seatload::cli
