@@ -103,7 +103,8 @@ void set_columns(std::ostream& stream, int columns) { columns_of(stream) = colum
 
 void complain(Diagnostics diagnostics, std::ostream& err) {
     for (Diagnostic& each : diagnostics)
-        if (each.id == "no-such-file"_id && each.hint.empty()) each.hint = hint_for_missing(each.place.file);
+        if (each.id == "no-such-file"_id && each.hint.empty() && each.place.line == 0)
+            each.hint = hint_for_missing(each.place.file);
     const long columns = columns_of(err);
     err << render(sorted(std::move(diagnostics)), kMostShown, static_cast<int>(columns == 0 ? kUsualColumns : columns));
 }
