@@ -8,6 +8,7 @@
 #include <seatload/core/text.hpp>
 #include <support/scratch_folder.hpp>
 
+#include "json_check.hpp"
 #include "json_place.hpp"
 #include "process.hpp"
 #include "props.hpp"
@@ -96,6 +97,7 @@ class Player {
     Script came_;
     std::vector<Ended> runs_;
     Lines wrote_;
+    Lines wrong_by_schema_;
     Lines mentioned_;       ///< first words of what is expected of the last run
     bool is_json_ = false;  ///< or known from an earlier run: then any width will do
     bool is_open_ = false;  ///< a run's sections are being read
@@ -128,6 +130,7 @@ void Player::run(const Section& section) {
     Ended ended = run_program(words, folder_.path(), stage_.environment);
     ended.out = without_times(ended.out);
     wrote_ = changes(before, folder_.path());
+    wrong_by_schema_ = schema_faults(words, ended.out, stage_.repository / "cli" / "schema");
     runs_.push_back(std::move(ended));
     mentioned_.clear();
     is_json_ = false;
@@ -183,6 +186,7 @@ void Player::close_run() {
     add("stderr", "stderr", lines_of(last.err), !last.err.empty());
     add("exit", "exit " + std::to_string(last.code), {}, last.code != 0);
     add("wrote", "wrote", wrote_, !wrote_.empty());
+    if (!wrong_by_schema_.empty()) append("not by its schema", wrong_by_schema_);
 }
 
 /// Puts a section at the end, set off as the one before it was.
