@@ -128,7 +128,14 @@ TEST_CASE("messages and hints are broken at blanks, source lines never") {
 }
 
 TEST_CASE("a complaint made without a place has none, and one in a file has it") {
-    CHECK(render({error("nothing fits", "look again")}) == "error: nothing fits\n    hint: look again\n");
-    CHECK(render({complaint(Severity::warning, "odd")}) == "warning: odd\n");
-    CHECK(render({error_in("a.toml", "odd  blanks")}) == "a.toml: error: odd  blanks\n");
+    CHECK(render({error("no-fit"_id, "nothing fits", "look again")}) ==
+          "error: nothing fits [no-fit]\n    hint: look again\n");
+    CHECK(render({complaint(Severity::warning, "odd"_id, "odd")}) == "warning: odd [odd]\n");
+    CHECK(render({error_in("a.toml", "odd-blanks"_id, "odd  blanks")}) == "a.toml: error: odd  blanks [odd-blanks]\n");
+}
+
+TEST_CASE("the name of a complaint is words of small letters and figures, joined by single hyphens") {
+    for (const char* name : {"bare-number", "x", "a-1-b"}) CHECK(is_diagnostic_id(name));
+    for (const char* name : {"", "-", "-a", "a-", "a--b", "A", "a b", "a_b", "\xC3\xA9"})
+        CHECK_FALSE(is_diagnostic_id(name));
 }

@@ -75,6 +75,14 @@ TEST_CASE("what cannot be read is told plainly") {
                ContainsSubstring("no such file") || ContainsSubstring("cannot look at the file"));
 }
 
+TEST_CASE("a file that the system lets nobody look at is refused with the system's reason") {
+    const ScratchFolder folder;
+    fs::create_symlink("round", folder / "round");  // stops root, too
+    const std::string shown = render(read_text_file(folder / "round").error());
+    CHECK(shown.substr(folder.path().string().size() + 1) ==
+          "round: error: cannot look at the file: Too many levels of symbolic links [cannot-read]\n");
+}
+
 TEST_CASE("a file larger than any written by hand is refused before it is read") {
     const ScratchFolder folder;
     write_bytes(folder / "largest", std::string(kLargestInput, 'a'));

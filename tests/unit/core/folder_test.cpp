@@ -33,6 +33,15 @@ int lock_of_another_process(const fs::path& path, FolderLock::Kind kind) {
     return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
 }
 
+/// What a user is shown, the scratch folder left out of the paths.
+std::string told(const Diagnostics& diagnostics, const ScratchFolder& scratch) {
+    std::string text = render(diagnostics);
+    const std::string folder = scratch.path().string() + '/';
+    for (std::size_t at = text.find(folder); at != std::string::npos; at = text.find(folder))
+        text.erase(at, folder.size());
+    return text;
+}
+
 }  // namespace
 
 TEST_CASE("a folder takes plain names alone, so that none leads out of it") {
@@ -81,9 +90,13 @@ TEST_CASE("links in a folder are followed neither to files nor to folders") {
     fs::create_symlink(scratch / "outside", scratch / "library/engine");
     const auto folder = Folder::open(scratch / "library");
     REQUIRE(folder.has_value());
-    CHECK_FALSE(folder->read("link.toml").has_value());
+    CHECK(told(folder->read("link.toml").error(), scratch) ==
+          "library/link.toml: error: this is a link, not a file [link-refused]\n"
+          "    hint: links are not followed: put the file itself there\n");
     CHECK(has_error(folder->replace("link.toml", "mine now")));
-    CHECK_FALSE(folder->inside("engine").has_value());
+    CHECK(told(folder->inside("engine").error(), scratch) ==
+          "library/engine: error: not a folder of this library, but a file or a link [link-refused]\n"
+          "    hint: links are not followed: put the folder itself there\n");
     CHECK_FALSE(folder->made_inside("engine").has_value());
     const auto entries = folder->entries();
     REQUIRE(entries.has_value());
@@ -102,7 +115,20 @@ TEST_CASE("a link planted where a file is written aside is not written through")
     CHECK(folder->replace("a.toml", "mine").empty());
     CHECK(bytes_of(scratch / "library/a.toml") == "mine");
     CHECK(bytes_of(scratch / "victim") == "not yours");
-    CHECK_FALSE(FolderLock::take(*folder, FolderLock::Kind::exclusive).has_value());
+    CHECK(told(FolderLock::take(*folder, FolderLock::Kind::exclusive).error(), scratch) ==
+          "library: error: cannot lock this library: Too many levels of symbolic links [cannot-lock]\n");
+}
+
+TEST_CASE("a library at which another program works all the time is told, with what to do") {
+    const ScratchFolder scratch;
+    fs::create_directories(scratch / "library");
+    const auto folder = Folder::open(scratch / "library");
+    REQUIRE(folder.has_value());
+    const auto first = FolderLock::take(*folder, FolderLock::Kind::exclusive);
+    REQUIRE(first.has_value());
+    CHECK(told(FolderLock::take(*folder, FolderLock::Kind::exclusive, 0.05).error(), scratch) ==
+          "library: error: another program has been at work in this library for too long [library-in-use]\n"
+          "    hint: wait until it has ended, or end it; the lock goes with it\n");
 }
 
 TEST_CASE("a folder that is exchanged for a link after it was opened is not followed") {
@@ -130,6 +156,7 @@ TEST_CASE("pipes, folders and huge files are refused as files, without waiting f
         CHECK_FALSE(folder->read(name).has_value());
     }
     for (const std::string name : {"pipe", "folder"}) CHECK(has_error(folder->replace(name, "mine")));
+    CHECK(told(folder->read("pipe").error(), scratch) == "pipe: error: not a regular file [not-a-file]\n");
 }
 
 TEST_CASE("a file is replaced as a whole, keeps its permissions, and leaves nothing aside") {

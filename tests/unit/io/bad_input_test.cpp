@@ -19,6 +19,9 @@
 #include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/samples_file.hpp>
+#include <seatload/io/sampling_file.hpp>
+#include <seatload/io/wire_file.hpp>
+#include <seatload/io/wording_file.hpp>
 #include <support/check.hpp>
 
 #include "io_support.hpp"
@@ -70,7 +73,7 @@ void check_answers(const fs::path& folder, std::size_t fewest, const Shown& show
 }  // namespace
 
 TEST_CASE("Every wrong requirement is answered with exactly the text that was reviewed") {
-    check_answers(kFolder, 61, [](const std::string& text, const std::string& name) {
+    check_answers(kFolder, 64, [](const std::string& text, const std::string& name) {
         return shown_for(io::read_requirement(text, name, io::catalogue()));
     });
 }
@@ -119,9 +122,28 @@ TEST_CASE("Every wrong plunger is answered with exactly the text that was review
     });
 }
 
+TEST_CASE("Every wrong file of wires is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "wire", 7, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_wire_file(text, name, io::catalogue()));
+    });
+}
+
+TEST_CASE("Every wrong wording is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "wording", 2, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_wording(text, name));
+    });
+}
+
+TEST_CASE("Every wrong table of sampling plans is answered with exactly the text that was reviewed") {
+    check_answers(kFolder / "sampling", 1, [](const std::string& text, const std::string& name) {
+        return shown_for(io::read_sampling(text, name));
+    });
+}
+
 TEST_CASE("Every expected text belongs to a wrong file") {
-    for (const fs::path& folder : {kFolder, kFolder / "maker", kFolder / "plunger", kFolder / "quotes", kFolder / "lot",
-                                   kFolder / "readings", kFolder / "reply", kFolder / "samples"})
+    for (const fs::path& folder :
+         {kFolder, kFolder / "maker", kFolder / "plunger", kFolder / "quotes", kFolder / "lot", kFolder / "readings",
+          kFolder / "reply", kFolder / "samples", kFolder / "sampling", kFolder / "wire", kFolder / "wording"})
         for (const fs::path& path : files_in(folder, ".expected"))
             CHECK(fs::exists(fs::path(path).replace_extension(".toml")));
 }
