@@ -90,7 +90,8 @@ const Offer* offered(const SizeRun& run, const sizing::Candidate& candidate) {
 /// A spring of each requirement's space with all that is known of it. When it is to be offered and is not yet, it
 /// becomes a further alternative.
 std::vector<Offer> springs_of(FamilyView& view, const std::vector<sizing::Candidate>& candidates,
-                              const References& refs, const std::string& why, bool is_to_be_offered) {
+                              const References& refs, const SizeOptions& options, const std::string& why,
+                              bool is_to_be_offered) {
     std::vector<Offer> springs;
     for (std::size_t i = 0; i < candidates.size(); ++i) {
         SizeRun& run = view.members[i].run;
@@ -98,7 +99,7 @@ std::vector<Offer> springs_of(FamilyView& view, const std::vector<sizing::Candid
             springs.push_back(*known);
             continue;
         }
-        Offer offer = make_offer(run, {candidates[i], why}, refs);
+        Offer offer = make_offer(run, {candidates[i], why}, refs, options);
         if (is_to_be_offered && run.offers.size() < kLetters)
             run.offers.push_back(offer);
         else
@@ -116,8 +117,8 @@ void find_common_wires(FamilyView& view, sizing::Family family, const References
     const std::string why = "most tolerance room with the wire that serves " + together(view) + " best";
     for (const sizing::CommonWire& wire : wires) {
         if (view.wires.size() == kWiresShown) break;
-        view.wires.push_back(
-            {wire.grade, wire.diameter, wire.merit, springs_of(view, wire.springs, refs, why, view.wires.empty())});
+        view.wires.push_back({wire.grade, wire.diameter, wire.merit,
+                              springs_of(view, wire.springs, refs, options, why, view.wires.empty())});
     }
     if (wires.empty()) view.near = sizing::near_wire(family, {refs.wires, refs.tolerances, search_options(options)});
 }
@@ -126,7 +127,7 @@ void find_shared_spring(FamilyView& view, sizing::Family family, const Reference
     const sizing::SearchOptions how = search_options(options);
     view.shared = sizing::shared_springs(family, refs.tolerances, how);
     if (const auto& best = view.shared.best) {
-        auto springs = springs_of(view, best->in_each, refs, "the same spring serves " + together(view), true);
+        auto springs = springs_of(view, best->in_each, refs, options, "the same spring serves " + together(view), true);
         const record::Spec& spec = springs.front().spec;
         view.shared_spring = FamilyWire{spec.wire_grade, spec.spring.wire_diameter, best->merit, std::move(springs)};
     } else if (view.shared.apart == sizing::Apart::nothing) {

@@ -39,7 +39,8 @@ SizeRun size_one(const std::string& file, const demand::Requirement& requirement
                  const SizeOptions& options, std::ostream& err);
 
 /// A fitting spring of the run's space with all that is known of it, under the next letter.
-Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs);
+Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, const References& refs,
+                 const SizeOptions& options);
 
 /// Finds out why nothing fits, or which limits hold the answer when little does.
 void explain(SizeRun& run, const References& refs, const SizeOptions& options);
