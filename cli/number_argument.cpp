@@ -31,7 +31,8 @@ NumberCheck whole_number(unsigned long long lowest, unsigned long long highest) 
 }
 
 NumberCheck number(double lowest, double highest) {
-    const std::string bounds = shortest(lowest) + " to " + shortest(highest);
+    const auto shown = [](double value) { return grouped(static_cast<unsigned long long>(value)); };
+    const std::string bounds = shown(lowest) + " to " + shown(highest);
     return [=](const std::string& word) -> std::string {
         double value = 0.0;
         const auto [end, wrong] = std::from_chars(word.data(), word.data() + word.size(), value);

@@ -38,7 +38,8 @@ Step::Kind kind_of(const std::string& action) {
 /// Why a revision cannot come to a state from where it is.
 Diagnostics not_from_here(const OnShelf& on, Step::Kind kind) {
     const State state = on.revision().state;
-    const std::string is = "revision " + on.revision().index() + " is " + std::string(word(state));
+    const std::string is =
+        "revision " + on.revision().index() + " is " + (state == State::trial ? "on " : "") + std::string(word(state));
     const auto no = [&](std::string message, std::string hint) {
         return Diagnostics{error_in(on.revision().file, "cannot-follow"_id, std::move(message), std::move(hint))};
     };

@@ -125,7 +125,8 @@ TEST_CASE("a wire without a strength at the diameter is refused with the range i
     const auto refused = check::evaluate(s, wire_a(), requirement_a(), test::tolerances());
     REQUIRE_FALSE(refused.has_value());
     CHECK(refused.error().front().message == "wire own has no known strength at 0.05 mm");
-    CHECK(refused.error().front().hint == "its strengths are known from 0.10 mm to 10.00 mm");
+    CHECK(refused.error().front().hint ==
+          "its strengths are known from 0.10 mm to 10.00 mm; is the diameter right, or another grade meant?");
 }
 
 TEST_CASE("heat beyond the load-loss guidance is refused unless the loss is stated") {
