@@ -16,7 +16,7 @@ namespace {
 
 using record::State;
 
-constexpr int kWideEnough = 100;  // columns, for numbers and dates too
+constexpr int kWideList = 100;  // columns, for numbers and dates too
 
 /// A line of the list.
 struct Listed {
@@ -127,7 +127,7 @@ int run_specs_list(const SpecsOptions& options, const References& references, st
     } else if (lines.empty()) {
         out << nothing_listed(options);
     } else {
-        out << table_text(lines, options.width >= kWideEnough) << summary(lines, options.width);
+        out << table_text(lines, options.width >= kWideList) << summary(lines, options.width);
     }
     out << std::flush;
     complain(said, err);

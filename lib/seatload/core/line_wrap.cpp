@@ -15,7 +15,7 @@ constexpr int kNarrowest = 40;
 constexpr std::array<std::string_view, 13> kUnits{"mm", "N",  "N/mm",  "MPa", "°C",  "%",    "s",
                                                   "g",  "Hz", "kg/m3", "bar", "mm²", "N/mm²"};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_figure(char c) { return c >= '0' && c <= '9'; }
 
 /// Whether a word goes on with the number before it: a unit, or the next three digits.
 bool continues_number(std::string_view word) {
@@ -30,7 +30,7 @@ std::vector<std::string> unbroken(std::string_view words) {
     std::vector<std::string> pieces;
     for (const std::string_view word : split(words, ' ')) {
         if (word.empty()) continue;
-        if (!pieces.empty() && is_digit(pieces.back().back()) && continues_number(word))
+        if (!pieces.empty() && is_figure(pieces.back().back()) && continues_number(word))
             pieces.back() += ' ' + std::string(word);
         else
             pieces.emplace_back(word);

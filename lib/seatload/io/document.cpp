@@ -68,6 +68,18 @@ Node converted(const toml::node& from, Position otherwise) {
     return node;
 }
 
+/// Puts every place of a mended text where it stands in the text as written.
+void put_back(Node& node, const Prescan& scan) {
+    node.at = scan.as_written(node.at);
+    if (List* list = std::get_if<List>(&node.value))
+        for (Node& member : *list) put_back(member, scan);
+    if (Table* table = std::get_if<Table>(&node.value))
+        for (Entry& entry : *table) {
+            entry.at = scan.as_written(entry.at);
+            put_back(entry.node, scan);
+        }
+}
+
 std::string_view key_of(std::string_view line) { return trim(line.substr(0, line.find('='))); }
 
 /// The line on which the key of a line was first given in the same table, 0 when it is not found.
@@ -117,9 +129,16 @@ std::optional<PlainWords> plain_words(std::string_view message) {
     return std::nullopt;
 }
 
+/// The place, but none behind the end of its line: the library counts the end of the file as a letter more.
+Position on_line(const SourceText& source, Position at) {
+    if (at.line == 0 || at.line > source.lines().size()) return at;
+    const std::size_t letters = length_in_code_points(source.lines()[at.line - 1]);
+    return {at.line, std::min(at.column, static_cast<unsigned>(letters + 1))};
+}
+
 /// The library's complaint in our form.
-Diagnostic grammar_error(const SourceText& source, const toml::parse_error& error) {
-    const Position at = position(error.source(), {});
+Diagnostic grammar_error(const SourceText& source, const Prescan& scan, const toml::parse_error& error) {
+    const Position at = on_line(source, scan.as_written(position(error.source(), {})));
     const std::string message(error.description());
     if (message.find("redefine") != std::string::npos && at.line <= source.lines().size())
         return twice_given(source, at.line);
@@ -146,9 +165,10 @@ void Document::parse() {
     try {
         const toml::table table = toml::parse(std::string_view(scan.mended), std::string_view(source_.file_name()));
         root_.value = converted_table(table, {});
+        if (!scan.mends.empty()) put_back(root_, scan);
         is_readable_ = true;
     } catch (const toml::parse_error& error) {
-        diagnostics_.push_back(grammar_error(source_, error));
+        diagnostics_.push_back(grammar_error(source_, scan, error));
     }
 }
 

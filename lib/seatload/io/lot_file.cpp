@@ -14,7 +14,7 @@ namespace {
 using inspection::Kind;
 using record::LotCharacteristic;
 
-constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
+constexpr Span kLotSize{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 constexpr Span kCount{0.0, 10'000'000.0, false, "0 or more, and at most 10000000"};
 
 // Field tables for reading and writing both.
@@ -30,7 +30,7 @@ template <class Fields, class Lot>
 void visit_lot(Fields& f, Lot& lot) {
     f.needed("name", "\"lot 1\"", lot.name, kAny, "");
     f.field("maker", lot.maker, kAny, "");
-    f.needed("pieces", "20", lot.pieces, kPieces, "of the lot");
+    f.needed("pieces", "20", lot.pieces, kLotSize, "of the lot");
     f.needed("inspected", "20", lot.inspected, kCount, "pieces measured");
     f.field("plan", lot.plan, kAny, "for the loads");
 }
@@ -79,7 +79,7 @@ LotCharacteristic read_characteristic(Reader& table) {
     return c;
 }
 
-record::Lot read_tables(Reader& root) {
+record::Lot read_lot_tables(Reader& root) {
     record::Lot lot;
     if (!root.has("format")) root.missing("format", quoted_text(kLotFormat));
     if (!read_format(root, {kLotFormat})) return lot;
@@ -124,7 +124,7 @@ Result<record::Lot> read_lot(std::string_view text, const std::string& file_name
     record::Lot lot;
     {
         Reader root(document);
-        lot = read_tables(root);
+        lot = read_lot_tables(root);
     }
     if (document.has_error()) return document.diagnostics();
     return {std::move(lot), document.diagnostics()};

@@ -20,9 +20,9 @@ bool rule_alike(std::span<const Facts> alternatives) {
 }
 
 /// Gathers the rows of a comparison.
-class Rows {
+class ComparedRows {
   public:
-    explicit Rows(std::span<const Facts> alternatives) : alternatives_(alternatives) {}
+    explicit ComparedRows(std::span<const Facts> alternatives) : alternatives_(alternatives) {}
 
     template <class WordsOf>
     void add_words(const std::string& name, WordsOf words_of) {
@@ -55,7 +55,7 @@ class Rows {
     std::vector<ComparedRow> rows_;
 };
 
-void add_wire_and_coil(Rows& rows, std::span<const Facts> alternatives) {
+void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) {
     const auto say = [&](std::string_view key) { return alternatives.front().paper.words.say(key); };
     const auto bracketed = [](bool adjustable, const std::string& words) {
         return adjustable ? reference(words) : words;
@@ -86,7 +86,7 @@ void add_wire_and_coil(Rows& rows, std::span<const Facts> alternatives) {
 }
 
 /// A load, with its length in the row's name when that is the same in all alternatives, else beside each value.
-void add_load(Rows& rows, std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load,
+void add_load(ComparedRows& rows, std::span<const Facts> alternatives, record::LoadAtLength record::Spec::*load,
               std::string_view index) {
     const Facts& front = alternatives.front();
     const Length length = (front.spec.*load).length;
@@ -103,7 +103,7 @@ void add_load(Rows& rows, std::span<const Facts> alternatives, record::LoadAtLen
         });
 }
 
-void add_rest(Rows& rows, std::span<const Facts> alternatives) {
+void add_rest(ComparedRows& rows, std::span<const Facts> alternatives) {
     const auto say = [&](std::string_view key) { return alternatives.front().paper.words.say(key); };
     rows.add_words(say("compare.load_grades"), [](const Facts& f) { return reference(load_grades(f)); });
     rows.add_references(say("load.rate"), Unit::newton_per_mm,
@@ -184,7 +184,7 @@ bool ComparedRow::is_common() const {
 }
 
 std::vector<ComparedRow> comparisons(std::span<const Facts> alternatives) {
-    Rows rows(alternatives);
+    ComparedRows rows(alternatives);
     add_wire_and_coil(rows, alternatives);
     add_load(rows, alternatives, &record::Spec::seated, "1");
     add_load(rows, alternatives, &record::Spec::full_travel, "2");

@@ -31,7 +31,7 @@ constexpr double kMostPlot = 76.0;
 constexpr std::size_t kPlotsOnPage = 3;
 
 /// The lot with every text a user wrote made readable().
-LotInspection printable(LotInspection lot, Diagnostics& diagnostics) {
+LotInspection printable_lot(LotInspection lot, Diagnostics& diagnostics) {
     inspection::Samples& s = lot.samples;
     for (std::string* text : {&s.name, &s.date, &s.maker, &s.fixture, &s.treatment, &s.conditions})
         *text = readable(*text, "samples", diagnostics);
@@ -121,7 +121,7 @@ void add_plots(PageFlow& flow, const LotInspection& lot) {
 
 Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& input) {
     Diagnostics diagnostics;
-    const LotInspection lot = printable(input.lot, diagnostics);
+    const LotInspection lot = printable_lot(input.lot, diagnostics);
     InspectionReportInput in{lot, input.spec, input.spec_sha256, input.forecast, input.words, input.size};
     const record::Spec spec = printable(input.spec, diagnostics);
     if (has_error(diagnostics)) return diagnostics;

@@ -8,7 +8,7 @@ namespace seatload::sheet {
 namespace {
 
 constexpr const char* kFormSource = "EN 15800; size confirmed by JIS B 2707";
-constexpr std::array<const char*, 3> kFactors{"0.63", "1", "1.6"};
+constexpr std::array<const char*, 3> kToleranceFactors{"0.63", "1", "1.6"};
 
 void add_ordered(Calculation& c, const record::LoadAtLength& load, const std::string& i, const char* table) {
     const std::string where = std::string("spec, [") + table + "]";
@@ -24,8 +24,8 @@ void add_grades(Calculation& c, const ReportSubject& s, const std::string& i, do
                                                              s.values.active_coils, load_n, grade);
         c.step("A_F" + i + "," + std::to_string(grade),
                "load tolerance at L" + i + ", grade " + std::to_string(grade) + ", plus-minus",
-               "({a_F}*{k_F} + 1.5*{F_" + i + "}/100)*" + kFactors[static_cast<std::size_t>(grade - 1)], tolerance, "N",
-               kFormSource, Trust::memory);
+               "({a_F}*{k_F} + 1.5*{F_" + i + "}/100)*" + kToleranceFactors[static_cast<std::size_t>(grade - 1)],
+               tolerance, "N", kFormSource, Trust::memory);
     }
 }
 

@@ -77,7 +77,7 @@ TitleBlock title_block(const Facts& facts, const SheetInput& input, Scale scale)
 }
 
 /// Everything that goes on a sheet, but for the scale.
-struct Parts {
+struct SheetParts {
     const Facts& facts;
     const SheetInput& input;
     Drawing page;
@@ -88,7 +88,7 @@ struct Parts {
     CautionPanel panel;
 };
 
-Parts parts(const Facts& facts, const SheetInput& input, bool is_tight) {
+SheetParts parts(const Facts& facts, const SheetInput& input, bool is_tight) {
     const Paper& paper = facts.paper;
     Drawing page = empty_page(paper.size, paper.upright);
     const Box space = drawing_space(page.width(), page.height());
@@ -109,7 +109,7 @@ struct Planned {
     SheetPlan plan;
 };
 
-std::optional<Planned> planned(const Parts& parts, std::size_t most_revisions) {
+std::optional<Planned> planned(const SheetParts& parts, std::size_t most_revisions) {
     const Paper& paper = parts.facts.paper;
     RevisionTable revisions(parts.facts.spec, paper.words, most_revisions, revisions_width(parts.space, paper.upright));
     auto plan = plan_sheet({parts.space,
@@ -123,7 +123,7 @@ std::optional<Planned> planned(const Parts& parts, std::size_t most_revisions) {
 }
 
 /// Earlier revisions make way for the rest, and for a larger figure.
-std::optional<Planned> best_plan(const Parts& parts) {
+std::optional<Planned> best_plan(const SheetParts& parts) {
     auto all = planned(parts, kUsualRevisions);
     if (parts.facts.spec.revisions.size() <= kFewestRevisions) return all;
     auto fewest = planned(parts, kFewestRevisions);
@@ -131,7 +131,7 @@ std::optional<Planned> best_plan(const Parts& parts) {
     return all;
 }
 
-Drawing drawn(Parts parts, const Planned& planned) {
+Drawing drawn(SheetParts parts, const Planned& planned) {
     const auto& [revisions, plan] = planned;
     Drawing& page = parts.page;
     const Point corner{parts.space.right, parts.space.bottom};
@@ -152,7 +152,7 @@ Result<Drawing> spring_sheet(const SheetInput& input) {
     const auto known = facts(input.spec, input.grade, input.tolerances, input.paper);
     if (!known) return known.error();
     for (const bool is_tight : {false, true}) {
-        Parts all = parts(*known, input, is_tight);
+        SheetParts all = parts(*known, input, is_tight);
         if (const auto best = best_plan(all)) return {drawn(std::move(all), *best), known.error()};
     }
     return error("no-room"_id, "the sheet has no room for all it must say",
