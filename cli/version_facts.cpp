@@ -17,6 +17,8 @@
 namespace seatload::cli {
 namespace {
 
+constexpr char kGlue = '\x1f';  // stands for a blank at which no line ends
+
 std::string digest_of_data() {
     auto names = embedded_names("");
     std::sort(names.begin(), names.end());
@@ -38,9 +40,19 @@ std::vector<std::string> wire_standards(const wire::Catalogue& catalogue) {
     return {standards.begin(), standards.end()};
 }
 
+/// The names one after the other, none of them parted at the end of a line.
+std::string whole_names(const std::vector<std::string>& names) {
+    std::string all = join(names, ", ");
+    for (std::size_t at = 1; at < all.size(); ++at)
+        if (all[at] == ' ' && all[at - 1] != ',') all[at] = kGlue;
+    return all;
+}
+
 std::string version_line(const std::string& what, const std::string& words, int width) {
     constexpr std::size_t kColumn = 14;
-    return wrapped(padded("  " + what, kColumn), words, width, kColumn);
+    std::string lines = wrapped(padded("  " + what, kColumn), words, width, kColumn);
+    std::replace(lines.begin(), lines.end(), kGlue, ' ');
+    return lines;
 }
 
 }  // namespace
@@ -63,11 +75,11 @@ VersionFacts version_facts() {
 
 std::string version_text(const VersionFacts& facts, int width) {
     std::string text = "seatload " + facts.program + "\nData built in, each by what it says it follows:\n";
-    text += version_line("wire", std::to_string(facts.grades) + " grades: " + join(facts.wire, ", "), width);
+    text += version_line("wire", std::to_string(facts.grades) + " grades: " + whole_names(facts.wire), width);
     text += version_line("tolerances", join(facts.tolerances, ", "), width);
     text += version_line("sampling", join(facts.sampling, ", ") + ", which ISO 2859-1 took over", width);
     text += version_line("formulas", join(facts.formulas, ", "), width);
-    text += version_line("makers", join(facts.makers, ", "), width);
+    text += version_line("makers", whole_names(facts.makers), width);
     text += version_line("papers", "in " + join(facts.languages, ", "), width);
     text += version_line("SHA-256", facts.data_sha256, width);
     return text;

@@ -44,7 +44,7 @@ install(FILES ${PROJECT_BINARY_DIR}/share/zsh/site-functions/_seatload DESTINATI
 set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_NAME seatload)
 set(CPACK_PACKAGE_CONTACT "${SEATLOAD_MAINTAINER}")
-set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "${PROJECT_DESCRIPTION}")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "size compression springs and write the papers to order them")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_COMPONENTS_ALL seatload_program debian_seatload seatload_development debian_libseatload-dev)
@@ -60,21 +60,21 @@ set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_NAME seatload)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_SECTION science)
 set(CPACK_DEBIAN_PROGRAM_PACKAGE_SHLIBDEPS ON)
-set(CPACK_DEBIAN_PROGRAM_DESCRIPTION "size compression springs and write the papers to order them
- For the owner of a workshop that rebuilds engines and gearboxes and needs a
- better compression spring wound to order. It tells from bench readings what the
- old spring gives, and from pressures and friction what a better one must give;
- finds every combination of wire and coil that gives it; and writes drawing,
- enquiry and calculation as PDF, judges makers' offers, inspects the lot that
- came, and keeps what was approved.")
+set(CPACK_DEBIAN_PROGRAM_DESCRIPTION
+"For the owner of a workshop that rebuilds engines and gearboxes and needs a
+better compression spring wound to order. It tells from bench readings what the
+old spring gives, and from pressures and friction what a better one must give;
+finds every combination of wire and coil that gives it; and writes drawing,
+enquiry and calculation as PDF, judges makers' offers, inspects the lot that
+came, and keeps what was approved.")
 
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_NAME libseatload-dev)
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_SECTION libdevel)
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_DEPENDS
     "libboost-dev (>= 1.74), libfmt-dev, libtomlplusplus-dev, nlohmann-json3-dev, libhpdf-dev, libqpdf-dev, libssl-dev")
-set(CPACK_DEBIAN_DEVELOPMENT_DESCRIPTION "size compression springs, library to build against
- The static library behind seatload, its headers and its CMake package
- (find_package(seatload)): the mechanics of compression springs after
- EN 13906-1, exact search for what fits a requirement, tolerances, bench
- readings, drawings as PDF.")
+set(CPACK_DEBIAN_DEVELOPMENT_DESCRIPTION
+"The static library behind seatload, its headers and its CMake package
+(find_package(seatload)): the mechanics of compression springs after
+EN 13906-1, exact search for what fits a requirement, tolerances, bench
+readings, drawings as PDF.")
 include(CPack)

@@ -19,6 +19,7 @@ field() { dpkg-deb -f "$1" "$2"; }
 [ "$(field "$library" Section)" = libdevel ] || fail "section of the library"
 field "$program" Maintainer | grep -q '^[^<]* <[^@>]*@[^>]*>$' || fail "maintainer"
 [ "$(field "$program" Description | wc -l)" -ge 4 ] || fail "description"
+field "$program" Description | sed 1d | grep -qv '^ [^ ]' && fail "description is set in"
 # What the program is linked with, as the dynamic linker names it, is what it must depend on.
 depends=$(field "$program" Depends)
 for wanted in libc6 libstdc++6 libqpdf libhpdf libssl libfmt; do
