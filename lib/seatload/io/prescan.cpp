@@ -10,6 +10,20 @@
 namespace seatload::io {
 namespace {
 
+/// Lays the mended value beside the one as written: what is new in it are quotes alone.
+Mend mend_of(Position at, const Unquoted& unquoted) {
+    const std::vector<std::string> before = code_points(unquoted.value);
+    Mend mend{at, {}, at.column + static_cast<unsigned>(before.size())};
+    std::size_t place = 0;
+    for (const std::string& letter : code_points(unquoted.quoted)) {
+        mend.columns.push_back(at.column + static_cast<unsigned>(place));
+        const bool is_new = place < before.size() && letter == "\"" && letter != before[place] &&
+                            static_cast<unsigned char>(before[place].front()) < 0x80;
+        if (!is_new && place < before.size()) ++place;
+    }
+    return mend;
+}
+
 constexpr std::size_t kMostComplaints = 100;  // a text with more is not a file of ours at all
 
 /// Walks a TOML text once, minding strings and comments, and notes what is too deep or out of place.
@@ -41,6 +55,7 @@ class Walker {
                  "write " + unquoted->assignment);
         found_.mended += text_.substr(copied_, from - copied_);
         found_.mended += unquoted->quoted;
+        found_.mends.push_back(mend_of(source_.position_of_byte(from), *unquoted));
         copied_ = from + unquoted->value.size();
         at_ = line_end();
         return true;
@@ -148,9 +163,17 @@ class Walker {
     bool has_foreign_ = false;
 };
 
-Prescan unreadable(Diagnostic error) { return {{std::move(error)}, false, {}}; }
+Prescan unreadable(Diagnostic error) { return {{std::move(error)}, false, {}, {}}; }
 
 }  // namespace
+
+Position Prescan::as_written(Position at) const {
+    const auto mend = std::find_if(mends.begin(), mends.end(), [&](const Mend& m) { return m.at.line == at.line; });
+    if (mend == mends.end() || at.column < mend->at.column) return at;
+    const std::size_t letter = at.column - mend->at.column;
+    if (letter < mend->columns.size()) return {at.line, mend->columns[letter]};
+    return {at.line, mend->end_before + static_cast<unsigned>(letter - mend->columns.size())};
+}
 
 Prescan prescan(const SourceText& source) {
     const std::string_view text = source.text();
