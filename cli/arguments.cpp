@@ -5,7 +5,9 @@
 #include <memory>
 
 #include <CLI/CLI.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/io/complaint_meaning.hpp>
 
 #include <cli/every_command.hpp>
 #include <cli/first_words.hpp>
@@ -158,7 +160,10 @@ void add_quotes(CLI::App& app, QuotesOptions& o) {
         ->option_text("PIECES");
     c.add_option("--date", o.date, "the day offers are judged on: 2026-12-15")->option_text("DATE");
     c.add_option("--currency", o.currency, "compare in this currency")->option_text("CODE");
-    c.add_option("--rate", o.rates, "what one unit of another is worth in it")->option_text("CODE=NUMBER")->expected(1);
+    c.add_option("--rate", o.rates, "what one unit of another is worth in it")
+        ->option_text("CODE=NUMBER")
+        ->expected(1)
+        ->take_all();
     c.add_flag("--tax-back", o.reclaims_tax, "leave out tax, which is got back");
     c.add_option("--choose", o.choose, "write the spec of this offer, as a draft")->option_text("MAKER/ALTERNATIVE");
     c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
@@ -268,7 +273,7 @@ Diagnostic wrong_value(const CLI::App& command, const CLI::ParseError& error) {
     const std::string said = error.what();
     const std::string name = said.substr(0, said.find_first_of(": "));
     if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
-        return usage_error(command, "no-value"_id, name + " needs a value", {}, "as in " + shown_option(command, name));
+        return usage_error(command, "no-value"_id, name + " needs a value", {}, "write " + shown_option(command, name));
     for (const std::string& word : command.remaining())
         if (word != "--") return usage_error(command, "word-too-many"_id, '"' + word + "\" is one word too many");
     if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr)
@@ -326,6 +331,16 @@ void add_version(CLI::App& app, const int& width) {
     app.add_flag("--json")->description("with --version: write JSON")->needs(version);
 }
 
+/// What "help NAME" answers when the name is that of a complaint, with or without its brackets; else nothing.
+std::optional<std::string> told_of_complaint(int argc, const char* const* argv, int width) {
+    if (argc != 3 || std::string_view(argv[1]) != "help") return std::nullopt;
+    std::string_view name = argv[2];
+    if (name.starts_with('[') && name.ends_with(']')) name = name.substr(1, name.size() - 2);
+    const auto meaning = io::meaning_of_complaint(name);
+    if (!meaning) return std::nullopt;
+    return wrapped(std::string(name) + ": ", *meaning, width, 4);
+}
+
 /// The words given, "help size" turned into "size --help"; what is no command stays to be complained of.
 std::vector<const char*> with_help(const CLI::App& app, int argc, const char* const* argv) {
     std::vector<const char*> words(argv, argv + argc);
@@ -373,6 +388,10 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
     describe_program(app, options);
     if (argc < 2) {
         out << kFirstWords;
+        return {std::nullopt, 0};
+    }
+    if (const auto told = told_of_complaint(argc, argv, terminal.width)) {
+        out << *told;
         return {std::nullopt, 0};
     }
     const std::vector<const char*> words = with_help(app, argc, argv);
