@@ -14,7 +14,7 @@ using namespace seatload::consistency;
 
 namespace {
 
-double rate_of(const Design& x) { return rate(x.G_mpa, x.d_mm, x.D_mm, x.n); }
+double design_rate(const Design& x) { return rate(x.G_mpa, x.d_mm, x.D_mm, x.n); }
 
 /// Factors are a matter of index alone; this is a fine row of them.
 template <class Law>
@@ -57,7 +57,7 @@ TEST_CASE("every_factor_falls_with_index") {
 TEST_CASE("tau_from_force_eq_tau_from_deflection") {
     for_each_design([](const Design& x) {
         const double s = 0.3 * x.pitch_mm * x.n;
-        REQUIRE_THAT(stress(rate_of(x) * s, x.d_mm, x.D_mm),
+        REQUIRE_THAT(stress(design_rate(x) * s, x.d_mm, x.D_mm),
                      WithinRel(stress_at_deflection(x.G_mpa, x.d_mm, x.D_mm, x.n, s), kRounding));
     });
 }
@@ -70,13 +70,13 @@ TEST_CASE("force_for_stress_undoes_stress") {
 
 TEST_CASE("active_coils_for_rate_undoes_rate") {
     for_each_design([](const Design& x) {
-        REQUIRE_THAT(active_coils_for_rate(x.G_mpa, x.d_mm, x.D_mm, rate_of(x)), WithinRel(x.n, kRounding));
+        REQUIRE_THAT(active_coils_for_rate(x.G_mpa, x.d_mm, x.D_mm, design_rate(x)), WithinRel(x.n, kRounding));
     });
 }
 
 TEST_CASE("rate_scales_as_G_d4_over_D3_n") {
     for_each_design([](const Design& x) {
-        const double R = rate_of(x);
+        const double R = design_rate(x);
         REQUIRE_THAT(rate(2.0 * x.G_mpa, x.d_mm, x.D_mm, x.n), WithinRel(2.0 * R, kRounding));
         REQUIRE_THAT(rate(x.G_mpa, 2.0 * x.d_mm, x.D_mm, x.n), WithinRel(16.0 * R, kRounding));
         REQUIRE_THAT(rate(x.G_mpa, x.d_mm, 2.0 * x.D_mm, x.n), WithinRel(R / 8.0, kRounding));
@@ -88,14 +88,14 @@ TEST_CASE("one_over_rate_adds_up_for_springs_end_to_end") {
     for_each_design([](const Design& x) {
         const double part = rate(x.G_mpa, x.d_mm, x.D_mm, 0.3 * x.n);
         const double rest = rate(x.G_mpa, x.d_mm, x.D_mm, 0.7 * x.n);
-        REQUIRE_THAT(1.0 / part + 1.0 / rest, WithinRel(1.0 / rate_of(x), kRounding));
+        REQUIRE_THAT(1.0 / part + 1.0 / rest, WithinRel(1.0 / design_rate(x), kRounding));
     });
 }
 
 TEST_CASE("work_eq_half_force_times_deflection") {
     for_each_design([](const Design& x) {
         const double s = 0.4 * x.n * x.pitch_mm;
-        REQUIRE_THAT(work(rate_of(x), s), WithinRel(0.5 * force(rate_of(x), s) * s, kRounding));
+        REQUIRE_THAT(work(design_rate(x), s), WithinRel(0.5 * force(design_rate(x), s) * s, kRounding));
     });
 }
 
@@ -103,16 +103,16 @@ TEST_CASE("work_eq_tau_squared_volume_over_four_G") {
     // Elastic energy of a bar in torsion: half of tau^2/(2 G) on average over the section, times the active wire.
     for_each_design([](const Design& x) {
         const double s = 0.2 * x.n * x.pitch_mm;
-        const double tau = stress(rate_of(x) * s, x.d_mm, x.D_mm);
+        const double tau = stress(design_rate(x) * s, x.d_mm, x.D_mm);
         const double volume = wire_mass(1.0, x.d_mm, std::numbers::pi * x.D_mm * x.n);
-        REQUIRE_THAT(work(rate_of(x), s), WithinRel(tau * tau * volume / (4.0 * x.G_mpa), kRounding));
+        REQUIRE_THAT(work(design_rate(x), s), WithinRel(tau * tau * volume / (4.0 * x.G_mpa), kRounding));
     });
 }
 
 TEST_CASE("similar_springs_have_rate_as_size_and_stress_as_one_over_size_squared") {
     constexpr double k = 3.7;
     for_each_design([](const Design& x) {
-        REQUIRE_THAT(rate(x.G_mpa, k * x.d_mm, k * x.D_mm, x.n), WithinRel(k * rate_of(x), kRounding));
+        REQUIRE_THAT(rate(x.G_mpa, k * x.d_mm, k * x.D_mm, x.n), WithinRel(k * design_rate(x), kRounding));
         REQUIRE_THAT(stress(5.0, k * x.d_mm, k * x.D_mm), WithinRel(stress(5.0, x.d_mm, x.D_mm) / (k * k), kRounding));
     });
 }

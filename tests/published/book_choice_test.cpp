@@ -49,10 +49,10 @@ Inputs fatigue_example(const std::string& wire) {
     return in;
 }
 
-constexpr double kInch = 25.4;
+constexpr double kBookInch = 25.4;
 
 bool is_short_enough(const Inputs& in) {
-    return in.number("solid_length") <= 1.0 * kInch && in.number("free_length_with_clash") <= 4.0 * kInch;
+    return in.number("solid_length") <= 1.0 * kBookInch && in.number("free_length_with_clash") <= 4.0 * kBookInch;
 }
 
 }  // namespace

@@ -24,11 +24,11 @@ using namespace seatload;
 
 namespace {
 
-constexpr double kInch = 25.4;
+constexpr double kLightestInch = 25.4;
 constexpr double kSquare = std::numbers::pi * std::numbers::pi / 4.0;
 
 template <class Q>
-Q stated(const char* text) {
+Q light_stated(const char* text) {
     return units::parse<Q>(text).value.value();
 }
 
@@ -36,9 +36,9 @@ Q stated(const char* text) {
 wire::Grade steel(const char* permitted) {
     wire::Grade grade;
     grade.id = "as published";
-    grade.strength = wire::StrengthGiven{stated<Stress>(permitted), 0.01 * mm, 20.0 * mm};
-    grade.moduli = {{20.0 * mm, stated<Stress>("11.5 Mpsi"), stated<Stress>("30 Mpsi")}};
-    grade.density = stated<Density>("7890.58 kg/m3");  // 7.38342e-4 lbf s2/in4; Sandgren states none
+    grade.strength = wire::StrengthGiven{light_stated<Stress>(permitted), 0.01 * mm, 20.0 * mm};
+    grade.moduli = {{20.0 * mm, light_stated<Stress>("11.5 Mpsi"), light_stated<Stress>("30 Mpsi")}};
+    grade.density = light_stated<Density>("7890.58 kg/m3");  // 7.38342e-4 lbf s2/in4; Sandgren states none
     grade.service_limit = Celsius{100.0};
     return grade;
 }
@@ -47,7 +47,7 @@ wire::Grade steel(const char* permitted) {
 demand::Requirement loaded(const char* load, double share, const wire::Grade& grade) {
     demand::Requirement r;
     r.space.seats = demand::Seats::guided;
-    r.full_travel_load = {(1.0 - share) * stated<Force>(load), stated<Force>(load)};
+    r.full_travel_load = {(1.0 - share) * light_stated<Force>(load), light_stated<Force>(load)};
     r.wire.own_grades = {grade};
     r.surroundings.temperature = Celsius{20.0};
     r.limits = demand::school_defaults(spring::School::handbook);
@@ -66,7 +66,7 @@ demand::Requirement loaded(const char* load, double share, const wire::Grade& gr
 }
 
 /// A design of a paper [in].
-struct Design {
+struct LightDesign {
     double d = 0.0, D = 0.0, N = 0.0;
     /// (N + 2) D d^2, the volume of its wire without pi^2/4.
     double wire() const { return (N + 2.0) * D * d * d; }
@@ -74,26 +74,26 @@ struct Design {
 };
 
 /// Deflection [in] under a load [lbf]: F = G d^4 s / (8 D^3 n). Only grids are made with it.
-double deflection(double load, const Design& x) {
+double deflection(double load, const LightDesign& x) {
     return load * 8.0 * std::pow(x.D, 3) * x.N / (11.5e6 * std::pow(x.d, 4));
 }
 
-demand::LengthRange inches(double from, double to) { return {from * kInch * mm, to * kInch * mm}; }
+demand::LengthRange inches(double from, double to) { return {from * kLightestInch * mm, to * kLightestInch * mm}; }
 
 /// Looks at one wire and number of coils only.
-void narrow(demand::Requirement& r, const Design& x) {
-    r.wire.diameters = {x.d * kInch * mm};
+void narrow(demand::Requirement& r, const LightDesign& x) {
+    r.wire.diameters = {x.d * kLightestInch * mm};
     r.grid.total_coils = {x.N + 2.0, x.N + 2.0};
     r.grid.total_coils_step = x.N + 2.0;
 }
 
 /// Looks at that one spring only.
-void narrow_to(demand::Requirement& r, const Design& x, double free_length) {
+void narrow_to(demand::Requirement& r, const LightDesign& x, double free_length) {
     narrow(r, x);
     r.grid.mean_diameter = inches(x.D, x.D);
-    r.grid.mean_diameter_step = x.D * kInch * mm;
+    r.grid.mean_diameter_step = x.D * kLightestInch * mm;
     r.grid.free_length = inches(free_length, free_length);
-    r.grid.free_length_step = free_length * kInch * mm;
+    r.grid.free_length_step = free_length * kLightestInch * mm;
 }
 
 std::optional<sizing::Candidate> any_of(const demand::Requirement& r) {
@@ -124,39 +124,39 @@ constexpr std::array kWires{0.009, 0.0095, 0.0104, 0.0118, 0.0128, 0.0132, 0.014
 constexpr double kTravel = 1.25;
 
 /// Two coils for the ends, and 5 % above solid at full travel.
-double full_travel_height(const Design& x) { return 1.05 * (x.N + 2.0) * x.d; }
+double full_travel_height(const LightDesign& x) { return 1.05 * (x.N + 2.0) * x.d; }
 
 /// At least 300 lbf at the seat and 1000 lbf 1.25 in further on; at most 189 000 psi, 14 in free, an index of 3 or
 /// more.
 demand::Requirement sandgren(double height) {
     demand::Requirement r = loaded("1000 lbf", 1e-4, steel("189000 psi"));
-    r.space.full_travel_height = height * kInch * mm;
-    r.space.seated_height = (height + kTravel) * kInch * mm;
-    r.seated_load.at_least = stated<Force>("300 lbf");
+    r.space.full_travel_height = height * kLightestInch * mm;
+    r.space.seated_height = (height + kTravel) * kLightestInch * mm;
+    r.seated_load.at_least = light_stated<Force>("300 lbf");
     r.space.free_length = inches(0.01, 14.0);
     r.limits.smallest_index = 3.0;
-    r.grid.free_length_step = 1e-4 * kInch * mm;
+    r.grid.free_length_step = 1e-4 * kLightestInch * mm;
     return r;
 }
 
 /// A spring of a wire and a number of coils that fits and has no more than a volume [in3], D by 0.0001 in. The
 /// problem's bound of 6 in on the deflection at the seat is left out, so that more fit, if anything; the least is 0.54
 /// in down.
-std::optional<Design> no_heavier(double volume, double d, double N) {
-    const Design largest{d, std::min(3.0 - d, volume / kSquare / ((N + 2.0) * d * d)), N};
+std::optional<LightDesign> no_heavier(double volume, double d, double N) {
+    const LightDesign largest{d, std::min(3.0 - d, volume / kSquare / ((N + 2.0) * d * d)), N};
     const double narrowest = std::max(0.6, 3.0 * d), height = full_travel_height(largest);
     if (largest.D < narrowest || height + kTravel >= 14.0) return std::nullopt;
     demand::Requirement r = sandgren(height);
     narrow(r, largest);
     r.grid.mean_diameter = inches(narrowest, largest.D);
-    r.grid.mean_diameter_step = 1e-4 * kInch * mm;
+    r.grid.mean_diameter_step = 1e-4 * kLightestInch * mm;
     r.grid.free_length = inches(height + kTravel, std::min(14.0, height + deflection(1000.0, largest) + 1e-3));
     const auto found = any_of(r);
-    return found ? std::optional(Design{d, found->mean_diameter_mm / kInch, N}) : std::nullopt;
+    return found ? std::optional(LightDesign{d, found->mean_diameter_mm / kLightestInch, N}) : std::nullopt;
 }
 
-std::vector<Design> all_no_heavier(double volume) {
-    std::vector<Design> found;
+std::vector<LightDesign> all_no_heavier(double volume) {
+    std::vector<LightDesign> found;
     for (const double d : kWires)
         for (int N = 1; N <= 70 && d >= 0.2; ++N)
             if (const auto one = no_heavier(volume, d, N)) found.push_back(*one);
@@ -167,29 +167,29 @@ std::vector<Design> all_no_heavier(double volume) {
 
 // The half inch of the problem, made less by the constant 71785 that came to stand for 71875 (see
 // tension_compression_test.cpp).
-constexpr double kDeflection = 0.5 * 71785.0 / 71875.0;
+constexpr double kLightDeflection = 0.5 * 71785.0 / 71875.0;
 
 /// 10 lbf, half an inch down or more; at most 80 000 psi and at least 100 Hz.
 demand::Requirement tension_compression(double least_deflection) {
     demand::Requirement r = loaded("10 lbf", 1e-6, steel("80000 psi"));
-    r.space.full_travel_height = 3.0 * kInch * mm;
-    r.space.seated_height = (3.0 + least_deflection) * kInch * mm;
+    r.space.full_travel_height = 3.0 * kLightestInch * mm;
+    r.space.seated_height = (3.0 + least_deflection) * kLightestInch * mm;
     r.duty.cycles = 1.0;  // static, but with a frequency
-    r.duty.frequency = stated<Frequency>("100 Hz");
+    r.duty.frequency = light_stated<Frequency>("100 Hz");
     r.limits.smallest_surge_ratio = 1.0;
-    r.grid.free_length_step = 4e-7 * kInch * mm;
+    r.grid.free_length_step = 4e-7 * kLightestInch * mm;
     return r;
 }
 
 bool fits_with(double objective, double d, double N) {
-    const Design largest{d, std::min(1.3, objective / ((N + 2.0) * d * d)), N};
-    const double longest = std::min(deflection(10.0, largest) + 1e-6, kDeflection + 0.02);
-    if (largest.D < 0.25 || longest < kDeflection) return false;
-    demand::Requirement r = tension_compression(kDeflection);
+    const LightDesign largest{d, std::min(1.3, objective / ((N + 2.0) * d * d)), N};
+    const double longest = std::min(deflection(10.0, largest) + 1e-6, kLightDeflection + 0.02);
+    if (largest.D < 0.25 || longest < kLightDeflection) return false;
+    demand::Requirement r = tension_compression(kLightDeflection);
     narrow(r, largest);
     r.grid.mean_diameter = inches(0.25, largest.D);
-    r.grid.mean_diameter_step = 1e-5 * kInch * mm;
-    r.grid.free_length = inches(3.0 + kDeflection, 3.0 + longest);
+    r.grid.mean_diameter_step = 1e-5 * kLightestInch * mm;
+    r.grid.free_length = inches(3.0 + kLightDeflection, 3.0 + longest);
     return any_of(r).has_value();
 }
 
@@ -220,24 +220,24 @@ TEST_CASE("a limit on mass closes in on Sandgren's spring") {
     // At the heights his spring has. Wire is counted along the helix here, 0.8 % more than flat turns.
     demand::Requirement r = sandgren(full_travel_height({0.283, 1.223041, 9.0}));
     for (const double d : kWires)
-        if (d >= 0.2) r.wire.diameters.push_back(d * kInch * mm);
+        if (d >= 0.2) r.wire.diameters.push_back(d * kLightestInch * mm);
     r.grid.total_coils = {3.0, 72.0};
     r.grid.total_coils_step = 1.0;
     r.grid.mean_diameter = inches(0.6, 3.0);
-    r.grid.mean_diameter_step = 5e-4 * kInch * mm;
+    r.grid.mean_diameter_step = 5e-4 * kLightestInch * mm;
     r.grid.free_length = inches(full_travel_height({0.283, 1.223041, 9.0}) + kTravel, 14.0);
     double none = 0.0, some = 1000.0;
     std::optional<sizing::Candidate> lightest;
     while (some - none > 1e-3) {
-        r.limits.largest_mass = stated<Mass>("1 g") * (0.5 * (none + some));
+        r.limits.largest_mass = light_stated<Mass>("1 g") * (0.5 * (none + some));
         const auto found = any_of(r);
         (found ? some : none) = 0.5 * (none + some);
         if (found) lightest = found;
     }
     REQUIRE(lightest);
-    CHECK_THAT(r.wire.diameters.at(lightest->wire) / (kInch * mm), WithinRel(0.283, 1e-12));
+    CHECK_THAT(r.wire.diameters.at(lightest->wire) / (kLightestInch * mm), WithinRel(0.283, 1e-12));
     CHECK(lightest->total_coils == 11.0);
-    CHECK_THAT(lightest->mean_diameter_mm / kInch, WithinAbs(1.223041, 6e-4));
+    CHECK_THAT(lightest->mean_diameter_mm / kLightestInch, WithinAbs(1.223041, 6e-4));
 }
 
 TEST_CASE("of the designs of six papers to Sandgren's problem four fit") {
@@ -245,7 +245,7 @@ TEST_CASE("of the designs of six papers to Sandgren's problem four fit") {
     // sandgren_test.cpp.
     struct Reported {
         const char* paper;
-        Design design;
+        LightDesign design;
         std::set<std::string> broken;
     };
     const std::array<Reported, 6> papers{{
@@ -293,7 +293,7 @@ TEST_CASE("the eight published tension and compression springs fit, or break wha
     // half an inch (short by 0.002 % to 0.13 %); the last is over the stress by 0.001 %, by its own constants 0.004 %.
     struct Reported {
         const char* paper;
-        Design design;
+        LightDesign design;
         bool reaches_half_an_inch, keeps_stress;
     };
     const std::array<Reported, 8> papers{{
@@ -306,7 +306,7 @@ TEST_CASE("the eight published tension and compression springs fit, or break wha
         {"He and Wang 2007, second", {0.051706, 0.357126, 11.265083}, false, true},
         {"Cagnina 2008", {0.051583, 0.35419, 11.438675}, false, false},
     }};
-    const auto broken_at = [](const Design& design, double least_deflection) {
+    const auto broken_at = [](const LightDesign& design, double least_deflection) {
         demand::Requirement r = tension_compression(least_deflection);
         narrow_to(r, design, 3.0 + deflection(10.0, design));
         return broken(r);
@@ -315,7 +315,7 @@ TEST_CASE("the eight published tension and compression springs fit, or break wha
         CAPTURE(reported.paper);
         std::set<std::string> expected;
         if (!reported.keeps_stress) expected.insert("stress");
-        CHECK(broken_at(reported.design, kDeflection) == expected);
+        CHECK(broken_at(reported.design, kLightDeflection) == expected);
         if (!reported.reaches_half_an_inch) expected.insert("reach");
         CHECK(broken_at(reported.design, 0.5) == expected);
     }

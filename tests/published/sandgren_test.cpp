@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 // A mixed-discrete design problem with a known answer: the coil spring of least wire among 42 wire sizes and whole coil
-// counts. E. Sandgren, ASME J. Mech. Design 112 (1990) 223; constraints as J. Lampinen and I. Zelinka (1999) state
-// them. Examples OPT-SANDGREN, OPT-SANDGREN-RESULTS, OPT-SANDGREN-CEC2020 and OPT-SANDGREN-SCALE of accounts.toml.
+// counts. E. Sandgren, ASME J. Mech. Design 112 (1990) 223; constraints as J. Lampinen and I. Zelinka (1999)
+// state them. Examples OPT-SANDGREN, OPT-SANDGREN-RESULTS, OPT-SANDGREN-CEC2020 and OPT-SANDGREN-SCALE of
+// accounts.toml.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -43,7 +44,7 @@ struct Problem {
     double stiffest_n_per_mm() const { return (largest_load_n - preload_n) / travel_mm; }
 };
 
-struct Design {
+struct SandgrenDesign {
     double d_mm = 0.0;
     double D_mm = 0.0;
     double coils = 0.0;
@@ -56,22 +57,24 @@ constexpr std::array kWiresInch{0.009, 0.0095, 0.0104, 0.0118, 0.0128, 0.0132, 0
 constexpr int kMostCoils = 70;
 
 /// Volume of the wire with two more coils for the ends [in3].
-double volume_in3(const Design& x) {
+double volume_in3(const SandgrenDesign& x) {
     const double coils = x.coils + 2.0;
     return spring::wire_mass(1.0, x.d_mm, spring::wire_length(0.0, 0.0, x.D_mm, coils, coils)) /
            (kInch * kInch * kInch);
 }
 
-double rate(const Problem& p, const Design& x) { return spring::rate(p.shear_modulus_mpa, x.d_mm, x.D_mm, x.coils); }
-double stress_mpa(const Problem& p, const Design& x) {
+double rate(const Problem& p, const SandgrenDesign& x) {
+    return spring::rate(p.shear_modulus_mpa, x.d_mm, x.D_mm, x.coils);
+}
+double stress_mpa(const Problem& p, const SandgrenDesign& x) {
     return spring::wahl_factor(x.D_mm / x.d_mm) * spring::stress(p.largest_load_n, x.d_mm, x.D_mm);
 }
 /// How far the travel between the loads falls short of what is asked for [mm].
-double travel_short_mm(const Problem& p, const Design& x) {
+double travel_short_mm(const Problem& p, const SandgrenDesign& x) {
     return p.travel_mm - (p.largest_load_n - p.preload_n) / rate(p, x);
 }
 
-bool is_feasible(const Problem& p, const Design& x) {
+bool is_feasible(const Problem& p, const SandgrenDesign& x) {
     constexpr double kRounding = 1e-9;  // a bound met by solving for it is met to the last bits only
     const double R = rate(p, x);
     const double free_length = p.largest_load_n / R + 1.05 * (x.coils + 2.0) * x.d_mm;
@@ -83,8 +86,8 @@ bool is_feasible(const Problem& p, const Design& x) {
 
 /// The least design of a wire and coil count: the narrowest coil that gives the travel, when it meets the rest. Volume
 /// grows with D, and every other limit but the two lower bounds is an upper one.
-std::optional<Design> least_design(const Problem& p, double d_mm, int coils) {
-    Design x{d_mm, 0.0, static_cast<double>(coils)};
+std::optional<SandgrenDesign> least_design(const Problem& p, double d_mm, int coils) {
+    SandgrenDesign x{d_mm, 0.0, static_cast<double>(coils)};
     const double wanted = p.stiffest_n_per_mm();
     const auto too_stiff = [&](double D_mm) { return rate(p, {d_mm, D_mm, x.coils}) - wanted; };
     const double D_mm = seatload::test::root_between(1e-3, 1e6, too_stiff);
@@ -92,18 +95,18 @@ std::optional<Design> least_design(const Problem& p, double d_mm, int coils) {
     return is_feasible(p, x) ? std::optional(x) : std::nullopt;
 }
 
-std::vector<Design> all_least_designs(const Problem& p) {
-    std::vector<Design> designs;
+std::vector<SandgrenDesign> all_least_designs(const Problem& p) {
+    std::vector<SandgrenDesign> designs;
     for (const double wire : kWiresInch)
         for (int coils = 1; coils <= kMostCoils; ++coils)
             if (const auto found = least_design(p, wire * kInch, coils)) designs.push_back(*found);
     std::sort(designs.begin(), designs.end(),
-              [](const Design& a, const Design& b) { return volume_in3(a) < volume_in3(b); });
+              [](const SandgrenDesign& a, const SandgrenDesign& b) { return volume_in3(a) < volume_in3(b); });
     return designs;
 }
 
 /// With the wire and the coils continuous: stress and travel both at their limits.
-Design stressed_to_the_limit(const Problem& p, double d_mm) {
+SandgrenDesign stressed_to_the_limit(const Problem& p, double d_mm) {
     const double D_mm = seatload::test::root_between(1.5 * d_mm, p.widest_mm, [&](double tried) {
         return stress_mpa(p, {d_mm, tried, 1.0}) - p.permitted_mpa;
     });
@@ -112,8 +115,8 @@ Design stressed_to_the_limit(const Problem& p, double d_mm) {
 
 struct Reported {
     const char* paper;
-    Design design;      ///< as Lampinen and Zelinka tabulate them, d in mm here
-    double volume_in3;  ///< as printed
+    SandgrenDesign design;  ///< as Lampinen and Zelinka tabulate them, d in mm here
+    double volume_in3;      ///< as printed
     double half_unit;
 };
 
@@ -134,7 +137,7 @@ const Reported& reported(const std::string& paper) {
 }  // namespace
 
 TEST_CASE("the lightest spring of 42 wires is Sandgren's with d = 0.283 in and nine coils") {
-    const Design best = all_least_designs({}).at(0);
+    const SandgrenDesign best = all_least_designs({}).at(0);
     // f = 2.65856 in3, N = 9, D = 1.223041 in, d = 0.283 in: Lampinen and Zelinka (1999), printed digits.
     CHECK_THAT(volume_in3(best), WithinAbs(2.65856, 0.000005));
     CHECK(best.coils == 9.0);
@@ -162,7 +165,7 @@ TEST_CASE("no spring of a fine scan of every wire and coil count is lighter") {
     for (const double wire : kWiresInch)
         for (int coils = 1; coils <= kMostCoils; ++coils)
             for (int step = 600; step <= 3000; step += 2) {
-                const Design x{wire * kInch, 0.001 * step * kInch, static_cast<double>(coils)};
+                const SandgrenDesign x{wire * kInch, 0.001 * step * kInch, static_cast<double>(coils)};
                 if (!is_feasible(p, x)) continue;
                 ++feasible;
                 lightest = std::min(lightest, volume_in3(x));
@@ -195,10 +198,10 @@ TEST_CASE("two of the six designs do not meet the limits as stated") {
     }
     // Sandgren's falls 4e-4 in short of the travel; Kannan and Kramer's is over the stress by 10 200 psi, for they had
     // other limits, so that their 2.365 in3 is not comparable.
-    const Design& first = reported("Sandgren 1990").design;
+    const SandgrenDesign& first = reported("Sandgren 1990").design;
     CHECK_FALSE(is_feasible(p, first));
     CHECK_THAT(travel_short_mm(p, first) / kInch, WithinAbs(4.2e-4, 5e-6));
-    const Design& light = reported("Kannan and Kramer 1994").design;
+    const SandgrenDesign& light = reported("Kannan and Kramer 1994").design;
     CHECK_FALSE(is_feasible(p, light));
     CHECK_THAT(stress_mpa(p, light) - p.permitted_mpa, WithinRel(stated<seatload::Stress>("10168.7 psi"), 1e-5));
 }
@@ -209,7 +212,8 @@ TEST_CASE("the best value the CEC-2020 collection lists belongs to the continuou
     // problem.
     const Problem p;
     const auto volume = [&](double d_mm) { return volume_in3(stressed_to_the_limit(p, d_mm)); };
-    const Design relaxed = stressed_to_the_limit(p, seatload::test::lowest_between(0.25 * kInch, 0.33 * kInch, volume));
+    const SandgrenDesign relaxed =
+        stressed_to_the_limit(p, seatload::test::lowest_between(0.25 * kInch, 0.33 * kInch, volume));
     CHECK_THAT(volume_in3(relaxed), WithinAbs(2.6138840583, 5e-11));
     CHECK_THAT(relaxed.d_mm / kInch, WithinAbs(0.290965, 5e-7));
     CHECK_THAT(relaxed.coils, WithinAbs(7.1176, 0.0001));

@@ -12,7 +12,7 @@ using namespace seatload::wire;
 
 namespace {
 
-const Grade& grade(std::string_view id) {
+const Grade& grade_named(std::string_view id) {
     static const Catalogue catalogue = io::builtin_catalogue().value();
     const Grade* found = catalogue.find(id);
     REQUIRE(found != nullptr);
@@ -20,13 +20,13 @@ const Grade& grade(std::string_view id) {
 }
 
 double minimum_mpa(std::string_view id, double diameter_mm) {
-    const auto strength = strength_at(grade(id), diameter_mm * mm);
+    const auto strength = strength_at(grade_named(id), diameter_mm * mm);
     REQUIRE(strength);
     return in_mpa(strength->minimum);
 }
 
 double maximum_mpa(std::string_view id, double diameter_mm) {
-    const auto strength = strength_at(grade(id), diameter_mm * mm);
+    const auto strength = strength_at(grade_named(id), diameter_mm * mm);
     REQUIRE(strength);
     REQUIRE(strength->maximum);
     return in_mpa(*strength->maximum);
@@ -34,7 +34,7 @@ double maximum_mpa(std::string_view id, double diameter_mm) {
 
 double to_ten(double value) { return 10.0 * std::round(value / 10.0); }
 
-constexpr double kInch = 25.4;
+constexpr double kStrengthInch = 25.4;
 constexpr double kKsi = 6.894757293168361;
 constexpr double kMillStep = 5.0;  // mills print nominal strengths to 5 MPa, rounding up or down
 constexpr double kHalfUnit = 0.5;  // half a unit of the last printed digit [MPa]
@@ -52,14 +52,14 @@ struct Printed {
 // found by fitting the rows printed on three independent pages.
 TEST_CASE("EN 10270-1 strengths follow the logarithmic laws of the standard to its rounding") {
     for (const char* id : {"EN10270-1-SM", "EN10270-1-DM"})
-        for (const StrengthRow& row : std::get<StrengthTable>(grade(id).strength).rows) {
+        for (const StrengthRow& row : std::get<StrengthTable>(grade_named(id).strength).rows) {
             const double log_d = std::log10(in_mm(row.diameter));
             CAPTURE(id, in_mm(row.diameter));
             CHECK(in_mpa(row.minimum) == to_ten(1980.0 - 740.0 * log_d));
             CHECK(in_mpa(*row.maximum) == to_ten(2220.0 - 820.0 * log_d));
         }
     for (const char* id : {"EN10270-1-SH", "EN10270-1-DH"})
-        for (const StrengthRow& row : std::get<StrengthTable>(grade(id).strength).rows) {
+        for (const StrengthRow& row : std::get<StrengthTable>(grade_named(id).strength).rows) {
             const double d = in_mm(row.diameter);
             CAPTURE(id, d);
             // below 0.20 mm the standard caps the minimum; the law of the maximum is known from 0.30 mm
@@ -88,8 +88,8 @@ TEST_CASE("ASTM A228 strengths are the ksi table converted") {
                               {0.125, 261, 288}, {0.162, 249, 275}, {0.207, 238, 264}, {0.250, 230, 255}};
     for (const auto& [inches, low, high] : rows) {
         CAPTURE(inches);
-        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kInch), WithinAbs(low * kKsi, kHalfUnit));
-        CHECK_THAT(maximum_mpa("ASTM-A228", inches * kInch), WithinAbs(high * kKsi, kHalfUnit));
+        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kStrengthInch), WithinAbs(low * kKsi, kHalfUnit));
+        CHECK_THAT(maximum_mpa("ASTM-A228", inches * kStrengthInch), WithinAbs(high * kKsi, kHalfUnit));
     }
 }
 
@@ -100,13 +100,14 @@ TEST_CASE("the textbook law for music wire overstates the ASTM A228 table by the
     for (const auto& [inches, per_cent] : rows) {
         CAPTURE(inches);
         const double law_mpa = 201.0 / std::pow(inches, 0.145) * kKsi;
-        CHECK_THAT(100.0 * (law_mpa / minimum_mpa("ASTM-A228", inches * kInch) - 1.0), WithinAbs(per_cent, 0.06));
+        CHECK_THAT(100.0 * (law_mpa / minimum_mpa("ASTM-A228", inches * kStrengthInch) - 1.0),
+                   WithinAbs(per_cent, 0.06));
     }
 }
 
 // Computer Aided Engineering Design, p. 19, Table 1.2: A228 2153.5/d^0.1625 MPa, 0.3 to 6 mm.
 TEST_CASE("ASTM A228 lies within 1.4 per cent of a second textbook fit from 0.25 to 6.35 mm") {
-    for (const StrengthRow& row : std::get<StrengthTable>(grade("ASTM-A228").strength).rows) {
+    for (const StrengthRow& row : std::get<StrengthTable>(grade_named("ASTM-A228").strength).rows) {
         const double d = in_mm(row.diameter);
         if (d < 0.25) continue;
         CAPTURE(d);
@@ -120,11 +121,11 @@ TEST_CASE("ASTM A228, A227 and A229 lie within 3 per cent of fits from lecture n
     const auto a227 = [](double d) { return (2470.0 + d * (2910.0 + 40.0 * d)) / (1.0 + d * (2.0 + 0.1 * d)); };
     const auto a229 = [](double d) { return (2630.0 + d * (2180.0 + 56.0 * d)) / (1.0 + d * (1.6 + 0.08 * d)); };
     for (const double inches : {0.020, 0.080, 0.125})
-        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kInch), WithinRel(a228(inches * kInch), 0.010));
+        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kStrengthInch), WithinRel(a228(inches * kStrengthInch), 0.010));
     for (const double inches : {0.041, 0.120})
-        CHECK_THAT(minimum_mpa("ASTM-A227-I", inches * kInch), WithinRel(a227(inches * kInch), 0.013));
+        CHECK_THAT(minimum_mpa("ASTM-A227-I", inches * kStrengthInch), WithinRel(a227(inches * kStrengthInch), 0.013));
     for (const double inches : {0.020, 0.041, 0.207})
-        CHECK_THAT(minimum_mpa("ASTM-A229-I", inches * kInch), WithinRel(a229(inches * kInch), 0.028));
+        CHECK_THAT(minimum_mpa("ASTM-A229-I", inches * kStrengthInch), WithinRel(a229(inches * kStrengthInch), 0.028));
 }
 
 // Wire mill's data sheet, type 302 (2013): nominal strengths 2365, 2200, 2045, 1830 MPa, which lie 7.5 % above the
@@ -170,14 +171,14 @@ TEST_CASE("EN 10270-2 rows seen in GB/T 18983 stand as printed there") {
         CAPTURE(row.grade, row.diameter_mm);
         CHECK(minimum_mpa(row.grade, row.diameter_mm) == row.minimum_mpa);
         CHECK(maximum_mpa(row.grade, row.diameter_mm) == row.maximum_mpa);
-        CHECK(strength_at(grade(row.grade), row.diameter_mm * mm)->evidence == Evidence::standard);
+        CHECK(strength_at(grade_named(row.grade), row.diameter_mm * mm)->evidence == Evidence::standard);
     }
 }
 
 // Note on a wire stockist's table of 1.4310: the maximum is 1.15 times the minimum.
 TEST_CASE("EN 10270-3 maxima are 1.15 times the minima") {
     for (const char* id : {"EN10270-3-1.4310-NS", "EN10270-3-1.4310-HS", "EN10270-3-1.4401", "EN10270-3-1.4568-C"})
-        for (const StrengthRow& row : std::get<StrengthTable>(grade(id).strength).rows) {
+        for (const StrengthRow& row : std::get<StrengthTable>(grade_named(id).strength).rows) {
             CAPTURE(id, in_mm(row.diameter));
             CHECK_THAT(in_mpa(*row.maximum), WithinAbs(1.15 * in_mpa(row.minimum), kHalfUnit + 1e-9));
         }
@@ -185,12 +186,12 @@ TEST_CASE("EN 10270-3 maxima are 1.15 times the minima") {
 
 // Where a strength is remembered, it says so: a report must never show it as if it were the standard's.
 TEST_CASE("remembered and estimated rows carry their marks") {
-    CHECK(strength_at(grade("EN10270-1-SL"), 2.0 * mm)->evidence == Evidence::memory);
-    CHECK(strength_at(grade("EN10270-1-SH"), 5.0 * mm)->evidence == Evidence::fit);
-    CHECK(strength_at(grade("EN10270-1-SH"), 0.9 * mm)->evidence == Evidence::memory);
-    CHECK(strength_at(grade("EN10270-2-VDSiCr"), 0.6 * mm)->evidence == Evidence::standard);
-    CHECK(strength_at(grade("EN10270-2-VDSiCr"), 2.0 * mm)->evidence == Evidence::estimate);
-    CHECK(strength_at(grade("ASTM-A401"), 2.0 * mm)->evidence == Evidence::memory);
-    CHECK(strength_at(grade("ASTM-A313-302"), 2.0 * mm)->evidence == Evidence::standard);
-    CHECK(strength_at(grade("ASTM-A313-302"), 3.0 * mm)->evidence == Evidence::memory);
+    CHECK(strength_at(grade_named("EN10270-1-SL"), 2.0 * mm)->evidence == Evidence::memory);
+    CHECK(strength_at(grade_named("EN10270-1-SH"), 5.0 * mm)->evidence == Evidence::fit);
+    CHECK(strength_at(grade_named("EN10270-1-SH"), 0.9 * mm)->evidence == Evidence::memory);
+    CHECK(strength_at(grade_named("EN10270-2-VDSiCr"), 0.6 * mm)->evidence == Evidence::standard);
+    CHECK(strength_at(grade_named("EN10270-2-VDSiCr"), 2.0 * mm)->evidence == Evidence::estimate);
+    CHECK(strength_at(grade_named("ASTM-A401"), 2.0 * mm)->evidence == Evidence::memory);
+    CHECK(strength_at(grade_named("ASTM-A313-302"), 2.0 * mm)->evidence == Evidence::standard);
+    CHECK(strength_at(grade_named("ASTM-A313-302"), 3.0 * mm)->evidence == Evidence::memory);
 }

@@ -72,7 +72,7 @@ void read_table(std::optional<Reader> table, const Visitor& visitor) {
     visitor(fields);
 }
 
-record::Spec read_tables(Reader& root, const wire::Catalogue& catalogue) {
+record::Spec read_spec_tables(Reader& root, const wire::Catalogue& catalogue) {
     record::Spec spec;
     if (!root.has("format")) root.missing("format", quoted_text(kSpecFormat));
     if (!read_format(root, {kSpecFormat})) return spec;
@@ -126,7 +126,7 @@ Result<record::Spec> read_spec(std::string_view text, const std::string& file_na
     record::Spec spec;
     {
         Reader root(document);
-        spec = read_tables(root, catalogue);
+        spec = read_spec_tables(root, catalogue);
     }
     if (document.has_error()) return document.diagnostics();
     return {std::move(spec), document.diagnostics()};

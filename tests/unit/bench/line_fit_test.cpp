@@ -12,7 +12,7 @@ using namespace seatload::bench;
 
 namespace {
 
-constexpr unsigned kSeed = 4711;
+constexpr unsigned kFitSeed = 4711;
 
 struct Reference {
     double slope = 0.0;
@@ -56,10 +56,10 @@ std::vector<LinePoint> random_points(std::mt19937& engine) {
 }  // namespace
 
 TEST_CASE("lines of random points agree with a general least-squares solver") {
-    std::mt19937 engine(kSeed);
+    std::mt19937 engine(kFitSeed);
     for (int i = 0; i < 500; ++i) {
         const auto points = random_points(engine);
-        CAPTURE(kSeed, i, points.size());
+        CAPTURE(kFitSeed, i, points.size());
         const LineFit fit = fit_line(points);
         const Reference r = by_eigen(points);
         // The normal matrix loses digits with the square of its condition, up to 1e6 for heights of tens of
@@ -73,7 +73,7 @@ TEST_CASE("lines of random points agree with a general least-squares solver") {
 }
 
 TEST_CASE("the pull of a point is what its load moves slope and height of the line by") {
-    std::mt19937 engine(kSeed + 1);
+    std::mt19937 engine(kFitSeed + 1);
     for (int i = 0; i < 50; ++i) {
         const auto points = random_points(engine);
         const LineFit fit = fit_line(points);

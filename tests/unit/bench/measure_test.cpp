@@ -39,14 +39,14 @@ MeasuredSpring measured(const Readings& session, std::vector<Reading> readings) 
     return *found;
 }
 
-const std::vector<double> kHeights{21.0, 19.0, 17.0, 15.0, 13.0, 11.0, 9.0};
+const std::vector<double> kMeasuredHeights{21.0, 19.0, 17.0, 15.0, 13.0, 11.0, 9.0};
 
 }  // namespace
 
 TEST_CASE("readings without error give the spring they were drawn from, all of them used") {
     const test::TrueSpring truth;
-    const auto spring = measured(plain_bench(), readings_at(truth, kHeights));
-    CHECK(uses(spring) == std::vector<Use>(kHeights.size(), Use::line));
+    const auto spring = measured(plain_bench(), readings_at(truth, kMeasuredHeights));
+    CHECK(uses(spring) == std::vector<Use>(kMeasuredHeights.size(), Use::line));
     CHECK_THAT(in_newton_per_mm(spring.rate.value), WithinRel(0.4, 1e-12));
     CHECK_THAT(in_mm(spring.free_length.value), WithinRel(23.0, 1e-12));
     CHECK_FALSE(spring.contact);
@@ -96,10 +96,10 @@ TEST_CASE("a single reading far off in the middle is shown as an outlier and sti
     const test::TrueSpring truth;
     for (const double off : {0.3, -0.3}) {
         CAPTURE(off);
-        auto readings = readings_at(truth, kHeights);
+        auto readings = readings_at(truth, kMeasuredHeights);
         readings[3].scale = (truth.load(15.0) + off) * newton;
         const auto spring = measured(plain_bench(), readings);
-        std::vector<Use> expected(kHeights.size(), Use::line);
+        std::vector<Use> expected(kMeasuredHeights.size(), Use::line);
         expected[3] = Use::outlier;
         CHECK(uses(spring) == expected);
         CHECK_THAT(spring.points[3].why, ContainsSubstring(off > 0.0 ? "above the line" : "below the line") &&
@@ -107,7 +107,7 @@ TEST_CASE("a single reading far off in the middle is shown as an outlier and sti
         // A line of seven evenly spaced points rises by a seventh of the one in the middle.
         CHECK_THAT(in_newton(spring.points[3].residual), WithinAbs(off * 6.0 / 7.0, 1e-9));
         CHECK(spring.chi_square.verdict == Straightness::too_large);
-        const auto sound = measured(plain_bench(), readings_at(truth, kHeights));
+        const auto sound = measured(plain_bench(), readings_at(truth, kMeasuredHeights));
         CHECK(spring.rate.standard > 3.0 * sound.rate.standard);
         CHECK(spring.rate.budget[0].name == "scatter beyond what was stated");
         CHECK(spring.rate.coverage_factor > 2.0);
@@ -141,7 +141,7 @@ TEST_CASE("an outlier in the middle does not hide closing coils") {
 
 TEST_CASE("a last reading below the line is no closing coil") {
     const test::TrueSpring truth;
-    auto readings = readings_at(truth, kHeights);
+    auto readings = readings_at(truth, kMeasuredHeights);
     readings.back().scale = (truth.load(9.0) - 0.3) * newton;
     const auto spring = measured(plain_bench(), readings);
     CHECK_FALSE(spring.closing);
@@ -151,11 +151,11 @@ TEST_CASE("a last reading below the line is no closing coil") {
 TEST_CASE("where scatter is wider than stated, ends are not taken for closing coils") {
     const test::TrueSpring truth;
     const std::vector<double> scatter{0.10, -0.09, 0.07, -0.10, 0.08, -0.09, 0.11};  // of 0.01 N stated
-    auto readings = readings_at(truth, kHeights);
+    auto readings = readings_at(truth, kMeasuredHeights);
     for (std::size_t i = 0; i < scatter.size(); ++i)
-        readings[i].scale = (truth.load(kHeights[i]) + scatter[i]) * newton;
+        readings[i].scale = (truth.load(kMeasuredHeights[i]) + scatter[i]) * newton;
     const auto spring = measured(plain_bench(), readings);
-    CHECK(uses(spring) == std::vector<Use>(kHeights.size(), Use::line));
+    CHECK(uses(spring) == std::vector<Use>(kMeasuredHeights.size(), Use::line));
     CHECK(spring.chi_square.verdict == Straightness::too_large);
 }
 
@@ -170,7 +170,7 @@ TEST_CASE("the load at a height has the variance that the line and the height gi
     const test::TrueSpring truth;
     Readings session = plain_bench();
     session.heights = {{"seated", {15.0 * mm, 0.05 * mm}}, {"short", {5.0 * mm, {}}}};
-    const auto spring = measured(session, readings_at(truth, kHeights));
+    const auto spring = measured(session, readings_at(truth, kMeasuredHeights));
     // Seven alike points u apart from the line: u^2/7 at their mean of 15 mm; heights lie 112 mm2 about it.
     const double u2 = (0.01 * 0.01 + 0.4 * 0.4 * 0.01 * 0.01) / 3.0;
     const double set = 0.4 * 0.05 / std::sqrt(3.0);
@@ -191,7 +191,7 @@ TEST_CASE("errors that all readings share are not averaged away") {
     session.scale.zero = 0.05 * newton;
     session.gauge.zero = 0.02 * mm;
     session.temperature = {20.0, 10.0};
-    const auto spring = measured(session, readings_at(truth, kHeights));
+    const auto spring = measured(session, readings_at(truth, kMeasuredHeights));
     const auto part = [](const auto& estimate, const std::string& name) {
         for (const auto& c : estimate.budget)
             if (c.name == name) return in_base_unit(c.standard);
@@ -217,7 +217,7 @@ TEST_CASE("errors that all readings share are not averaged away") {
 
 TEST_CASE("hysteresis is loading less unloading at equal heights") {
     const test::TrueSpring truth;
-    auto readings = readings_at(truth, kHeights);
+    auto readings = readings_at(truth, kMeasuredHeights);
     const std::vector<std::pair<double, double>> less{{11.0, 0.06}, {13.0, 0.10}, {17.0, 0.08}, {22.0, 0.2}};
     for (const auto& [height, difference] : less)
         readings.push_back({height * mm, {}, (truth.load(height) - difference) * newton, true});
@@ -234,7 +234,7 @@ TEST_CASE("hysteresis is loading less unloading at equal heights") {
 
 TEST_CASE("readings repeated at a height give a pooled scatter that counts where it is more than the steps explain") {
     const test::TrueSpring truth;
-    auto readings = readings_at(truth, kHeights);
+    auto readings = readings_at(truth, kMeasuredHeights);
     // At 15 mm three readings, at 9 mm two: sums of squares 0.0054 and 0.0018 N2 for 2 + 1 degrees of freedom.
     for (const double off : {0.06, 0.09}) readings.push_back({15.0 * mm, {}, (truth.load(15.0) + off) * newton, false});
     readings[3].scale = (truth.load(15.0) + 0.0) * newton;
@@ -254,12 +254,12 @@ TEST_CASE("readings repeated at a height give a pooled scatter that counts where
 
 TEST_CASE("heights read up and down show the scatter of readings once their trend is taken off") {
     const test::TrueSpring truth;
-    auto readings = readings_at(truth, kHeights);
+    auto readings = readings_at(truth, kMeasuredHeights);
     // Differences on a straight line over height, but for +-0.05 N: 1, -1, -1, 1 at evenly spaced heights lies athwart
     // any straight line, so its squares alone are left: 4 x 0.05^2 over 4 - 2, over 2.
     const std::vector<double> athwart{0.05, -0.05, -0.05, 0.05};
     for (std::size_t i = 0; i < 4; ++i) {
-        const double height = kHeights[i + 1];
+        const double height = kMeasuredHeights[i + 1];
         readings.push_back({height * mm, {}, (truth.load(height) - 0.1 - 0.01 * height - athwart[i]) * newton, true});
     }
     const auto spring = measured(plain_bench(), readings);

@@ -12,7 +12,7 @@ using namespace seatload::bench;
 
 namespace {
 
-Readings session(double temperature = 20.0) {
+Readings inferred_session(double temperature = 20.0) {
     Readings s = test::usual_bench();
     s.load_path = {};
     s.temperature = {temperature, 2.0};
@@ -50,12 +50,12 @@ const GradeMatch& match(const WireInference& wire, const std::string& grade) {
 }  // namespace
 
 TEST_CASE("rate and dimensions give back the modulus the spring was reckoned with") {
-    const auto wire = inferred(session(), spring_a(81500.0));
+    const auto wire = inferred(inferred_session(), spring_a(81500.0));
     CHECK_THAT(in_mpa(wire.shear_modulus.value), WithinRel(81500.0, 1e-9));
 }
 
 TEST_CASE("the wire diameter counts more than four times in the modulus, the outside diameter three times") {
-    const Readings s = session();
+    const Readings s = inferred_session();
     const auto run = spring_a(81500.0);
     const auto wire = inferred(s, run);
     const auto part = [&](const std::string& name) {
@@ -72,7 +72,7 @@ TEST_CASE("the wire diameter counts more than four times in the modulus, the out
 }
 
 TEST_CASE("patented wire is told from stainless and from bronze, and each grade says how far off it is") {
-    const auto wire = inferred(session(), spring_a(81500.0));
+    const auto wire = inferred(inferred_session(), spring_a(81500.0));
     CHECK(wire.matches.size() == test::wires().grades.size());
     CHECK(wire.any_consistent);
     CHECK(match(wire, "EN10270-1-SH").consistent);
@@ -99,7 +99,7 @@ TEST_CASE("a stainless spring is found to be none of the carbon steels") {
                      [](const wire::Grade& g) { return g.family == wire::Family::austenitic_stainless; });
     REQUIRE(stainless != test::wires().grades.end());
     const double G = in_mpa(modulus_of(*stainless, 3.0 * mm, 20.0));
-    const auto wire = inferred(session(), spring_a(G));
+    const auto wire = inferred(inferred_session(), spring_a(G));
     CHECK(match(wire, stainless->id).consistent);
     CHECK_FALSE(match(wire, "EN10270-1-SH").consistent);
     CHECK(match(wire, "EN10270-1-SH").expanded_away < -1.0);
@@ -111,18 +111,18 @@ TEST_CASE("the catalogue's moduli are taken at the temperature of the session") 
     REQUIRE(sh);
     CHECK_THAT(in_mpa(modulus_of(*sh, 3.0 * mm, 20.0)), WithinRel(81500.0, 1e-12));
     CHECK_THAT(in_mpa(modulus_of(*sh, 3.0 * mm, 60.0)), WithinRel(81500.0 * (1.0 - 0.25e-3 * 40.0), 1e-12));
-    const auto hot = inferred(session(60.0), spring_a(81500.0 * 0.99));
+    const auto hot = inferred(inferred_session(60.0), spring_a(81500.0 * 0.99));
     CHECK_THAT(match(hot, "EN10270-1-SH").expanded_away, WithinAbs(0.0, 1e-6));
 }
 
 TEST_CASE("where no wire fits, the dimensions are to be looked at again") {
-    const auto wire = inferred(session(), spring_a(120000.0));
+    const auto wire = inferred(inferred_session(), spring_a(120000.0));
     CHECK_FALSE(wire.any_consistent);
     CHECK_THAT(wire.verdict, ContainsSubstring("No wire of the catalogue fits: look again at d"));
 }
 
 TEST_CASE("what is missing of the dimensions is named") {
-    const Readings s = session();
+    const Readings s = inferred_session();
     auto run = spring_a(81500.0);
     const auto spring = measure(s, run).spring.value();
     run.dimensions.ends.reset();
@@ -135,7 +135,7 @@ TEST_CASE("what is missing of the dimensions is named") {
 }
 
 TEST_CASE("set is told against the free length when new, wear against the stated grade") {
-    const Readings s = session();
+    const Readings s = inferred_session();
     auto run = spring_a(81500.0);
     run.dimensions.free_length_new = {62.0 * mm, 0.3 * mm};
     run.dimensions.grade = "EN10270-1-SH";

@@ -8,7 +8,7 @@
 using namespace seatload;
 
 TEST_CASE("a result holds a value and the warnings that came with it") {
-    const Result<int> result(7, {Diagnostic{Severity::warning, {}, "mind", {}, {}, {}, {}, {}}});
+    const Result<int> result(7, {complaint(Severity::warning, "unknown-key"_id, "mind")});
     REQUIRE(result);
     CHECK(*result == 7);
     CHECK(result.error().size() == 1);

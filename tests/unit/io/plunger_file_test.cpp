@@ -28,7 +28,7 @@ const std::string kPressures = R"(
 release = "1.6 bar"
 )";
 
-record::PlungerFile read(const std::string& text) {
+record::PlungerFile read_plunger_text(const std::string& text) {
     auto file = io::read_plunger(text, "x.toml");
     INFO(render(file.error()));
     REQUIRE(file.has_value());
@@ -68,7 +68,7 @@ TEST_CASE("the plungers of the templates ask of their springs what the requireme
 }
 
 TEST_CASE("the requirement written of a plunger is read back with the loads of its budget") {
-    const auto plunger = read(template_text("ahead_latch_plunger.toml"));
+    const auto plunger = read_plunger_text(template_text("ahead_latch_plunger.toml"));
     const demand::Budget budget = demand::plunger_budget(plunger.plunger);
     const std::string text = io::write_budget_requirement(plunger, budget, "ahead_latch_plunger.toml");
     const auto requirement = io::read_requirement(text, "x.toml", io::catalogue());
@@ -95,18 +95,18 @@ TEST_CASE("a budget is made of a requirement's plunger as of a plunger file") {
         "format = \"seatload requirement 1\"\n[space]\nseated_height = \"15 mm\"\n"
         "full_travel_height = \"9 mm\"\n" +
         kHead + kPressures + "\n[order]\nquantities = [20]\n";
-    CHECK(read(requirement).plunger.stroke == 6.0 * mm);
+    CHECK(read_plunger_text(requirement).plunger.stroke == 6.0 * mm);
 }
 
 TEST_CASE("the stroke follows from the heights of the spring") {
     const std::string without =
         "[space]\nseated_height = \"15 mm\"\nfull_travel_height = \"9.5 mm\"\n[plunger]\n"
         "seat_area = \"50 mm2\"\nfull_area = \"100 mm2\"\nfriction = \"0 N\"\n";
-    CHECK(read(without + kPressures).plunger.stroke == 5.5 * mm);
+    CHECK(read_plunger_text(without + kPressures).plunger.stroke == 5.5 * mm);
 }
 
 TEST_CASE("ranges are read in every way they are written") {
-    const auto p = read(kHead + R"(annulus_share = "60 % .. 0.9"
+    const auto p = read_plunger_text(kHead + R"(annulus_share = "60 % .. 0.9"
 [plunger.pressures]
 release   = "1.6 bar ±0.1 bar"
 hold_open = "20 psi"
@@ -140,15 +140,15 @@ TEST_CASE("a diameter makes the area of its circle") {
     const std::string diameters =
         "[plunger]\nseat_diameter = \"8 mm\"\nfull_diameter = \"12 mm ±0.1 mm\"\nstroke = \"6 mm\"\n"
         "friction = \"0 N\"\n";
-    const auto p = read(diameters + kPressures).plunger;
+    const auto p = read_plunger_text(diameters + kPressures).plunger;
     CHECK_THAT(in_square_mm(p.seat.area.low), WithinRel(16.0 * std::numbers::pi, 1e-12));
     CHECK_THAT(in_square_mm(p.full.area.high), WithinRel(12.1 * 12.1 * std::numbers::pi / 4.0, 1e-12));
 }
 
 TEST_CASE("a side load is a force, or a torque at a radius") {
     const auto side = [](const std::string& lines) {
-        return *read(kHead + kPressures + "[plunger.side_load]\nhalf_angle = \"12 deg\"\nflank_friction = 0.1\n" +
-                     lines)
+        return *read_plunger_text(kHead + kPressures +
+                                  "[plunger.side_load]\nhalf_angle = \"12 deg\"\nflank_friction = 0.1\n" + lines)
                     .plunger.side_load;
     };
     const auto force = side("force = \"10 N .. 50 N\"\n");
@@ -168,7 +168,7 @@ TEST_CASE("a side load is a force, or a torque at a radius") {
 TEST_CASE("a leak pressure is worked out from orifices or from gaps") {
     const auto leak = [](const std::string& lines) {
         return *demand::leak_pressure(
-            read(kHead + kPressures + "[plunger.leak]\nsupply = \"1 MPa\"\n" + lines).plunger.pressures);
+            read_plunger_text(kHead + kPressures + "[plunger.leak]\nsupply = \"1 MPa\"\n" + lines).plunger.pressures);
     };
     // an inlet of twice the area: 4/(1 + 4)
     const auto orifices = leak("inlet_orifice = \"1.4142135623730951 mm\"\noutlet_orifice = \"1 mm\"\n");
@@ -181,10 +181,11 @@ TEST_CASE("a leak pressure is worked out from orifices or from gaps") {
 }
 
 TEST_CASE("a vented back has no pressure, a drain has its oil and its time") {
-    const auto p = read(kHead + kPressures +
-                        "[plunger.back]\nvented = true\n[plunger.drain]\ndiameter = \"12 mm\"\nclearance = \"0.2 mm\"\n"
-                        "length = \"3 mm\"\neccentricity = \"0 .. 1\"\nviscosity = \"0.6 Pa s .. 800 "
-                        "cP\"\nlongest_time = \"1500 ms\"\n")
+    const auto p = read_plunger_text(
+                       kHead + kPressures +
+                       "[plunger.back]\nvented = true\n[plunger.drain]\ndiameter = \"12 mm\"\nclearance = \"0.2 mm\"\n"
+                       "length = \"3 mm\"\neccentricity = \"0 .. 1\"\nviscosity = \"0.6 Pa s .. 800 "
+                       "cP\"\nlongest_time = \"1500 ms\"\n")
                        .plunger;
     CHECK_FALSE(p.back.has_value());
     REQUIRE(p.drain.has_value());
@@ -225,7 +226,7 @@ TEST_CASE("the farthest numbers a plunger file may state make a budget") {
         "[plunger.drain]\ndiameter = \"10 m\"\nclearance = \"10 m\"\nlength = \"0.0001 mm\"\n"
         "viscosity = \"0.001 mPa s\"\nlongest_time = \"1000000 s\"\n";
     for (const std::string& text : {small, large}) {
-        const demand::Budget budget = demand::plunger_budget(read(text).plunger);
+        const demand::Budget budget = demand::plunger_budget(read_plunger_text(text).plunger);
         for (const demand::BudgetLimit& limit : budget.limits) {
             INFO(limit.id);
             CHECK(std::isfinite(in_newton(limit.value)));

@@ -23,7 +23,7 @@ const std::string kRows =
     "readings = [[\"18 mm\", \"50 g\"], [\"16 mm\", \"250 g\"], [\"14 mm\", \"450 g\"], [\"12 mm\", \"650 g\"]]\n";
 const std::string kCsv = "height [mm],scale [g]\n18,50\n16,250\n14,450\n12,650\n";
 
-bench::Readings read(const std::string& text, const std::string& csv = kCsv) {
+bench::Readings read_readings_text(const std::string& text, const std::string& csv = kCsv) {
     const auto open = [&](const std::string&) { return Result<std::string>(csv); };
     auto result = read_readings(text, "x.toml", catalogue(), open);
     INFO(render(result.error()));
@@ -36,7 +36,7 @@ double grams(const bench::ScaleReading& reading) { return in_gram(std::get<Mass>
 }  // namespace
 
 TEST_CASE("The instruments of the bench come out as they were stated") {
-    const auto session = read(
+    const auto session = read_readings_text(
         "[run]\ntitle = \"t\"\ndate = \"2026-11-20\"\nfixture = \"mill\"\ntemperature = \"66.2 °F ±1.8 °F\"\n"
         "coverage_factor = 3\n"
         "[scale]\nstep = \"0.1 oz\"\nspan = \"±0.1 %\"\nlinearity = \"+/-1 g\"\nzero = \"0.5 g\"\ntare = \"386 g\"\n"
@@ -84,12 +84,12 @@ TEST_CASE("The instruments of the bench come out as they were stated") {
 
 TEST_CASE("A spring comes out with its dimensions and each reading") {
     const auto session =
-        read(kHead + kSpring +
-             "role = \"good\"\nwire = \"astm-a401\"\nwire_diameter = \"0.70 mm ±0.005 mm\"\n"
-             "outside_diameter = \"8.40 mm ±1 %\"\ntotal_coils = \"6.5 ±0.1\"\nfree_length = \"18 mm\"\n"
-             "free_length_new = \"19 mm\"\nends = \"closed\"\npreload_height = \"9 mm\"\n"
-             "readings = [[\"18 mm\", \"50 g\"], [\"16 mm\", \"2.45 N\", \"loading\"], "
-             "[\"14 mm\", \"450 g\"], [\"12 mm\", \"650 g\"], [\"14 mm\", \"448 g\", \"unloading\"]]\n");
+        read_readings_text(kHead + kSpring +
+                           "role = \"good\"\nwire = \"astm-a401\"\nwire_diameter = \"0.70 mm ±0.005 mm\"\n"
+                           "outside_diameter = \"8.40 mm ±1 %\"\ntotal_coils = \"6.5 ±0.1\"\nfree_length = \"18 mm\"\n"
+                           "free_length_new = \"19 mm\"\nends = \"closed\"\npreload_height = \"9 mm\"\n"
+                           "readings = [[\"18 mm\", \"50 g\"], [\"16 mm\", \"2.45 N\", \"loading\"], "
+                           "[\"14 mm\", \"450 g\"], [\"12 mm\", \"650 g\"], [\"14 mm\", \"448 g\", \"unloading\"]]\n");
     REQUIRE(session.springs.size() == 1);
     const bench::SpringRun& run = session.springs[0];
     CHECK(run.role == bench::Role::good);
@@ -114,11 +114,11 @@ TEST_CASE("A spring comes out with its dimensions and each reading") {
 
 TEST_CASE("Columns of a list may stand in any order, and a height beside its travel") {
     const auto session =
-        read(kHead + kSpring +
-             "columns = [\"scale\", \"travel\", \"height\", \"direction\"]\n"
-             "readings = [[\"50 g\", \"1 mm\", \"18 mm\", \"loading\"], [\"250 g\", \"3 mm\", \"16 mm\", "
-             "\"loading\"], [\"450 g\", \"5 mm\", \"14 mm\", \"loading\"], [\"430 g\", \"5 mm\", \"14 "
-             "mm\", \"unloading\"]]\n");
+        read_readings_text(kHead + kSpring +
+                           "columns = [\"scale\", \"travel\", \"height\", \"direction\"]\n"
+                           "readings = [[\"50 g\", \"1 mm\", \"18 mm\", \"loading\"], [\"250 g\", \"3 mm\", \"16 mm\", "
+                           "\"loading\"], [\"450 g\", \"5 mm\", \"14 mm\", \"loading\"], [\"430 g\", \"5 mm\", \"14 "
+                           "mm\", \"unloading\"]]\n");
     const auto& readings = session.springs[0].readings;
     CHECK(in_mm(*readings[1].travel) == 3.0);
     CHECK(in_mm(*readings[1].height) == 16.0);
@@ -136,14 +136,16 @@ TEST_CASE("A CSV table gives the same readings as a list, whatever its quotes, l
             CHECK(x[i].unloading == y[i].unloading);
         }
     };
-    const auto wanted = read(kHead + kSpring + kRows);
+    const auto wanted = read_readings_text(kHead + kSpring + kRows);
     const std::string text = kHead + kSpring + "table = \"t.csv\"\n";
-    same(read(text), wanted);
-    same(read(text, "\xEF\xBB\xBF\"height [mm]\",\"scale [g]\"\r\n\"18\",\"50\"\r\n16,250\r\n14,450\r\n\r\n12,650"),
+    same(read_readings_text(text), wanted);
+    same(read_readings_text(
+             text, "\xEF\xBB\xBF\"height [mm]\",\"scale [g]\"\r\n\"18\",\"50\"\r\n16,250\r\n14,450\r\n\r\n12,650"),
          wanted);
-    same(read(text,
-              "scale (kg), remark, height (cm), direction\n0.05,\"a, b\",1.8,loading\n0.25,,1.6,\n0.45,,1.4,\n"
-              "0.65,,1.2,loading\n"),
+    same(read_readings_text(
+             text,
+             "scale (kg), remark, height (cm), direction\n0.05,\"a, b\",1.8,loading\n0.25,,1.6,\n0.45,,1.4,\n"
+             "0.65,,1.2,loading\n"),
          wanted);
 }
 
@@ -152,7 +154,8 @@ TEST_CASE("A run on a rigid block is read from a list or from a table") {
         "[load_path]\nblock = [[\"0 mm\", \"0 g\"], [\"0.02 mm\", \"400 g\"], [\"0.04 mm\", \"800 g\"]]\n";
     const std::string table = "[load_path]\ntable = \"block.csv\"\n";
     const std::string csv = "travel [mm],scale [g]\n0,0\n0.02,400\n0.04,800\n";
-    for (const auto& session : {read(kHead + list + kSpring + kRows), read(kHead + table + kSpring + kRows, csv)}) {
+    for (const auto& session : {read_readings_text(kHead + list + kSpring + kRows),
+                                read_readings_text(kHead + table + kSpring + kRows, csv)}) {
         const auto& block = session.load_path.block_run;
         REQUIRE(block.size() == 3);
         CHECK(in_mm(block[2].travel) == 0.04);
@@ -166,10 +169,11 @@ TEST_CASE("The force of a plunger may be one, a line or a table") {
                                "columns = [\"height\", \"travel\", \"scale\"]\nreadings = [[\"18 mm\", \"1 mm\", \"50 "
                                "g\"], [\"16 mm\", \"3 mm\", "
                                "\"250 g\"], [\"14 mm\", \"5 mm\", \"450 g\"]]\n";
-    CHECK(in_newton(std::get<Force>(read(scale + "force = \"60 gf\"\n" + spring).indicator.plunger)) ==
+    CHECK(in_newton(std::get<Force>(read_readings_text(scale + "force = \"60 gf\"\n" + spring).indicator.plunger)) ==
           60 * 0.00980665);
     const auto table = std::get<bench::PlungerTable>(
-        read(scale + "forces = [[\"0 mm\", \"0.4 N\"], [\"10 mm\", \"0.7 N\"]]\n" + spring).indicator.plunger);
+        read_readings_text(scale + "forces = [[\"0 mm\", \"0.4 N\"], [\"10 mm\", \"0.7 N\"]]\n" + spring)
+            .indicator.plunger);
     REQUIRE(table.size() == 2);
     CHECK(in_mm(table[1].first) == 10.0);
     CHECK(in_newton(table[1].second) == 0.7);

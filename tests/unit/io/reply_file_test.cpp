@@ -50,7 +50,7 @@ record::Reply full_reply() {
     return reply;
 }
 
-record::Reply read(const std::string& text) {
+record::Reply read_reply_text(const std::string& text) {
     auto reply = read_reply(text, "x.toml");
     INFO(text);
     INFO(render(reply.error()));
@@ -71,7 +71,7 @@ std::string answered(std::string text, const std::string& key, const std::string
 }  // namespace
 
 TEST_CASE("A blank form reads back as nothing quoted yet, with the alternatives and quantities enquired for") {
-    const record::Reply reply = read(write_reply(blank()));
+    const record::Reply reply = read_reply_text(write_reply(blank()));
     CHECK_FALSE(reply.is_quoted());
     CHECK(reply.enquiry.number == "OT-14-0312");
     CHECK(reply.enquiry.revision == "B");
@@ -99,7 +99,7 @@ TEST_CASE("A form tells a maker nothing but what is on the enquiry") {
 TEST_CASE("A reply with every answer given is read back as it was written") {
     const record::Reply given = full_reply();
     const std::string text = write_reply(given);
-    const record::Reply reply = read(text);
+    const record::Reply reply = read_reply_text(text);
     CHECK(write_reply(reply) == text);
     CHECK(reply.enquiry.mark == "0f3c");
     CHECK(reply.maker.firm == given.maker.firm);
@@ -149,7 +149,7 @@ TEST_CASE("A form filled in by hand is read, whether a number stands in its quot
     text = answered(text, "total_coils", "9", 1);
     text = answered(text, "ends", "\"Closed\"", 1);
     text = answered(text, "tax", "\"20 %\"");
-    const record::Reply reply = read(text);
+    const record::Reply reply = read_reply_text(text);
     CHECK(reply.maker.currency == "EUR");
     CHECK(reply.maker.valid_until == "2027-02-28");
     CHECK(reply.offers[0].prices[0].unit_price == record::Money{24000});
@@ -164,7 +164,7 @@ TEST_CASE("A form filled in by hand is read, whether a number stands in its quot
 }
 
 TEST_CASE("Lines and blocks that a maker deleted are answers he does not give") {
-    const record::Reply reply = read("format = \"seatload reply 1\"\n[[offer]]\nalternative = \"A\"\n");
+    const record::Reply reply = read_reply_text("format = \"seatload reply 1\"\n[[offer]]\nalternative = \"A\"\n");
     CHECK_FALSE(reply.is_quoted());
     REQUIRE(reply.offers.size() == 1);
     CHECK(reply.offers[0].prices.empty());

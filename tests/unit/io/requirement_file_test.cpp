@@ -19,7 +19,7 @@ using namespace seatload::io;
 
 namespace {
 
-demand::Requirement read(const std::string& text) {
+demand::Requirement read_requirement_text(const std::string& text) {
     auto result = read_requirement(text, "x.toml", catalogue());
     INFO(render(result.error()));
     REQUIRE(result.has_value());
@@ -27,12 +27,14 @@ demand::Requirement read(const std::string& text) {
     return std::move(result).value();
 }
 
-demand::Limits read_limits_with(const std::string& lines) { return read(kLeast + "[limits]\n" + lines).limits; }
+demand::Limits read_limits_with(const std::string& lines) {
+    return read_requirement_text(kLeast + "[limits]\n" + lines).limits;
+}
 
 }  // namespace
 
 TEST_CASE("A requirement with only what must be there has the defaults for the rest") {
-    const demand::Requirement r = read(kLeast);
+    const demand::Requirement r = read_requirement_text(kLeast);
     const demand::Requirement plain;
     CHECK(in_mm(r.space.seated_height) == 15.0);
     CHECK(in_mm(r.space.full_travel_height) == 9.0);
@@ -51,7 +53,7 @@ TEST_CASE("A requirement with only what must be there has the defaults for the r
 }
 
 TEST_CASE("Every member of a requirement can be set") {
-    const demand::Requirement r = read(R"(
+    const demand::Requirement r = read_requirement_text(R"(
 format = "seatload requirement 1"
 [identity]
 engine = "Ottermere M14"
@@ -269,7 +271,7 @@ TEST_CASE("Wire by its own figures joins the choice") {
         "shear_modulus_loss_per_100_kelvin = \"2.5 %\"\ndiameter_tolerance = \"0.01 mm\"\n";
 
     SECTION("alone when no grades are named, with a law") {
-        const auto r = read(kLeast + own + law);
+        const auto r = read_requirement_text(kLeast + own + law);
         REQUIRE(r.wire.own_grades.size() == 1);
         const wire::Grade& grade = r.wire.own_grades[0];
         CHECK(r.wire.grades == std::vector<std::string>{"certificate 4711"});
@@ -286,8 +288,8 @@ TEST_CASE("Wire by its own figures joins the choice") {
         CHECK(in_mm(grade.diameter_tolerance.at(0).plus_minus) == 0.01);
     }
     SECTION("beside named grades, with one strength") {
-        const auto r = read(kLeast + "[wire]\ngrades = [\"ASTM-A228\", \"certificate 4711\"]\n" + own +
-                            "tensile_strength = \"1900 MPa\"\n");
+        const auto r = read_requirement_text(kLeast + "[wire]\ngrades = [\"ASTM-A228\", \"certificate 4711\"]\n" + own +
+                                             "tensile_strength = \"1900 MPa\"\n");
         CHECK(r.wire.grades == std::vector<std::string>{"ASTM-A228", "certificate 4711"});
         CHECK(in_mpa(std::get<wire::StrengthGiven>(r.wire.own_grades.at(0).strength).minimum) == 1900.0);
     }
@@ -296,7 +298,7 @@ TEST_CASE("Wire by its own figures joins the choice") {
 TEST_CASE("A temperature above the guidance is taken with a stated load loss") {
     const std::string hot = "[surroundings]\ntemperature = \"250 °C\"\n";
     CHECK_FALSE(read_requirement(kLeast + hot, "x.toml", catalogue()).has_value());
-    CHECK(read(kLeast + hot + "[limits]\nload_loss = \"12 %\"\n").limits.load_loss->value == 0.12);
+    CHECK(read_requirement_text(kLeast + hot + "[limits]\nload_loss = \"12 %\"\n").limits.load_loss->value == 0.12);
 }
 
 TEST_CASE("Every template loads without a diagnostic") {

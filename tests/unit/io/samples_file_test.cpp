@@ -14,7 +14,7 @@ using inspection::Kind;
 
 namespace {
 
-SamplesFile read(const std::string& text, const std::string& beside = {}) {
+SamplesFile read_samples_text(const std::string& text, const std::string& beside = {}) {
     const auto tables = builtin_sampling();
     REQUIRE(tables.has_value());
     const auto open = [&](const std::string&) { return Result<std::string>(beside); };
@@ -24,7 +24,7 @@ SamplesFile read(const std::string& text, const std::string& beside = {}) {
     return std::move(result).value();
 }
 
-const std::string kHead =
+const std::string kSamplesHead =
     "format = \"seatload samples 1\"\n[lot]\nname = \"first\"\ndate = 2026-12-14\nmaker = \"A\"\npieces = 20\n"
     "fixture = \"mill\"\n";
 const std::string kDoubts =
@@ -33,9 +33,10 @@ const std::string kDoubts =
 }  // namespace
 
 TEST_CASE("Rows of samples come out in newtons and millimetres, empty cells as not measured") {
-    const auto file = read(kHead + kDoubts +
-                           "[pieces]\ncolumns = [\"piece\", \"seated_load\", \"outside_diameter\", \"total_coils\"]\n"
-                           "rows = [[1, \"600 gf\", \"8.45 mm\", 6.5], [\"b\", \"5.8 N\", \"\", 7]]\n");
+    const auto file =
+        read_samples_text(kSamplesHead + kDoubts +
+                          "[pieces]\ncolumns = [\"piece\", \"seated_load\", \"outside_diameter\", \"total_coils\"]\n"
+                          "rows = [[1, \"600 gf\", \"8.45 mm\", 6.5], [\"b\", \"5.8 N\", \"\", 7]]\n");
     const inspection::Samples& s = file.samples;
     CHECK(s.name == "first");
     CHECK(s.date == "2026-12-14");
@@ -54,11 +55,12 @@ TEST_CASE("Rows of samples come out in newtons and millimetres, empty cells as n
 }
 
 TEST_CASE("A CSV table says the same as rows, its units in the heading") {
-    const auto file = read(kHead +
-                               "[uncertainty]\nseated_load = \"0.05 N\"\nfree_length = \"0.1 mm\"\n"
-                               "[after]\ntreatment = \"heat\"\nconditions = \"24 h\"\n[pieces]\ntable = \"a.csv\"\n",
-                           "\xEF\xBB\xBFpiece,seated_load [gf],free_length (in),free_length_after [mm],remark\r\n"
-                           "1,600,0.8,20.30,\"a, b\"\r\n2,,0.8,,\r\n");
+    const auto file =
+        read_samples_text(kSamplesHead +
+                              "[uncertainty]\nseated_load = \"0.05 N\"\nfree_length = \"0.1 mm\"\n"
+                              "[after]\ntreatment = \"heat\"\nconditions = \"24 h\"\n[pieces]\ntable = \"a.csv\"\n",
+                          "\xEF\xBB\xBFpiece,seated_load [gf],free_length (in),free_length_after [mm],remark\r\n"
+                          "1,600,0.8,20.30,\"a, b\"\r\n2,,0.8,,\r\n");
     const inspection::Samples& s = file.samples;
     REQUIRE(s.pieces.size() == 2);
     CHECK_THAT(s.pieces[0].values.at(Kind::seated_load), WithinAbs(5.88399, 1e-9));
@@ -71,9 +73,10 @@ TEST_CASE("A CSV table says the same as rows, its units in the heading") {
 }
 
 TEST_CASE("A plan for the loads comes out as chosen") {
-    const auto file = read(kHead + kDoubts +
-                           "[plan]\ninspect = \"by sampling\"\nlevel = \"S-3\"\naql = 2.5\nseverity = \"tightened\"\n"
-                           "[pieces]\ncolumns = [\"piece\", \"seated_load\"]\nrows = [[1, \"5.8 N\"]]\n");
+    const auto file =
+        read_samples_text(kSamplesHead + kDoubts +
+                          "[plan]\ninspect = \"by sampling\"\nlevel = \"S-3\"\naql = 2.5\nseverity = \"tightened\"\n"
+                          "[pieces]\ncolumns = [\"piece\", \"seated_load\"]\nrows = [[1, \"5.8 N\"]]\n");
     REQUIRE(file.samples.plan.has_value());
     CHECK_FALSE(file.samples.plan->every_piece);
     CHECK(file.samples.plan->level == inspection::Level::s3);
@@ -84,10 +87,10 @@ TEST_CASE("A plan for the loads comes out as chosen") {
 TEST_CASE("Readings of a bench stand in for the uncertainty of loads, and scales may be given") {
     const auto readings = read_text_file(std::string(SEATLOAD_SOURCE_DIR) + "/templates/ahead_latch_readings.toml");
     REQUIRE(readings.has_value());
-    const auto file = read(kHead +
-                               "[uncertainty]\nreadings = \"bench.toml\"\n[pieces]\n"
-                               "columns = [\"piece\", \"seated_scale\"]\nrows = [[1, \"986 g\"]]\n",
-                           *readings);
+    const auto file = read_samples_text(kSamplesHead +
+                                            "[uncertainty]\nreadings = \"bench.toml\"\n[pieces]\n"
+                                            "columns = [\"piece\", \"seated_scale\"]\nrows = [[1, \"986 g\"]]\n",
+                                        *readings);
     REQUIRE(file.bench.has_value());
     CHECK(file.bench_file == "bench.toml");
     CHECK(file.bench->springs.size() == 2);
@@ -97,11 +100,11 @@ TEST_CASE("Readings of a bench stand in for the uncertainty of loads, and scales
 TEST_CASE("A single changed letter of sound samples never crashes and never passes with an error") {
     const auto tables = builtin_sampling();
     REQUIRE(tables.has_value());
-    const std::string sound = kHead + kDoubts +
+    const std::string sound = kSamplesHead + kDoubts +
                               "[plan]\ninspect = \"by sampling\"\naql = 2.5\n[pieces]\n"
                               "columns = [\"piece\", \"seated_load\"]\nrows = [[1, \"5.8 N\"], [2, \"\"]]\n";
     const std::string csv = "piece,seated_load [N]\n1,5.8\n2,\n";
-    const std::string by_table = kHead + kDoubts + "[pieces]\ntable = \"a.csv\"\n";
+    const std::string by_table = kSamplesHead + kDoubts + "[pieces]\ntable = \"a.csv\"\n";
     const auto opens = [](const std::string& text) {
         return [text](const std::string&) { return Result<std::string>(text); };
     };

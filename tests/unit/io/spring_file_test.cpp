@@ -14,7 +14,7 @@ const std::string kHead =
     "[spring]\nwire = \"astm-a401\"\nwire_diameter = \"1 mm\"\ntotal_coils = 7.5\n"
     "free_length = \"24 mm\"\nends = \"closed and ground\"\n";
 
-record::SpringFile read(const std::string& text) {
+record::SpringFile read_spring_text(const std::string& text) {
     auto result = read_spring(text, "x.toml", catalogue());
     INFO(render(result.error()));
     REQUIRE(result.has_value());
@@ -26,9 +26,9 @@ std::string problem(const std::string& text) { return first(read_spring(text, "x
 }  // namespace
 
 TEST_CASE("The coil diameter is given as mean, outside or inside diameter") {
-    CHECK(in_mm(read(kHead + "mean_diameter = \"7 mm\"\n").spring.mean_diameter) == 7.0);
-    CHECK(in_mm(read(kHead + "outside_diameter = \"8 mm\"\n").spring.mean_diameter) == 7.0);
-    CHECK(in_mm(read(kHead + "inside_diameter = \"6 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK(in_mm(read_spring_text(kHead + "mean_diameter = \"7 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK(in_mm(read_spring_text(kHead + "outside_diameter = \"8 mm\"\n").spring.mean_diameter) == 7.0);
+    CHECK(in_mm(read_spring_text(kHead + "inside_diameter = \"6 mm\"\n").spring.mean_diameter) == 7.0);
     CHECK_THAT(problem(kHead), ContainsSubstring("spring.mean_diameter is missing"));
     CHECK_THAT(problem(kHead + "mean_diameter = \"7 mm\"\ninside_diameter = \"6 mm\"\n"),
                ContainsSubstring("the coil diameter is given twice"));
@@ -39,10 +39,10 @@ TEST_CASE("The coil diameter is given as mean, outside or inside diameter") {
 }
 
 TEST_CASE("A spring file carries wire, coils, hand, heights and surroundings") {
-    const auto file =
-        read("name = \"old spring\"\n" + kHead +
-             "mean_diameter = \"7 mm\"\nhand = \"left\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
-             "[surroundings]\ntemperature = \"120 °C\"\n");
+    const auto file = read_spring_text(
+        "name = \"old spring\"\n" + kHead +
+        "mean_diameter = \"7 mm\"\nhand = \"left\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
+        "[surroundings]\ntemperature = \"120 °C\"\n");
     CHECK(file.name == "old spring");
     CHECK(file.wire_grade == "ASTM-A401");
     CHECK(in_mm(file.spring.wire_diameter) == 1.0);
@@ -56,7 +56,7 @@ TEST_CASE("A spring file carries wire, coils, hand, heights and surroundings") {
 }
 
 TEST_CASE("A spring file without heights is a spring alone") {
-    const auto file = read(kHead + "mean_diameter = \"7 mm\"\n");
+    const auto file = read_spring_text(kHead + "mean_diameter = \"7 mm\"\n");
     CHECK_FALSE(file.seated_height.has_value());
     CHECK_FALSE(file.full_travel_height.has_value());
 }
@@ -91,7 +91,7 @@ TEST_CASE("A spring of its own wire needs no grade of the catalogue") {
         "[own_wire]\nid = \"from stock\"\nshear_modulus = \"81.5 GPa\"\nyoung_modulus = \"206 GPa\"\n"
         "density = \"7850 kg/m3\"\ndiameters = \"0.2 mm .. 2 mm\"\nservice_limit = \"150 °C\"\n"
         "tensile_strength = \"1900 MPa\"\n";
-    const auto file = read(spring + own);
+    const auto file = read_spring_text(spring + own);
     CHECK(file.wire_grade == "from stock");
     REQUIRE(file.own_grade.has_value());
     CHECK(file.own_grade->id == "from stock");
@@ -104,11 +104,11 @@ TEST_CASE("Tables a spring file does not have are errors") {
 }
 
 TEST_CASE("A spring file carries what the bench found, and is written so that it reads back the same") {
-    const auto file =
-        read("name = \"old\"\n" + kHead +
-             "mean_diameter = \"7 mm\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
-             "[measured]\ndate = \"2026-11-20\"\nreadings = \"r.toml\"\nrate = \"1.1657 N/mm ±0.0025 N/mm\"\n"
-             "loads = [[\"15 mm\", \"3.435 N ±0.04 N\"], [\"9 mm\", \"10.429 N ±0.5 %\"]]\n");
+    const auto file = read_spring_text(
+        "name = \"old\"\n" + kHead +
+        "mean_diameter = \"7 mm\"\n[heights]\nseated = \"15 mm\"\nfull_travel = \"9 mm\"\n"
+        "[measured]\ndate = \"2026-11-20\"\nreadings = \"r.toml\"\nrate = \"1.1657 N/mm ±0.0025 N/mm\"\n"
+        "loads = [[\"15 mm\", \"3.435 N ±0.04 N\"], [\"9 mm\", \"10.429 N ±0.5 %\"]]\n");
     REQUIRE(file.measured.has_value());
     CHECK(file.measured->date == "2026-11-20");
     CHECK(file.measured->readings == "r.toml");
@@ -122,7 +122,7 @@ TEST_CASE("A spring file carries what the bench found, and is written so that it
 
     const std::string text = write_spring(file, {"a remark"});
     CHECK(text.starts_with("# a remark\n"));
-    const auto again = read(text);
+    const auto again = read_spring_text(text);
     CHECK(again.name == file.name);
     CHECK(again.wire_grade == file.wire_grade);
     CHECK(in_mm(again.spring.mean_diameter) == 7.0);
@@ -132,10 +132,10 @@ TEST_CASE("A spring file carries what the bench found, and is written so that it
 
 TEST_CASE("That a wire is guessed is kept with what was measured, and left out where it is known") {
     const std::string head = kHead + "mean_diameter = \"7 mm\"\n[measured]\nreadings = \"r.toml\"\n";
-    const auto guessed = read(head + "wire_guessed = true\n");
+    const auto guessed = read_spring_text(head + "wire_guessed = true\n");
     CHECK(guessed.measured->wire_is_guessed);
     CHECK_THAT(write_spring(guessed, {}), ContainsSubstring("wire_guessed = true"));
-    const auto known = read(head);
+    const auto known = read_spring_text(head);
     CHECK_FALSE(known.measured->wire_is_guessed);
     CHECK_THAT(write_spring(known, {}), !ContainsSubstring("wire_guessed"));
 }

@@ -13,9 +13,9 @@ using namespace seatload::record;
 
 namespace {
 
-Money money(std::int64_t whole) { return Money{whole * 10'000}; }
+Money whole_money(std::int64_t whole) { return Money{whole * 10'000}; }
 
-EnquiredSpring latch() {
+EnquiredSpring enquired_latch() {
     demand::Requirement r;
     r.identity = {"Ottermere M14", "ahead latch plunger", "OM14-LAT-AHD", "A",
                   "2026-11-25",    "Ottermere Rebuilds",  "Workshop",     "M. Brook"};
@@ -41,16 +41,16 @@ NamedReply reply(const std::string& name, std::int64_t each_of_50) {
     out.reply.maker.currency = "EUR";
     out.reply.maker.date = "2026-12-01";
     out.reply.maker.valid_until = "2026-12-31";
-    out.reply.charges = {money(0), money(0), money(0), {}, {}, {}};
+    out.reply.charges = {whole_money(0), whole_money(0), whole_money(0), {}, {}, {}};
     Offer offer;
     offer.alternative = "A";
-    offer.prices = {{50, money(each_of_50), {}, LeadTime{2, LeadUnit::weeks}}};
+    offer.prices = {{50, whole_money(each_of_50), {}, LeadTime{2, LeadUnit::weeks}}};
     out.reply.offers = {offer};
     return out;
 }
 
 Comparison compared(std::vector<NamedReply> replies, const std::string& date = "2026-12-15") {
-    static const EnquiredSpring spring = latch();
+    static const EnquiredSpring spring = enquired_latch();
     Enquired asked;
     asked.alternatives = {"A"};
     asked.correspondence.reply_by = "2026-12-11";

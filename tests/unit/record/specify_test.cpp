@@ -12,7 +12,7 @@ using namespace seatload;
 
 namespace {
 
-demand::Requirement latch() {
+demand::Requirement latch_requirement() {
     demand::Requirement r;
     r.identity = {"Ottermere M14", "ahead latch plunger", "OM14-LAT-AHD", "A",
                   "2026-11-25",    "Ottermere Rebuilds",  "Workshop",     ""};
@@ -41,7 +41,7 @@ std::vector<record::Spec> specs(const demand::Requirement& r) {
 }  // namespace
 
 TEST_CASE("a spring accepted by its ordered loads gives what the mechanism needs, hot, worn and cold") {
-    const demand::Requirement r = latch();
+    const demand::Requirement r = latch_requirement();
     const auto all = specs(r);
     REQUIRE(all.size() >= 4);
     for (const record::Spec& spec : all) {
@@ -59,7 +59,7 @@ TEST_CASE("a spring accepted by its ordered loads gives what the mechanism needs
 }
 
 TEST_CASE("the grade named for a load is the coarsest whose tolerance stays inside") {
-    for (const record::Spec& spec : specs(latch()))
+    for (const record::Spec& spec : specs(latch_requirement()))
         for (const record::LoadAtLength& load : {spec.seated, spec.full_travel}) {
             const double n = spring::active_coils(spec.spring.ends, spec.spring.total_coils);
             const Force inside = std::min(load.plus, load.minus) + 0.01 * newton;
@@ -74,7 +74,7 @@ TEST_CASE("the grade named for a load is the coarsest whose tolerance stays insi
 }
 
 TEST_CASE("a spec carries enough to be judged again as it was") {
-    const demand::Requirement r = latch();
+    const demand::Requirement r = latch_requirement();
     for (const record::Spec& spec : specs(r)) {
         const wire::Grade& grade = *test::wires().find(spec.wire_grade);
         const auto first = check::evaluate(spec.spring, grade, r, test::tolerances()).value();
@@ -87,7 +87,7 @@ TEST_CASE("a spec carries enough to be judged again as it was") {
 }
 
 TEST_CASE("loads below 1 N are ordered in finer steps, so that three significant digits are left") {
-    demand::Requirement r = latch();
+    demand::Requirement r = latch_requirement();
     r.seated_load = {0.30 * newton, 0.80 * newton};
     r.full_travel_load = {std::nullopt, 1.60 * newton};
     r.wire.grades = {"EN10270-1-SH"};

@@ -17,7 +17,7 @@ using namespace seatload;
 
 namespace {
 
-class Draw {
+class BlockDraw {
   public:
     double between(double low, double high) { return std::uniform_real_distribution(low, high)(engine_); }
     long whole(long low, long high) { return std::uniform_int_distribution(low, high)(engine_); }
@@ -27,7 +27,7 @@ class Draw {
 };
 
 /// Multiples of a step about a value, up to `most` of them; now and then a single one.
-sizing::Axis about(double value, double step, long most, Draw& draw) {
+sizing::Axis about(double value, double step, long most, BlockDraw& draw) {
     const long count = draw.whole(0, 3) == 0 ? 1 : draw.whole(1, most);
     const double first = std::max(step, value - step * static_cast<double>(draw.whole(0, count - 1)));
     return sizing::axis_between(first, first + step * static_cast<double>(count), step);
@@ -42,7 +42,7 @@ std::vector<sizing::Candidate> fitting(const sizing::Space& space) {
 }
 
 /// A piece of a space about a spring that fits, or else anywhere, with steps of its own: narrow, square, or one line.
-sizing::Space piece(sizing::Space space, const std::vector<sizing::Candidate>& springs, Draw& draw) {
+sizing::Space piece(sizing::Space space, const std::vector<sizing::Candidate>& springs, BlockDraw& draw) {
     const auto pick = [&](std::size_t count) {
         return static_cast<std::size_t>(draw.whole(0, static_cast<long>(count) - 1));
     };
@@ -64,7 +64,7 @@ sizing::Space piece(sizing::Space space, const std::vector<sizing::Candidate>& s
 }
 
 /// Sets bounds to what a spring of the grid has, so that it lies on them.
-void bound_by_one_of_its_own(sizing::Space& space, Draw& draw) {
+void bound_by_one_of_its_own(sizing::Space& space, BlockDraw& draw) {
     const auto any = [&](const sizing::Axis& axis) { return axis.at(draw.whole(0, axis.count - 1)); };
     const auto& wire = space.wires.front();
     const check::Coil coil(space.demand, wire.numbers, test::tolerances(), any(wire.mean_diameters), space.ends.front(),
@@ -89,7 +89,7 @@ void bound_by_one_of_its_own(sizing::Space& space, Draw& draw) {
 }  // namespace
 
 TEST_CASE("blocks of any shape hold what the plain loop finds, and bounds are inclusive in them") {
-    Draw draw;
+    BlockDraw draw;
     unsigned filled = 0, nearly = 0;
     for (const auto& [name, requirement] : test::varied_requirements()) {
         const sizing::Space whole = sizing::search_space(requirement, test::wires());

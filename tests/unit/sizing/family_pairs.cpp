@@ -10,7 +10,7 @@ namespace {
 using demand::Requirement;
 using spring::Ends;
 
-class Draw {
+class PairDraw {
   public:
     template <class T>
     T one_of(std::initializer_list<T> values) {
@@ -22,12 +22,12 @@ class Draw {
     std::mt19937 random_{20261126};
 };
 
-demand::LoadBand band(Draw& draw, double at_least, double at_most) {
+demand::LoadBand band(PairDraw& draw, double at_least, double at_most) {
     const double easier = draw.one_of({0.0, 0.1, 0.3});
     return {at_least * (1.0 - easier) * newton, at_most * (1.0 + easier) * newton};
 }
 
-Requirement drawn(Draw& draw) {
+Requirement drawn(PairDraw& draw) {
     Requirement r;
     r.limits = demand::school_defaults(draw.in(4, 5) ? spring::School::en_13906 : spring::School::handbook);
     const double bore = draw.one_of({8.5, 8.8, 9.0, 9.3});
@@ -56,7 +56,7 @@ Requirement drawn(Draw& draw) {
 }  // namespace
 
 std::vector<std::pair<Requirement, Requirement>> family_pairs(std::size_t count) {
-    Draw draw;
+    PairDraw draw;
     std::vector<std::pair<Requirement, Requirement>> pairs;
     for (std::size_t i = 0; i < count; ++i) {
         Requirement first = drawn(draw);

@@ -19,7 +19,7 @@ namespace {
 
 constexpr int kDraws = 300'000;
 
-class Draw {
+class TrendDraw {
   public:
     double between(double low, double high) { return std::uniform_real_distribution(low, high)(engine_); }
     std::size_t below(std::size_t count) { return std::uniform_int_distribution<std::size_t>(0, count - 1)(engine_); }
@@ -30,7 +30,7 @@ class Draw {
 };
 
 /// A requirement of the varied ones with its numbers moved, so that every bound is met at other coils.
-demand::Requirement moved(demand::Requirement r, Draw& draw) {
+demand::Requirement moved(demand::Requirement r, TrendDraw& draw) {
     r.space.seated_height *= draw.between(0.7, 2.0);
     r.space.full_travel_height = r.space.seated_height * draw.between(0.4, 0.95);
     for (auto* load :
@@ -66,7 +66,7 @@ struct Drawn {
     }
 };
 
-std::optional<Drawn> drawn(Draw& draw) {
+std::optional<Drawn> drawn(TrendDraw& draw) {
     static const auto all = test::varied_requirements();
     Drawn d{moved(all[draw.below(all.size())].requirement, draw), {}, {}, spring::kAllEnds[draw.below(4)]};
     const auto& grades = d.requirement.wire.grades;
@@ -79,7 +79,7 @@ std::optional<Drawn> drawn(Draw& draw) {
     return d;
 }
 
-double any_length(const Drawn& d, Draw& draw) { return d.demand.seated_height_mm * draw.between(0.5, 4.0); }
+double any_length(const Drawn& d, TrendDraw& draw) { return d.demand.seated_height_mm * draw.between(0.5, 4.0); }
 
 /// Whether passing at one coil must mean passing at the other, by a rule's claim.
 bool carries_over(check::Trend trend, bool is_upwards) {
@@ -114,7 +114,7 @@ std::string_view name(std::size_t rule) { return check::rules()[rule].id; }
 }  // namespace
 
 TEST_CASE("no rule says anything false of how it follows the mean diameter and the coils") {
-    Draw draw;
+    TrendDraw draw;
     Tally of_diameter, of_coils;
     const auto rules = check::rules();
     for (int i = 0; i < kDraws; ++i) {
@@ -142,7 +142,7 @@ TEST_CASE("no rule says anything false of how it follows the mean diameter and t
 }
 
 TEST_CASE("the kindest and the harshest answer over a range of coils hold for every coil within it") {
-    Draw draw;
+    TrendDraw draw;
     const auto rules = check::rules();
     std::vector<unsigned> passed(rules.size()), failed(rules.size()), lies(rules.size()), refusals(rules.size()),
         assurances(rules.size());

@@ -25,12 +25,12 @@ LotModel spring_a(double scale, bool outside_rules = true) {
 }
 
 /// Rate of spring A, R = G d^4 / (8 D^3 n) (EN 13906-1 cl. 9.4), worked out here.
-constexpr double kRate = 81500.0 * 81.0 / (8.0 * 13824.0 * 6.5);
+constexpr double kSimulatedRate = 81500.0 * 81.0 / (8.0 * 13824.0 * 6.5);
 
 /// Standard deviation of F = R (L0 - L) by dR/R = 4 dd/d - 3 dD/D - dn/n + dG/G and dF = R dL0, with dD = dDe - dd or
 /// dDi + dd.
 double propagated(const LotModel& m, double length, bool within_lot) {
-    const double F = kRate * (60.0 - length);
+    const double F = kSimulatedRate * (60.0 - length);
     const auto sigma = [&](const tolerance::Spread& s) {
         return s.plus_minus / 3.0 * (within_lot ? s.within_lot : 1.0);
     };
@@ -38,7 +38,7 @@ double propagated(const LotModel& m, double length, bool within_lot) {
     const double coil = F * 3.0 / 24.0 * sigma(m.coil_diameter);
     const double coils = F / 6.5 * sigma(m.active_coils);
     const double modulus = F / 81500.0 * sigma(m.shear_modulus);
-    const double free = kRate * sigma(m.free_length);
+    const double free = kSimulatedRate * sigma(m.free_length);
     return std::sqrt(wire * wire + coil * coil + coils * coils + modulus * modulus + free * free);
 }
 
@@ -70,8 +70,8 @@ TEST_CASE("simulated loads have the mean and spread that propagation of the tole
             const double sigma = propagated(m, m.lengths[i], false) * cut_off_share();
             // Five standard errors: of a mean sigma/sqrt(N), of a deviation sigma/sqrt(2N); besides, the curvature of
             // 1/D^3 moves the mean by 6 (sigma_D/D)^2, that of d^4 by as much again: below 0.01 N here.
-            CHECK_THAT(found.mean[i],
-                       WithinAbs(kRate * (60.0 - m.lengths[i]), 5.0 * sigma / std::sqrt(1.0 * kSprings) + 0.01));
+            CHECK_THAT(found.mean[i], WithinAbs(kSimulatedRate * (60.0 - m.lengths[i]),
+                                                5.0 * sigma / std::sqrt(1.0 * kSprings) + 0.01));
             CHECK_THAT(found.standard_deviation[i], WithinRel(sigma, 5.0 / std::sqrt(2.0 * kSprings)));
         }
     }
@@ -113,8 +113,8 @@ TEST_CASE("simulated loads are spread like the normal curve when the tolerances 
     LotModel m = spring_a(0.0);
     m.free_length.plus_minus = 0.3;
     auto o = options(kSprings);
-    const double F1 = kRate * 12.0;
-    const double reach = kRate * 0.3;
+    const double F1 = kSimulatedRate * 12.0;
+    const double reach = kSimulatedRate * 0.3;
     o.bins = 12;
     o.histogram_from[0] = F1 - reach * (1.0 + 1e-9);
     o.histogram_to[0] = F1 + reach * (1.0 + 1e-9);
@@ -160,7 +160,8 @@ TEST_CASE("windows count the springs whose loads lie inside at both lengths") {
     LotModel m = spring_a(0.0);
     m.free_length.plus_minus = 0.9;
     auto o = options(100000);
-    const double F1 = kRate * 12.0, F2 = kRate * 24.0, shift = kRate * 0.3;  // one standard deviation of L0
+    const double F1 = kSimulatedRate * 12.0, F2 = kSimulatedRate * 24.0,
+                 shift = kSimulatedRate * 0.3;  // one standard deviation of L0
     o.windows = {{},
                  {{F1 - shift, -kFar}, {F1 + shift, kFar}},
                  {{F1 - shift, F2}, {F1 + shift, kFar}},

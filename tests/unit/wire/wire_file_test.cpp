@@ -11,9 +11,9 @@ using namespace seatload::wire;
 
 namespace {
 
-Catalogue builtin() { return io::builtin_catalogue().value(); }
+Catalogue builtin_wires() { return io::builtin_catalogue().value(); }
 
-Result<Catalogue> read(const std::string& text) { return io::read_wire_file(text, "own.toml", builtin()); }
+Result<Catalogue> read(const std::string& text) { return io::read_wire_file(text, "own.toml", builtin_wires()); }
 
 /// What a user is shown of the errors in a text.
 std::string errors_in(const std::string& text) {
