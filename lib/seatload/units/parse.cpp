@@ -11,6 +11,14 @@ namespace {
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
+/// No more can be measured than a number that is still one when it is squared and divided by a few times over.
+bool can_be_held(double value) {
+    constexpr double kLargest = 1e40;
+    constexpr double kSmallest = 1e-60;
+    const double size = std::abs(value);
+    return size <= kLargest && (size >= kSmallest || size == 0.0);
+}
+
 std::string example_hint(const Dimension& dimension) {
     return "write " + std::string(dimension.article_and_name) + " with its unit, such as \"" +
            std::string(dimension.example) + "\"";
@@ -156,7 +164,7 @@ Parsed<double> parse_in(const Dimension& dimension, std::string_view text) {
     if (!read_fraction(scanner, *value))
         return failed("not-a-fraction"_id, "not a fraction", "a fraction is written \"1/4 in\" or \"1 1/2 in\"",
                       after_number);
-    if (!std::isfinite(*value))
+    if (!can_be_held(*value))
         return failed("number-too-large"_id, "the number is too large or too small to be held", "", 0);
     const std::string_view number = trim(text.substr(start, scanner.at() - start));
     scanner.skip_blanks();
@@ -167,11 +175,7 @@ Parsed<double> parse_in(const Dimension& dimension, std::string_view text) {
             "write for example \"" + std::string(number) + " " + std::string(dimension.units.front().name) + "\"",
             after_number);
     for (const UnitSize& known : dimension.units)
-        if (known.name == unit) {
-            const double base = *value * known.numerator / known.denominator + known.offset;
-            if (!std::isfinite(base)) return failed("number-too-large"_id, "the number is too large to be held", "", 0);
-            return {base, {}};
-        }
+        if (known.name == unit) return {*value * known.numerator / known.denominator + known.offset, {}};
     return {std::nullopt, wrong_unit(dimension, number, unit, scanner.offset())};
 }
 

@@ -200,12 +200,14 @@ TEST_CASE("what is no fraction is refused") {
     }
 }
 
-TEST_CASE("numbers no double holds are refused") {
+TEST_CASE("numbers no double holds, nor its powers, are refused") {
     CHECK(problem<Length>("1e400 mm").message == "the number is too large or too small to be held");
     CHECK(problem<Length>("1e-400 mm").message == "the number is too large or too small to be held");
     CHECK(problem<Length>(std::string(400, '9') + " mm").message == "the number is too large or too small to be held");
-    CHECK(problem<Length>("1e308 m").message == "the number is too large to be held");
-    CHECK(number<Length>("1e308 mm") == 1e308);
+    CHECK(problem<Length>("1e41 m").message == "the number is too large or too small to be held");
+    CHECK(problem<Length>("-1e-61 mm").message == "the number is too large or too small to be held");
+    CHECK(number<Length>("1e40 mm") == 1e40);
+    CHECK(number<Length>("1e-60 mm") == 1e-60);
 }
 
 TEST_CASE("offsets count code points, not bytes") {
