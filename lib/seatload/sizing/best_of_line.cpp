@@ -2,38 +2,29 @@
 #include <seatload/sizing/best_of_line.hpp>
 
 #include <algorithm>
+#include <cmath>
+
+#include <seatload/sizing/known_edge.hpp>
 
 namespace seatload::sizing {
 namespace {
 
-/// The first index from `low` on at which a question that changes its answer once is true; `high` when none before
-/// it is.
-template <class Question>
-long first_true(long low, long high, const Question& question) {
-    while (low < high) {
-        const long middle = low + (high - low) / 2;
-        if (question(middle))
-            high = middle;
-        else
-            low = middle + 1;
-    }
-    return low;
-}
-
-/// Room towards the limits below grows with the free length and that towards the ones above falls, so the most stands
-/// where they meet.
-template <class FreeLength>
-long roomiest(const ToleranceRooms& of_coil, long from, long to, const FreeLength& free_length) {
-    const auto rooms = [&](long index) { return of_coil.at(free_length(index)); };
-    const auto tenths = [&](long index) {
-        const Rooms r = rooms(index);
-        return room_in_tenths(std::min(r.below, r.above));
-    };
-    const long peak = first_true(from, to - 1, [&](long index) {
+/// Of free lengths that fit a coil, the one with the most room. Room towards the limits below grows with the free
+/// length and that towards the ones above falls, so it stands where they meet.
+template <class RoomsAt>
+long roomiest(Interval in, const Rooms& first, const Rooms& last, const RoomsAt& rooms) {
+    const auto short_of = [](const Rooms& r) { return r.above - r.below; };
+    const double share = short_of(first) / (short_of(first) - short_of(last));  // both run nearly straight
+    const long guess = share > 0.0 && share < 1.0
+                           ? in.from + static_cast<long>(std::ceil(share * static_cast<double>(in.to - 1 - in.from)))
+                           : in.from;
+    KnownEdge known;
+    const long peak = known.first_changed({in.from, in.to - 1}, guess, [&](long index) {
         const Rooms r = rooms(index);
         return r.below >= r.above;
     });
-    return peak > from && tenths(peak - 1) >= tenths(peak) ? peak - 1 : peak;
+    const auto tenths = [&](long index) { return room_in_tenths(rooms(index).least()); };
+    return peak > in.from && tenths(peak - 1) >= tenths(peak) ? peak - 1 : peak;
 }
 
 }  // namespace
@@ -51,7 +42,13 @@ void BestOfLines::take(const check::Coil& coil, long diameter, long from, long t
     fit_ += static_cast<unsigned long long>(to - from);
     cell.fit += static_cast<unsigned long long>(to - from);
     const ToleranceRooms rooms(coil);
-    const long peak = roomiest(rooms, from, to, [&](long index) { return free_length(index); });
+    const Rooms first = rooms.at(free_length(from)), last = rooms.at(free_length(to - 1));
+    Candidate best_possible = candidate(coil, rooms, from);
+    best_possible.merit.tolerance_room = std::min(first.above, last.below);
+    if (room_in_tenths(best_possible.merit.tolerance_room) <= cell.room_in_tenths &&
+        is_hopeless(best_possible, coil.demand.preference.order))
+        return;
+    const long peak = roomiest({from, to}, first, last, [&](long index) { return rooms.at(free_length(index)); });
     cell.room_in_tenths = std::max(cell.room_in_tenths, room_in_tenths(rooms.at(free_length(peak)).least()));
     // A longer spring than that has less room and is worse in all else too: more load, more stress, more wire.
     walk(coil, rooms, from, peak);
