@@ -107,7 +107,7 @@ ManText wire_page() {
          "and how far it can be trusted: seen in a carrier of the standard, fitted, remembered or estimated."},
         {{"FILE", "TOML with wire of your own, for --wire-file"}},
         {{"seatload wire", "all grades"},
-         {"seatload wire ASTM-A401 --diameter \"0.80 mm\"", "one, and its strength at a diameter"}},
+         {"seatload wire ASTM-A401 --diameter \"1.00 mm\"", "one, and its strength at a diameter"}},
         {"size"}};
 }
 

@@ -34,7 +34,8 @@ std::string in_quotes(const std::string& word) { return '\'' + word + '\''; }
 std::set<std::string> bash_offers(const std::vector<std::string>& typed, const fs::path& folder) {
     std::string script = "source " + in_quotes(kBashScript.string()) + "\nCOMP_WORDS=(seatload";
     for (const std::string& word : typed) script += ' ' + in_quotes(word);
-    script += ")\nCOMP_CWORD=" + std::to_string(typed.size()) + "\n_seatload\nprintf '%s\\n' \"${COMPREPLY[@]}\"\n";
+    script += ")\nCOMP_CWORD=" + std::to_string(typed.size()) +
+              "\n_seatload\nfor word in \"${COMPREPLY[@]}\"; do echo \"$word\"; done\n";
     const auto lines = lines_by({"/usr/bin/bash", "--norc", "-c"}, script, folder);
     return {lines.begin(), lines.end()};
 }
