@@ -52,6 +52,7 @@ std::vector<std::string_view> embedded_names(std::string_view folder) {
 }
 }  // namespace seatload
 ")
-    set_source_files_properties(${source} PROPERTIES OBJECT_DEPENDS "${inputs}")
+    # Compiled together with other sources it would no longer be compiled anew when one of the files changes.
+    set_source_files_properties(${source} PROPERTIES OBJECT_DEPENDS "${inputs}" SKIP_UNITY_BUILD_INCLUSION ON)
     target_sources(${target} PRIVATE ${source})
 endfunction()
