@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 #include <seatload/check/rule.hpp>
@@ -134,9 +135,12 @@ struct SineCosine {
     double sine, cosine;
 };
 SineCosine sine_cosine(double x) {
+    constexpr double s3 = -1.0 / 6, s5 = 1.0 / 120, s7 = -1.0 / 5040, s9 = 1.0 / 362880, s11 = -1.0 / 39916800;
+    constexpr double c2 = -0.5, c4 = 1.0 / 24, c6 = -1.0 / 720, c8 = 1.0 / 40320, c10 = -1.0 / 3628800,
+                     c12 = 1.0 / 479001600;
     const double y = x * x;
-    return {x * (1 - y / 6 * (1 - y / 20 * (1 - y / 42 * (1 - y / 72 * (1 - y / 110))))),
-            1 - y / 2 * (1 - y / 12 * (1 - y / 30 * (1 - y / 56 * (1 - y / 90 * (1 - y / 132)))))};
+    return {x * (1.0 + y * (s3 + y * (s5 + y * (s7 + y * (s9 + y * s11))))),
+            1.0 + y * (c2 + y * (c4 + y * (c6 + y * (c8 + y * (c10 + y * c12)))))};
 }
 
 /// spring::sideways_lean() of a made spring, its turns those of its tips.
@@ -148,20 +152,23 @@ class MadeLean {
           end_wires_(spring::end_wires(c.ends)),
           turns_beyond_(c.ends == spring::Ends::open_ground ? 1.0 : 0.0) {}
 
+    /// Without a branch, so that a compiler can work out several at once.
     double operator()(double d, double D, double n, double L0) const {
         const double active = std::max(1e-9, (L0 - d * end_wires_) * n / (n + turns_beyond_));
-        const double pressed = (L0 - L2_) / active;
-        if (pressed <= 0.0) return 0.0;
+        const double slenderness = active / D;
+        const double pressed = std::max(0.0, (L0 - L2_) / active);
         const double square =
-            std::max(0.0, (active / D) * (active / D) * (0.5 + moduli_) * pressed * (1.0 - pressed * (1.0 - moduli_)));
-        if (pressed >= 1.0 || square >= kBuckled) return kInfinite;
-        const double x = std::sqrt(square);
+            std::max(0.0, slenderness * slenderness * (0.5 + moduli_) * pressed * (1.0 - pressed * (1.0 - moduli_)));
+        const bool is_pushed_away = (pressed >= 1.0) | (square >= kBuckled);
+        const double x = std::sqrt(std::min(square, kBuckled));
         const SineCosine wave = sine_cosine(x);
         const double whole = x * wave.sine / (wave.cosine * (std::numbers::pi * n * (0.5 + moduli_)));
         // With n = k + 1/2 + f, |cos(pi n)| is |sin(pi f)| and |sin(pi n)| is cos(pi f).
-        const SineCosine tips = sine_cosine(std::numbers::pi * (n - std::floor(n) - 0.5));
-        const double rest = std::max(1.06 - square / 3.0, square * (0.66 + 0.6 * pressed) - 0.93);
-        return D * (whole * (std::abs(tips.sine) + tips.cosine * rest / (4.0 * n)));
+        const double turns = static_cast<double>(static_cast<std::int32_t>(n));
+        const SineCosine tips = sine_cosine(std::numbers::pi * (n - turns - 0.5));
+        const double rest = std::max(1.06 - square * (1.0 / 3.0), square * (0.66 + 0.6 * pressed) - 0.93);
+        const double lean = D * (whole * (std::abs(tips.sine) + tips.cosine * rest / (4.0 * n)));
+        return is_pushed_away ? kInfinite : lean;
     }
 
   private:

@@ -170,7 +170,8 @@ double ToleranceRooms::stress(double L0) const {
     const double strays =
         root_of_squares(std::max(0.0, tau) * root_of_squares(3.0 * c.wire.d_tolerance_mm / c.wire.d_mm, by_diameter),
                         per_mm * length_mm_, is_at_travel ? 0.0 : per_mm * solid_strays_);
-    return (c.wire.permissible_stress_mpa - tau) / strays;
+    // The rule takes the solid length of the thickest wire, where the stress is a little less than here.
+    return std::max(0.0, c.wire.permissible_stress_mpa - tau) / strays;
 }
 
 double ToleranceRooms::whole_lean(double L0) const {
