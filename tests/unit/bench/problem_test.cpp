@@ -194,6 +194,10 @@ TEST_CASE("readings that rise within their own doubt only make no line") {
     REQUIRE(measurement.problems.size() == 1);
     check_error(measurement.problems[0],
                 "no three readings in a row make a line that rises clearly above its uncertainty");
+    const RunProblem& problem = measurement.problems[0];
+    CHECK(render({seatload::error(problem.id, problem.message, problem.hint)}) ==
+          "error: no three readings in a row make a line that rises clearly above its uncertainty [no-line]\n"
+          "    hint: press the spring further, or state how well scale and heights are known\n");
 }
 
 TEST_CASE("a run on a rigid block is looked at too") {

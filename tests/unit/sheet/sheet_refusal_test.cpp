@@ -26,6 +26,11 @@ TEST_CASE("a sheet that leaves the maker nothing to adjust is refused", "[sheet]
             EndsWith(" [over-defined]\n    hint: let the maker adjust the free length, and the coils with either "
                      "the wire diameter or the coil diameter\n"));
     }
+    spec.adjustable.clear();
+    CHECK(render(sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper()}).error()) ==
+          "error: over-defined: both loads are required, and the maker may not adjust anything [over-defined]\n"
+          "    hint: let the maker adjust the free length, and the coils with either the wire diameter or the coil "
+          "diameter\n");
 }
 
 TEST_CASE("a spec whose spring does not give its loads is refused", "[sheet]") {
