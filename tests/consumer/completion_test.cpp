@@ -35,7 +35,7 @@ std::set<std::string> bash_offers(const std::vector<std::string>& typed, const f
     std::string script = "source " + in_quotes(kBashScript.string()) + "\nCOMP_WORDS=(seatload";
     for (const std::string& word : typed) script += ' ' + in_quotes(word);
     script += ")\nCOMP_CWORD=" + std::to_string(typed.size()) +
-              "\n_seatload\nfor word in \"${COMPREPLY[@]}\"; do echo \"$word\"; done\n";
+              "\n_seatload\nfor word in \"${COMPREPLY[@]}\"; do printf '%s\\n' \"$word\"; done\n";
     const auto lines = lines_by({"/usr/bin/bash", "--norc", "-c"}, script, folder);
     return {lines.begin(), lines.end()};
 }
