@@ -10,11 +10,11 @@
 namespace seatload::test {
 namespace {
 
-/// "size", or "specs-find".
+/// "size", or "specs-find"; "version" when it is --version that is asked for.
 std::string name_of(const Lines& words) {
     const auto is_command = [](const std::string& word) { return !word.starts_with('-'); };
     const auto command = std::find_if(words.begin() + 1, words.end(), is_command);
-    if (command == words.end()) return {};
+    if (command == words.end()) return "version";
     const auto action = std::find_if(command + 1, words.end(), is_command);
     return *command == "specs" && action != words.end() ? "specs-" + *action : *command;
 }
