@@ -51,10 +51,6 @@ bool holds(const std::vector<T>& list, const T& value) {
 /// 0 when it keeps from leaning, more the less it does.
 int lean_step(const Choice& c) { return c.steps[0]; }
 
-/// Whether it leans further than its room however its end tips are held: the spring may rub, and comes after all
-/// others.
-bool rubs(const Choice& c) { return c.candidate.merit.leans_too_far; }
-
 bool is_same(const Candidate& a, const Candidate& b) { return !comes_before(a, b) && !comes_before(b, a); }
 
 std::vector<std::string> wishes_met(const Space& space, const Candidate& c) {
@@ -83,18 +79,17 @@ std::vector<Choice> choices(const Space& space, const Census& census) {
 }
 
 void mark_poor(std::vector<Choice>& all, Criterion leading) {
-    const bool all_rub = std::all_of(all.begin(), all.end(), rubs);
     double most = -std::numeric_limits<double>::infinity();
-    for (const Choice& c : all)
-        if (all_rub || !rubs(c)) most = std::max(most, amount(c.candidate.merit, leading));
+    for (const Choice& c : all) most = std::max(most, amount(c.candidate.merit, leading));
     const double least = most >= 0.0 ? kGoodShare * most : most / kGoodShare;
     for (Choice& c : all) c.is_poor = amount(c.candidate.merit, leading) < least;
 }
 
-/// The order in which they are offered.
+/// The order in which they are offered. A poor one, few of which meet the demand, comes even after those that lean too
+/// far in the worst case: their room counts the lean too.
 bool comes_before(const Choice& a, const Choice& b, const demand::Order& order) {
     const auto key = [](const Choice& c) {
-        return std::tuple(rubs(c), c.is_poor, lean_step(c), -static_cast<int>(c.preferred.size()));
+        return std::tuple(c.is_poor, lean_step(c), -static_cast<int>(c.preferred.size()));
     };
     if (key(a) != key(b)) return key(a) < key(b);
     return comes_before(a.candidate, b.candidate, order);
@@ -150,7 +145,7 @@ class Picker {
     /// The one that differs most from those chosen; poor and leaning ones only when no others are left.
     void pick_other() {
         const auto key = [&](const Choice& c) {
-            return std::tuple(rubs(c), c.is_poor, lean_step(c), -novelty(space_, chosen_, c), !c.is_on_front);
+            return std::tuple(c.is_poor, lean_step(c), -novelty(space_, chosen_, c), !c.is_on_front);
         };
         take(std::min_element(left_.begin(), left_.end(),
                               [&](const Choice& a, const Choice& b) { return key(a) < key(b); }));
