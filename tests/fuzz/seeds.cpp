@@ -65,7 +65,7 @@ void take_files(std::vector<Seed>& all, const fs::path& folder, const Source& so
 /// Bytes that choose small requirements, the same on every machine.
 void take_drawn(std::vector<Seed>& all) {
     std::mt19937 engine(7);
-    for (int i = 0; i < 40; ++i) {
+    for (int i = 0; i < 160; ++i) {
         std::string bytes(48, '\0');
         for (char& c : bytes) c = static_cast<char>(engine() % 256);
         all.push_back({"drawn " + std::to_string(i), bytes});
