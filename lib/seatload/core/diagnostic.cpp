@@ -82,26 +82,14 @@ Diagnostic complaint(Severity severity, DiagnosticId id, std::string message, st
     return d;
 }
 
-Diagnostic complaint(Severity severity, std::string message, std::string hint) {
-    return complaint(severity, DiagnosticId{}, std::move(message), std::move(hint));
-}
-
 Diagnostic error(DiagnosticId id, std::string message, std::string hint) {
     return complaint(Severity::error, id, std::move(message), std::move(hint));
-}
-
-Diagnostic error(std::string message, std::string hint) {
-    return error(DiagnosticId{}, std::move(message), std::move(hint));
 }
 
 Diagnostic error_in(std::string file, DiagnosticId id, std::string message, std::string hint) {
     Diagnostic d = error(id, std::move(message), std::move(hint));
     d.place.file = std::move(file);
     return d;
-}
-
-Diagnostic error_in(std::string file, std::string message, std::string hint) {
-    return error_in(std::move(file), DiagnosticId{}, std::move(message), std::move(hint));
 }
 
 bool has_error(const Diagnostics& diagnostics) {

@@ -62,13 +62,10 @@ using Diagnostics = std::vector<Diagnostic>;
 
 /// A complaint without a place: whoever read the file knows where its parts stood.
 Diagnostic complaint(Severity severity, DiagnosticId id, std::string message, std::string hint = {});
-Diagnostic complaint(Severity severity, std::string message, std::string hint = {});
 /// An error without a place.
 Diagnostic error(DiagnosticId id, std::string message, std::string hint = {});
-Diagnostic error(std::string message, std::string hint = {});
 /// An error in a file as a whole.
 Diagnostic error_in(std::string file, DiagnosticId id, std::string message, std::string hint = {});
-Diagnostic error_in(std::string file, std::string message, std::string hint = {});
 
 /// True when at least one of them is an error.
 bool has_error(const Diagnostics& diagnostics);
