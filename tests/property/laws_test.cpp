@@ -28,7 +28,7 @@ wire::Grade wire_alike(double shear_modulus_mpa) {
     return grade;
 }
 
-spring::Spring drawn_spring() {
+spring::Spring spring_for_laws() {
     spring::Spring s;
     const double d = number(0.2, 8.0);
     s.wire_diameter = d * mm;
@@ -59,7 +59,7 @@ spring::Spring scaled(spring::Spring s, double k) {
 // stresses at the same share of the free length stay.
 TEST_CASE("A similar spring k times as large has k times the rate, k squared times the loads and the same stress") {
     holds("similar", [] {
-        const spring::Spring s = drawn_spring();
+        const spring::Spring s = spring_for_laws();
         const double k = number(0.2, 5.0);
         const check::Evaluation one = evaluated(s);
         const check::Evaluation large = evaluated(scaled(s, k));
@@ -79,7 +79,7 @@ TEST_CASE("A similar spring k times as large has k times the rate, k squared tim
 // EN 13906-1 cl. 9.4, R = G d^4/(8 D^3 n), each factor moved alone.
 TEST_CASE("The rate of a spring goes with G, the fourth power of d, the inverse cube of D and the inverse of n") {
     holds("rate", [] {
-        const spring::Spring s = drawn_spring();
+        const spring::Spring s = spring_for_laws();
         const double k = number(1.01, 1.2);
         const double R = in_newton_per_mm(evaluated(s).rate);
         RC_ASSERT(near(in_newton_per_mm(evaluated(s, 80000.0 * k).rate), k * R));
@@ -94,7 +94,7 @@ TEST_CASE("The rate of a spring goes with G, the fourth power of d, the inverse 
 
 TEST_CASE("More coils make a spring softer, longer when solid, heavier and slower; thicker wire makes it stiffer") {
     holds("monotone", [] {
-        const spring::Spring s = drawn_spring();
+        const spring::Spring s = spring_for_laws();
         const check::Evaluation one = evaluated(s);
         spring::Spring more = s;
         more.total_coils += number(0.05, 3.0);
