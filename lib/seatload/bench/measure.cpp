@@ -38,7 +38,6 @@ std::optional<Found> find_line(const Readings& session, const SpringRun& run) {
     for (int round = 0; round < 2; ++round) {
         const auto stretch = straight_stretch(f.points);
         if (!stretch) return std::nullopt;
-        f.stretch = *stretch;
         if (!f.repeatability)
             f.repeatability =
                 repeatability_of_pairs(f.loading, f.unloading, f.points[stretch->last].x, f.points[stretch->first].x);

@@ -145,7 +145,8 @@ bool no_doubt_stated(const Readings& session, const SpringRun& run) {
 }
 
 void add_too_few(Problems& all, const SpringRun& run, const std::vector<Group>& loading) {
-    const auto pressed = std::count_if(run.readings.begin(), run.readings.end(), [](auto& r) { return !r.unloading; });
+    const auto pressed =
+        std::count_if(run.readings.begin(), run.readings.end(), [](const auto& r) { return !r.unloading; });
     const std::string count = std::to_string(pressed) + (pressed == 1 ? " loading reading" : " loading readings");
     if (pressed < static_cast<std::ptrdiff_t>(kFewest))
         error(all, {}, "readings-too-few"_id,

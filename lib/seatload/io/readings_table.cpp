@@ -104,11 +104,14 @@ PlacedReadings read_readings_table(Reader& table, std::string_view rows_key, con
         table.document().contradiction(table.at("table"), "given-twice"_id, "the readings are given twice",
                                        "keep one of the two", table.at(rows_key),
                                        std::string(rows_key) + " stands here");
-    if (has_rows) read_rows(table, rows_key, usual, found);
-    if (!has_rows) table.allow(rows_key);
-    if (!has_rows) table.allow("columns");
-    if (!has_rows) read_csv(table, open, found);
-    if (has_rows) table.allow("table");
+    if (has_rows) {
+        read_rows(table, rows_key, usual, found);
+        table.allow("table");
+    } else {
+        table.allow(rows_key);
+        table.allow("columns");
+        read_csv(table, open, found);
+    }
     if (table.document().diagnostics().size() != complaints) found.is_sound = false;
     return found;
 }
