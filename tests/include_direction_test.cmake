@@ -26,7 +26,7 @@ set(hpdf_place "^lib/seatload/sheet/pdf_writer")
 set(boost_units_include "^<boost/units/")
 set(boost_units_place "^lib/seatload/units/")
 set(cli11_include "^<CLI/")
-set(cli11_place "^cli/(specs_)?arguments\\.cpp$")
+set(cli11_place "^cli/((specs_)?arguments|command_table)\\.cpp$")
 
 set(wrong "")
 set(seen 0)

@@ -92,7 +92,7 @@ TEST_CASE("The rate of a spring goes with G, the fourth power of d, the inverse 
     });
 }
 
-TEST_CASE("More coils make a spring softer, longer when solid, heavier and slower; thicker wire makes it stiffer") {
+TEST_CASE("More coils make a spring softer, longer when solid, heavier and slower, and thicker wire makes it stiffer") {
     holds("monotone", [] {
         const spring::Spring s = spring_for_laws();
         const check::Evaluation one = evaluated(s);

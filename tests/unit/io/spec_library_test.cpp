@@ -140,8 +140,10 @@ TEST_CASE("strangers in a library are named, links not followed, and the rest is
     for (const char* name : {"linked-engine", "linked.toml", "beside-nothing", "Odd Name.toml", "notes.txt"})
         CHECK_THAT(said, ContainsSubstring(name));
     CHECK(addresses.error().size() == 5);
-    const std::size_t folder = engine.string().size() + 1;
-    CHECK(render({sorted(addresses.error()).front()}).substr(folder) ==
+    const auto odd = std::find_if(addresses.error().begin(), addresses.error().end(),
+                                  [](const Diagnostic& d) { return d.place.file.ends_with("Odd Name.toml"); });
+    REQUIRE(odd != addresses.error().end());
+    CHECK(render({*odd}).substr(engine.string().size() + 1) ==
           "Odd Name.toml: warning: no spec by its name [stranger-in-library]\n"
           "    hint: move it out of the library\n");
     CHECK_FALSE(has_error(addresses.error()));
