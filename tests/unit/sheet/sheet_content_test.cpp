@@ -20,7 +20,7 @@ TEST_CASE("the sheet carries the fields a compression spring is ordered by", "[s
                               "diameter d, uncoiled",
                               "Rm aged expected; G",
                               "wire as bought",
-                              "another nominal d",
+                              "nominal d allowed",
                               "EN\u00a010204 type\u00a03.1: d, Rm",
                               "certificate",
                               "tolerance class of d",

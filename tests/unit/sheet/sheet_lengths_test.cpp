@@ -33,10 +33,30 @@ TEST_CASE("a spring whose L2 lies below Ln says so and does not promise otherwis
 }
 
 TEST_CASE("on a sliding seat the tips stand half a turn apart, and the coils keep it", "[sheet]") {
-    // A spring with whole turns leans when an end slides (design); nt = 9.5 closed has n = 7.5, tips 180 deg apart, and
-    // a slack of 0.1 turn is 36 deg.
+    // A spring with whole turns leans when an end slides (design); nt = 9.5 closed has n = 7.5, tips 180 deg apart. In
+    // its bore of 9 mm there is room for its lean with 20 deg to either side, not with 25.
     record::Spec spec = specimen(latch());
+    const auto leans_too_far = [&](double degrees) {
+        bool too_far = false;
+        for (const double turns : {-degrees / 360.0, degrees / 360.0}) {
+            spring::Spring other = spec.spring;
+            other.total_coils += turns;
+            const auto evaluation = check::evaluate(other, grade_of(spec), record::requirement_of(spec), tolerances());
+            REQUIRE(evaluation.has_value());
+            for (const check::Verdict& verdict : evaluation->verdicts)
+                if (verdict.rule->id == "lean") too_far = too_far || !verdict.passed;
+        }
+        return too_far;
+    };
+    CHECK_FALSE(leans_too_far(20.0));
+    CHECK(leans_too_far(25.0));
     std::string words = joined(sheet_words(spec));
+    CHECK_THAT(words, ContainsSubstring("end tips apart 180° ± 20°"));
+    CHECK_THAT(words, ContainsSubstring("nt half a turn over a whole number, within 0.05"));
+    // With room for any lean the tips are as is usual: a slack of 0.1 turn is 36 deg.
+    spec.space.bore.reset();
+    spec.limits.lean_share = 1.0;
+    words = joined(sheet_words(spec));
     CHECK_THAT(words, ContainsSubstring("end tips apart 180° ± 36°"));
     CHECK_THAT(words, ContainsSubstring("nt half a turn over a whole number, within 0.1"));
     spec.space.seats = demand::Seats::fixed;
