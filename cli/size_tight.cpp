@@ -76,7 +76,7 @@ std::string tight_text(const sizing::TightLimits& tight, int width) {
     const std::string why =
         tight.fit < sizing::kFew && !tight.is_grid_coarser
             ? "Few springs fit"
-            : "No spring that fits has room for the maker's load tolerance to both sides of its loads";
+            : "No spring that fits has room for all that the maker's tolerances do to it, towards each limit";
     std::string out = '\n' + wrapped("",
                                      why + (tight.holding.empty() ? "; no limit alone holds the answer."
                                                                   : ". Each number alone eased by 1 %, and all "

@@ -47,7 +47,7 @@ class Questions {
         if (broken > 0.0) return kUnfit + broken;
         const Merit found = sizing::merit(coil, L0);
         if (!best_ || sizing::better(found, *best_)) best_ = found;
-        const double leaning = found.leans_too_far ? 2.0 * kLeaning : found.leans ? kLeaning : 0.0;
+        const double leaning = kLeaning * sizing::standing(found)[0];
         return leaning - sizing::room_in_tenths(found.tolerance_room) - found.stress_margin;
     }
 

@@ -138,7 +138,7 @@ std::string best_at_words(std::span<const Contender> contenders, std::size_t whi
         words = "best of its wire and ends, should the maker stock it";
     }
     if (!one.preferred.empty()) words += ", of preferred " + one.preferred;
-    if (one.steps[0] == kLeansTooFar)
+    if (one.leans_too_far)
         words += one.leans ? ", but it leans further than its room, its end tips standing anyhow"
                            : ", but it leans further than its room, however close its end tips are held";
     else if (one.leans)

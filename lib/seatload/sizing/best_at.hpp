@@ -16,6 +16,7 @@ struct Contender {
     bool has_room = true;     ///< its tolerance room is limited, and so can be compared
     bool is_on_front = true;  ///< as in Alternative
     bool leans = false;
+    bool leans_too_far = false;
     std::string preferred{};  ///< the wishes it meets: "grade and ends"
 };
 

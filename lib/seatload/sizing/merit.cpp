@@ -41,6 +41,13 @@ bool leans(const check::Coil& c) {
     return c.demand.slides && demand::off_half_turn(c.active_coils) > demand::kHalfTurnKept + 1e-9;
 }
 
+/// Springs that lean too far in the worst case and springs that few lots keep are told apart by the criteria alone, as
+/// the room counts the lean too.
+int class_of(const Merit& m, double tenths) {
+    if (m.leans_too_far || tenths < kFewKeepTenths) return 2;
+    return m.leans ? 1 : 0;
+}
+
 }  // namespace
 
 double room_in_tenths(double tolerance_room) { return std::floor(10.0 * tolerance_room + 1e-9); }
@@ -48,10 +55,7 @@ double room_in_tenths(double tolerance_room) { return std::floor(10.0 * toleranc
 Standing standing(const Merit& m) {
     const double tenths = std::clamp(room_in_tenths(m.tolerance_room), -kMostTenths, kMostTenths);
     const double per_cent = std::floor(100.0 * m.stress_margin + 1e-9);
-    return {m.leans_too_far ? kLeansTooFar
-            : m.leans       ? 1
-                            : 0,
-            -static_cast<int>(tenths), -static_cast<int>(per_cent), step_of(m.cost, kCostStep),
+    return {class_of(m, tenths), -static_cast<int>(tenths), -static_cast<int>(per_cent), step_of(m.cost, kCostStep),
             step_of(m.release_n, kReleaseStep)};
 }
 

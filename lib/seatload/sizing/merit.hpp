@@ -30,22 +30,25 @@ struct Merit {
 /// Tolerance room counted in tenths, the finest difference worth an order.
 double room_in_tenths(double tolerance_room);
 
-/// A merit counted in steps, smaller being better: leaning (0; 1 whole turns or thereabouts;
-/// 2 too far), then by demand::Criterion tolerance room in
-/// tenths, stress margin in per cent, cost in steps of 5 % and load at full travel in steps of 2 %. Finer differences
-/// are smaller than what is known of tolerances, strengths and prices.
+/// Room under which so many springs of a lot miss the demand, even made to grade 1, that it weighs as much as leaning
+/// too far in the worst case: of the demo requirements' springs with less, a quarter and more do (an estimate).
+inline constexpr double kFewKeepTenths = 3.0;
+
+/// A merit counted in steps, smaller being better: its class (0; 1 leaning, with whole turns or thereabouts; 2 leaning
+/// too far, or with less room than kFewKeepTenths), then by demand::Criterion tolerance room in tenths, stress margin
+/// in per cent, cost in steps of 5 % and load at full travel in steps of 2 %. Finer differences are smaller than what
+/// is known of tolerances, strengths and prices.
 using Standing = std::array<int, 5>;
-inline constexpr int kLeansTooFar = 2;
 Standing standing(const Merit& merit);
 
 /// The place of a criterion in a standing.
 constexpr std::size_t place_of(demand::Criterion criterion) { return 1 + static_cast<std::size_t>(criterion); }
 
-/// The steps in the order in which they decide; a spring that leans comes after any that does not.
+/// The steps in the order in which they decide: the class always comes first.
 Standing ranked(const Standing& steps, const demand::Order& order);
 
-/// True when `a` is better: by their steps in the order given, then by more stress margin, cheaper wire and less load
-/// at full travel, however little.
+/// True when `a` is better: by their class and steps in the order given, then by more stress margin, cheaper wire and
+/// less load at full travel, however little.
 bool better(const Merit& a, const Merit& b, const demand::Order& order = demand::kUsualOrder);
 
 Rooms tolerance_rooms(const check::Coil& coil, double free_length_mm);

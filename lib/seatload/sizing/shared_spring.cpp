@@ -41,14 +41,15 @@ std::span<const double> least_leaning(std::span<const check::Coil> coils, std::s
     return end == lengths.begin() ? lengths : lengths.first(static_cast<std::size_t>(end - lengths.begin()));
 }
 
+double tenths_of(std::span<const check::Coil> coils, double L0) {
+    const Rooms rooms = least_rooms(coils, L0);
+    return room_in_tenths(rooms.least());
+}
+
 /// Of the free lengths with as many tenths of room as there can be the shortest, which has the most stress margin. The
 /// least room below grows with the free length and the least above falls, as each of them does.
-double best_free_length(std::span<const check::Coil> coils, std::span<const double> all_lengths) {
-    const std::span<const double> lengths = least_leaning(coils, all_lengths);
-    const auto tenths = [&](double L0) {
-        const Rooms rooms = least_rooms(coils, L0);
-        return room_in_tenths(std::min(rooms.below, rooms.above));
-    };
+double roomiest(std::span<const check::Coil> coils, std::span<const double> lengths) {
+    const auto tenths = [&](double L0) { return tenths_of(coils, L0); };
     auto peak = std::ranges::partition_point(lengths.first(lengths.size() - 1), [&](double L0) {
         const Rooms rooms = least_rooms(coils, L0);
         return rooms.below < rooms.above;
@@ -56,6 +57,12 @@ double best_free_length(std::span<const check::Coil> coils, std::span<const doub
     if (peak != lengths.begin() && tenths(*(peak - 1)) >= tenths(*peak)) --peak;
     const double most = tenths(*peak);
     return *std::partition_point(lengths.begin(), peak, [&](double L0) { return tenths(L0) < most; });
+}
+
+/// By the classes of Standing, lengths that lean too far are no worse than the others once these have but little room.
+double best_free_length(std::span<const check::Coil> coils, std::span<const double> lengths) {
+    const double upright = roomiest(coils, least_leaning(coils, lengths));
+    return tenths_of(coils, upright) >= kFewKeepTenths ? upright : roomiest(coils, lengths);
 }
 
 SharedSpring shared_spring(std::span<const check::Coil> coils, const WirePlaces& wire, double L0) {

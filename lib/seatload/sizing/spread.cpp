@@ -48,8 +48,8 @@ bool holds(const std::vector<T>& list, const T& value) {
     return std::find(list.begin(), list.end(), value) != list.end();
 }
 
-/// 0 when it keeps from leaning, more the less it does.
-int lean_step(const Choice& c) { return c.steps[0]; }
+/// Its class, as in Standing; a lower one is offered first.
+int class_of_steps(const Choice& c) { return c.steps[0]; }
 
 bool is_same(const Candidate& a, const Candidate& b) { return !comes_before(a, b) && !comes_before(b, a); }
 
@@ -78,18 +78,21 @@ std::vector<Choice> choices(const Space& space, const Census& census) {
     return all;
 }
 
+/// The best is looked for in the class that is offered first, as others come after it anyhow.
 void mark_poor(std::vector<Choice>& all, Criterion leading) {
+    int first = std::numeric_limits<int>::max();
+    for (const Choice& c : all) first = std::min(first, class_of_steps(c));
     double most = -std::numeric_limits<double>::infinity();
-    for (const Choice& c : all) most = std::max(most, amount(c.candidate.merit, leading));
+    for (const Choice& c : all)
+        if (class_of_steps(c) == first) most = std::max(most, amount(c.candidate.merit, leading));
     const double least = most >= 0.0 ? kGoodShare * most : most / kGoodShare;
     for (Choice& c : all) c.is_poor = amount(c.candidate.merit, leading) < least;
 }
 
-/// The order in which they are offered. A poor one, few of which meet the demand, comes even after those that lean too
-/// far in the worst case: their room counts the lean too.
+/// The order in which they are offered: that of better(), save that wishes of the user's go before all but the class.
 bool comes_before(const Choice& a, const Choice& b, const demand::Order& order) {
     const auto key = [](const Choice& c) {
-        return std::tuple(c.is_poor, lean_step(c), -static_cast<int>(c.preferred.size()));
+        return std::tuple(class_of_steps(c), c.is_poor, -static_cast<int>(c.preferred.size()));
     };
     if (key(a) != key(b)) return key(a) < key(b);
     return comes_before(a.candidate, b.candidate, order);
@@ -134,7 +137,7 @@ class Picker {
         const std::size_t place = place_of(criterion);
         auto best = left_.end();
         for (auto it = left_.begin(); it != left_.end(); ++it) {
-            if (!it->is_on_front || it->is_poor || lean_step(*it) != lean_step(chosen_[0])) continue;
+            if (!it->is_on_front || it->is_poor || class_of_steps(*it) != class_of_steps(chosen_[0])) continue;
             if (best == left_.end() || is_better_at(place, *it, *best)) best = it;
         }
         if (best == left_.end()) return;
@@ -142,10 +145,10 @@ class Picker {
         if (std::all_of(chosen_.begin(), chosen_.end(), is_behind)) take(best);
     }
 
-    /// The one that differs most from those chosen; poor and leaning ones only when no others are left.
+    /// The one that differs most from those chosen, out of the first class that is left; poor ones last.
     void pick_other() {
         const auto key = [&](const Choice& c) {
-            return std::tuple(c.is_poor, lean_step(c), -novelty(space_, chosen_, c), !c.is_on_front);
+            return std::tuple(class_of_steps(c), c.is_poor, -novelty(space_, chosen_, c), !c.is_on_front);
         };
         take(std::min_element(left_.begin(), left_.end(),
                               [&](const Choice& a, const Choice& b) { return key(a) < key(b); }));
@@ -174,7 +177,7 @@ std::vector<Alternative> told(const Space& space, const Census& census, const st
     std::vector<Contender> contenders;
     for (const Choice& c : chosen)
         contenders.push_back({c.steps, std::isfinite(c.candidate.merit.tolerance_room), c.is_on_front,
-                              c.candidate.merit.leans, join(c.preferred, " and ")});
+                              c.candidate.merit.leans, c.candidate.merit.leans_too_far, join(c.preferred, " and ")});
     Standing best_of_all = chosen.empty() ? Standing{} : chosen[0].steps;
     for (const FrontMember& member : census.front.members())
         for (std::size_t i = 0; i < best_of_all.size(); ++i) best_of_all[i] = std::min(best_of_all[i], member.steps[i]);

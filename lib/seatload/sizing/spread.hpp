@@ -20,8 +20,8 @@ struct Alternative {
 /// the same grade and ends and of wire as thick within 4 %. They are the best of all, then the best at each other
 /// criterion, then those that differ most in wire diameter, grade and ends from the ones before, so that a maker finds
 /// wire he stocks. All come out of the Pareto set while it has one to offer, then out of the best of each wire and
-/// ends. Springs with less than half of what the best one has of the criterion that decides come last, before them
-/// those that lean on a sliding seat, too far at the end.
+/// ends. They come by the classes of Standing, and last in each those with less than half of what the best one has of
+/// the criterion that decides.
 std::vector<Alternative> spread(const Space& space, const Census& census, std::size_t count);
 
 }  // namespace seatload::sizing

@@ -28,9 +28,9 @@ struct TightLimits {
 };
 
 inline constexpr unsigned long long kFew = 1000;     // springs: below it the choice of the best is a narrow one
-inline constexpr double kLittleRoomInTenths = 10.0;  // a load tolerance just fits
+inline constexpr double kLittleRoomInTenths = 10.0;  // what tolerances do just fits before the nearest limit
 
-/// True when something fits, but few springs do, or none with room for the maker's load tolerance.
+/// True when something fits, but few springs do, or none with room for what the maker's tolerances do to it.
 bool are_few(const Census& census);
 
 /// Eases each number that the requirement limits by a hundredth of it and searches again, on the grid of the

@@ -58,7 +58,8 @@ WhatIfRow row(const Requirement& requirement, const WhatIfNumber& number, const 
     const Space space = search_space(changed, setting.catalogue);
     const Census census = search(space, setting.tables, setting.options);
     WhatIfRow found{value.number, value.is_stated, census.looked_at, census.fit, {}};
-    if (const Candidate* best = best_of(census, requirement.preference.order)) found.best = described(*best, space, requirement.hand);
+    if (const Candidate* best = best_of(census, requirement.preference.order))
+        found.best = described(*best, space, requirement.hand);
     return found;
 }
 

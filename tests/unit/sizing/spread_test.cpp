@@ -123,12 +123,17 @@ TEST_CASE("the preferred order decides which alternative comes first") {
         REQUIRE(f.alternatives.size() == 5);
         CAPTURE(static_cast<int>(first));
         const std::size_t place = sizing::place_of(first);
-        const auto leans = f.alternatives.front().candidate.merit.leans;
-        for (const auto& member : f.census.front.members())
-            if (member.candidate.merit.leans == leans)
-                CHECK(steps_of(f.alternatives.front())[place] <= member.steps[place]);
+        // Whatever is preferred, springs that lean too far or that few lots keep come after the others (DEVELOPERS.md,
+        // decision 6): the order decides among springs of one class.
+        const int of_class = steps_of(f.alternatives.front())[0];
+        for (const auto& member : f.census.front.members()) {
+            CHECK(of_class <= member.steps[0]);
+            if (member.steps[0] == of_class) CHECK(steps_of(f.alternatives.front())[place] <= member.steps[place]);
+        }
         const auto& best_at = f.alternatives.front().best_at;
-        CHECK(std::find(best_at.begin(), best_at.end(), first) != best_at.end());
+        const bool one_class = std::all_of(f.alternatives.begin(), f.alternatives.end(),
+                                           [&](const auto& a) { return steps_of(a)[0] == of_class; });
+        if (one_class) CHECK(std::find(best_at.begin(), best_at.end(), first) != best_at.end());
     }
 }
 
@@ -147,7 +152,8 @@ TEST_CASE("a preferred grade, wire or end comes first while it has half the room
     const double most = usual.alternatives.front().candidate.merit.tolerance_room;
     for (std::size_t i = 1; i < usual.alternatives.size(); ++i) {
         const auto& wanted = usual.alternatives[i].candidate;
-        if (wanted.merit.leans) continue;
+        // A wish does not bring a spring before those of a better class.
+        if (steps_of(usual.alternatives[i])[0] != steps_of(usual.alternatives.front())[0]) continue;
         if (sizing::room_in_tenths(wanted.merit.tolerance_room) < 0.5 * sizing::room_in_tenths(most)) continue;
         requirement.preference.grades = {usual.grade(i)};
         requirement.preference.diameters = {usual.wire(i).size.diameter};
