@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <exception>
 #include <iostream>
+#include <new>
 
 #include <cli/arguments.hpp>
 #include <cli/bench_command.hpp>
@@ -18,6 +19,7 @@
 #include <cli/sheet_command.hpp>
 #include <cli/size_command.hpp>
 #include <cli/specs_command.hpp>
+#include <cli/standard_streams.hpp>
 #include <cli/start_command.hpp>
 
 #if defined(__SANITIZE_ADDRESS__)
@@ -71,17 +73,24 @@ int run(const cli::Options& options) {
 
 int main(int argc, char** argv) {
     try {
+        cli::hold_standard_streams();
         const cli::Terminal screen = terminal();
         cli::set_columns(std::cerr, screen.error_width);
         const cli::Arguments arguments = cli::parse_arguments(argc, argv, screen, std::cout, std::cerr);
         const int code = arguments.options ? run(*arguments.options) : arguments.exit_code;
         std::cout.flush();
         if (!std::cout) {
+            if (cli::is_output_abandoned()) cli::end_as_abandoned();
             return cli::refuse({error("cannot-write"_id, "the output could not be written",
                                       "is the disk full, or was what reads it closed?")},
                                std::cerr);
         }
         return code;
+    } catch (const std::bad_alloc&) {
+        return cli::refuse(
+            {error("out-of-memory"_id, "there is too little memory for this",
+                   "end other programs or raise the limit (`ulimit -v`); with --threads 1 less is needed")},
+            std::cerr);
     } catch (const std::exception& bug) {
         std::cerr << "seatload: this is a fault of the program, not of your files: " << bug.what() << '\n';
         return kOurBug;

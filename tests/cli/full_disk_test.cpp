@@ -35,7 +35,7 @@ TEST_CASE("a paper that does not fit on the disk is an error, and leaves nothing
     const test::ToolRun run = run_on_small_disk(folder, 512, "sheet --extract output/spring.pdf --output copies");
     CHECK(run.code == 2);
     CHECK(run.out == "");
-    CHECK(run.err == "copies/spec.toml: error: cannot write the file: File too large\n");
+    CHECK(run.err == "copies/spec.toml: error: cannot write the file: File too large [cannot-write]\n");
     CHECK(std::filesystem::is_empty(folder / "copies"));
 }
 
@@ -47,7 +47,7 @@ TEST_CASE("a device that is full is no place for a sheet") {
     const test::ToolRun run = run_on_small_disk(folder, 16 * 1024 * 1024, "sheet spring.toml");
     CHECK(run.code == 2);
     CHECK(run.out == "");
-    CHECK(run.err == "output/spring.pdf: error: not a regular file; nothing written\n");
+    CHECK(run.err == "output/spring.pdf: error: not a regular file; nothing written [not-a-file]\n");
 }
 
 TEST_CASE("with room enough the same sheet is written") {
@@ -55,6 +55,6 @@ TEST_CASE("with room enough the same sheet is written") {
     test::write_bytes(folder / "spring.toml", spec());
     const test::ToolRun run = run_on_small_disk(folder, 16 * 1024 * 1024, "sheet spring.toml");
     CHECK(run.code == 0);
-    CHECK(run.out == "output/spring.pdf\n");
+    CHECK(run.out.starts_with("output/spring.pdf\n"));
     CHECK(test::bytes_of(folder / "output" / "spring.pdf").starts_with("%PDF-1.7"));
 }

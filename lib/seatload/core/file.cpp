@@ -5,19 +5,16 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <array>
 #include <cerrno>
 #include <cstring>
-#include <fstream>
 
 #include <seatload/core/descriptor.hpp>
+#include <seatload/core/opened_file.hpp>
 
 namespace seatload {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::size_t kMebibyte = 1024 * 1024;
 
 Diagnostic complaint(const fs::path& path, DiagnosticId id, std::string message, std::string hint = {}) {
     Diagnostic d;
@@ -54,18 +51,10 @@ Result<std::string> read_text_file(const fs::path& path, std::size_t largest) {
     if (error) return complaint(path, "cannot-read"_id, "cannot look at the file: " + error.message());
     if (fs::is_directory(status)) return complaint(path, "folder-given"_id, "this is a folder, not a file");
     if (!fs::is_regular_file(status)) return complaint(path, "not-a-file"_id, "not a regular file");
-    const auto size = fs::file_size(path, error);
-    if (error) return complaint(path, "cannot-read"_id, "cannot read the file: " + error.message());
-    if (size > largest)
-        return complaint(path, "too-large"_id,
-                         "the file is larger than " + std::to_string(largest / kMebibyte) +
-                             " MiB, far more than a spring file needs",
-                         "is this the right file?");
-    std::ifstream stream(path, std::ios::binary);
-    std::string bytes(size, '\0');
-    if (!stream || !stream.read(bytes.data(), static_cast<std::streamsize>(size)))
-        return system_complaint(path, "cannot-read"_id, "cannot read the file");
-    return bytes;
+    // Not to block on a pipe that has taken the file's place by now.
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
+    if (!file.is_open()) return system_complaint(path, "cannot-read"_id, "cannot read the file");
+    return read_opened(file.get(), path, largest);
 }
 
 Diagnostics replace_file(const fs::path& path, std::string_view bytes) {

@@ -12,6 +12,7 @@
 
 #include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
+#include <seatload/core/opened_file.hpp>
 
 namespace seatload {
 namespace {
@@ -36,19 +37,6 @@ bool write_aside(int folder, mode_t permissions, std::string_view bytes) {
     if (!file.is_open()) return false;
     if (permissions != 0 && ::fchmod(file.get(), permissions) != 0) return false;
     return write_all(file.get(), bytes) && ::fsync(file.get()) == 0 && file.close();
-}
-
-bool read_all(int fd, std::string& bytes) {
-    std::size_t have = 0;
-    while (have < bytes.size()) {
-        const ssize_t n = ::read(fd, bytes.data() + have, bytes.size() - have);
-        if (n < 0 && errno == EINTR) continue;
-        if (n < 0) return false;
-        if (n == 0) break;
-        have += static_cast<std::size_t>(n);
-    }
-    bytes.resize(have);
-    return true;
 }
 
 }  // namespace
@@ -125,7 +113,7 @@ Result<std::string> Folder::read(const std::string& name) const {
     if (Diagnostics wrong = refused(name); !wrong.empty()) return wrong;
     const std::string shown = (path_ / name).string();
     // Not to block on a pipe that stands where a file should.
-    Descriptor file(::openat(fd_.get(), name.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC));
+    const Descriptor file(::openat(fd_.get(), name.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC));
     if (!file.is_open()) {
         if (errno == ENOENT) return error_in(shown, "no-such-file"_id, "no such file");
         if (errno == ELOOP)
@@ -133,15 +121,7 @@ Result<std::string> Folder::read(const std::string& name) const {
                             "links are not followed: put the file itself there");
         return complaint(name, "cannot-read"_id, "cannot read the file");
     }
-    struct stat info {};
-    if (::fstat(file.get(), &info) != 0) return complaint(name, "cannot-read"_id, "cannot look at the file");
-    if (!S_ISREG(info.st_mode)) return error_in(shown, "not-a-file"_id, "not a regular file");
-    if (static_cast<std::size_t>(info.st_size) > kLargestInput)
-        return error_in(shown, "too-large"_id, "the file is larger than 1 MiB, far more than a spring file needs",
-                        "is this the right file?");
-    std::string bytes(static_cast<std::size_t>(info.st_size), '\0');
-    if (!read_all(file.get(), bytes)) return complaint(name, "cannot-read"_id, "cannot read the file");
-    return bytes;
+    return read_opened(file.get(), shown, kLargestInput);
 }
 
 Diagnostics Folder::replace(const std::string& name, std::string_view bytes) const {

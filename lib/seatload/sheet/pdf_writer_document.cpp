@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/pdf_writer_document.hpp>
 
+#include <new>
+
 #include <fmt/format.h>
 
 namespace seatload::sheet::detail {
@@ -15,13 +17,14 @@ void keep_first(HPDF_STATUS code, HPDF_STATUS detail, void* user) noexcept {
 }  // namespace
 
 Document::Document() : handle_(HPDF_New(&keep_first, &complaint_)) {
-    if (!handle_) throw PdfFailure{"libharu could not start a document"};
+    if (!handle_) throw std::bad_alloc();  // the only thing that start can lack
 }
 
 Document::~Document() { HPDF_Free(handle_); }
 
 void Document::check(std::string_view step) const {
     if (complaint_.code == 0) return;
+    if (complaint_.code == HPDF_FAILED_TO_ALLOC_MEM) throw std::bad_alloc();
     throw PdfFailure{fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
 }
 

@@ -5,7 +5,8 @@
 #include <atomic>
 #include <cstddef>
 #include <thread>
-#include <vector>
+
+#include <seatload/core/crew.hpp>
 
 namespace seatload::sizing {
 
@@ -15,17 +16,19 @@ inline unsigned worker_count(unsigned wanted, std::size_t jobs) {
     return static_cast<unsigned>(std::min<std::size_t>(threads, std::max<std::size_t>(1, jobs)));
 }
 
-/// Calls `work(job, worker)` once for each job, the low jobs first, from so many threads.
+/// Calls `work(job, worker)` once for each job, the low jobs first, from so many threads. When one throws, no further
+/// job is begun, and it is thrown on from here.
 template <class Work>
 void share_out(std::size_t jobs, unsigned workers, const Work& work) {
     std::atomic<std::size_t> next = 0;
-    const auto run = [&](std::size_t worker) {
-        for (std::size_t job = next++; job < jobs; job = next++) work(job, worker);
-    };
-    std::vector<std::thread> threads;
-    for (std::size_t t = 1; t < workers; ++t) threads.emplace_back(run, t);
-    run(0);
-    for (std::thread& thread : threads) thread.join();
+    run_crew(workers, [&](std::size_t worker) {
+        try {
+            for (std::size_t job = next++; job < jobs; job = next++) work(job, worker);
+        } catch (...) {
+            next = jobs;
+            throw;
+        }
+    });
 }
 
 }  // namespace seatload::sizing

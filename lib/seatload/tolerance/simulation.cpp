@@ -9,6 +9,7 @@
 #include <boost/random/mersenne_twister.hpp>
 #include <boost/random/normal_distribution.hpp>
 #include <seatload/core/assert.hpp>
+#include <seatload/core/crew.hpp>
 #include <seatload/spring/rate.hpp>
 #include <seatload/tolerance/counter_random.hpp>
 #include <seatload/tolerance/cut_normal.hpp>
@@ -151,16 +152,12 @@ class Simulation {
     Tally tallied(const Adjusting& adjusting, bool in_full) const {
         std::vector<Tally> blocks(static_cast<std::size_t>(blocks_));
         std::atomic<long> next = 0;
-        const auto work = [&] {
-            for (long i = next++; i < blocks_; i = next++)
-                blocks[static_cast<std::size_t>(i)] = block(i, adjusting, in_full);
-        };
         const unsigned wanted =
             options_.threads != 0 ? options_.threads : std::max(1u, std::thread::hardware_concurrency());
-        std::vector<std::thread> threads;
-        for (long t = 1; t < std::min<long>(wanted, blocks_); ++t) threads.emplace_back(work);
-        work();
-        for (std::thread& thread : threads) thread.join();
+        run_crew(static_cast<unsigned>(std::min<long>(wanted, blocks_)), [&](unsigned) {
+            for (long i = next++; i < blocks_; i = next++)
+                blocks[static_cast<std::size_t>(i)] = block(i, adjusting, in_full);
+        });
         Tally all = empty();
         for (const Tally& one : blocks) {
             all.rate.add(one.rate);

@@ -4,6 +4,7 @@
 #include <unistd.h>
 
 #include <atomic>
+#include <chrono>
 #include <csignal>
 #include <thread>
 
@@ -81,6 +82,34 @@ TEST_CASE("a file that the system lets nobody look at is refused with the system
     const std::string shown = render(read_text_file(folder / "round").error());
     CHECK(shown.substr(folder.path().string().size() + 1) ==
           "round: error: cannot look at the file: Too many levels of symbolic links [cannot-read]\n");
+}
+
+TEST_CASE("a file whose bytes are not those it had when it was opened is refused") {
+    if (!fs::exists("/proc/self/status")) return;
+    // The system makes these bytes only when they are read, and says beforehand that there are none (proc(5)).
+    CHECK(render(read_text_file("/proc/self/status").error()) ==
+          "/proc/self/status: error: the file changed while it was read [changed-while-read]\n"
+          "    hint: run again when whatever writes it has ended\n");
+}
+
+TEST_CASE("a file that is written in place while it is read comes whole or not at all") {
+    const ScratchFolder folder;
+    const std::string one(4000, '1'), other(3000, '2');
+    write_bytes(folder / "x", one);
+    std::atomic<bool> is_over = false;
+    std::thread writer([&] {
+        for (int turn = 0; !is_over; ++turn) {
+            write_bytes(folder / "x", turn % 2 == 0 ? other : one);
+            std::this_thread::sleep_for(std::chrono::milliseconds(10));  // longer than a file system's clock ticks
+        }
+    });
+    for (int turn = 0; turn < 5000; ++turn) {
+        const auto read = read_text_file(folder / "x");
+        if (read) CHECK((*read == one || *read == other || read->empty()));
+        if (!read) CHECK(read.error().front().id == "changed-while-read"_id);
+    }
+    is_over = true;
+    writer.join();
 }
 
 TEST_CASE("a file larger than any written by hand is refused before it is read") {
