@@ -78,13 +78,9 @@ std::vector<Choice> choices(const Space& space, const Census& census) {
     return all;
 }
 
-/// The best is looked for in the class that is offered first, as others come after it anyhow.
 void mark_poor(std::vector<Choice>& all, Criterion leading) {
-    int first = std::numeric_limits<int>::max();
-    for (const Choice& c : all) first = std::min(first, class_of_steps(c));
     double most = -std::numeric_limits<double>::infinity();
-    for (const Choice& c : all)
-        if (class_of_steps(c) == first) most = std::max(most, amount(c.candidate.merit, leading));
+    for (const Choice& c : all) most = std::max(most, amount(c.candidate.merit, leading));
     const double least = most >= 0.0 ? kGoodShare * most : most / kGoodShare;
     for (Choice& c : all) c.is_poor = amount(c.candidate.merit, leading) < least;
 }
