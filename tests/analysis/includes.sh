@@ -9,5 +9,6 @@ shift
 [ $# -gt 0 ] || set -- lib/seatload/*/*.cpp cli/*.cpp
 for source in "$@"; do
     include-what-you-use -Xiwyu --no_fwd_decls -Xiwyu --mapping_file=tests/analysis/iwyu.imp -std=c++20 -Ilib -I. \
-        -DBOOST_ALL_NO_LIB -DFMT_SHARED -DTOML_HEADER_ONLY=0 -DTOML_SHARED_LIB=1 "$source" 2>&1 | sed -n '/should remove these lines:/,/^$/p'
+        -DBOOST_ALL_NO_LIB -DFMT_SHARED -DTOML_HEADER_ONLY=0 -DTOML_SHARED_LIB=1 "$source" 2>&1 |
+        sed -n '/should remove these lines:/,/^$/p'
 done | awk '/should remove/ { file = $1 } /^- #include/ { print file ": " $0; found = 1 } END { exit found }'
