@@ -45,7 +45,10 @@ inspection::LotInspection lot_of(const record::Spec& spec, int pieces, bool is_b
         for (const inspection::Characteristic& c : characteristics) {
             const double room = c.limits.least && c.limits.most ? *c.limits.most - *c.limits.least : 0.1;
             const double sway = 0.01 * ((i * 7) % 11 - 5);
-            piece.values[c.kind] = std::abs(c.nominal + sway * room);
+            // wire that the maker chose lies in its range, whose end may be the drawn one
+            const bool is_wire = c.kind == Kind::wire_diameter && c.limits.least && c.limits.most;
+            const double about = is_wire ? 0.5 * (*c.limits.least + *c.limits.most) : c.nominal;
+            piece.values[c.kind] = std::abs(about + sway * room);
             s.expanded[c.kind] = 0.05 * room;
         }
         if (is_bad && i + 1 == pieces) piece.values[Kind::seated_load] *= 1.5;
