@@ -24,7 +24,7 @@ Document::~Document() { HPDF_Free(handle_); }
 
 void Document::check(std::string_view step) const {
     if (complaint_.code == 0) return;
-    if (complaint_.code == HPDF_FAILED_TO_ALLOC_MEM) throw std::bad_alloc();
+    if (complaint_.code == HPDF_FAILD_TO_ALLOC_MEM) throw std::bad_alloc();
     throw PdfFailure{fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
 }
 
