@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cli/size_run.hpp>
 
+#include <algorithm>
 #include <chrono>
 
 #include <seatload/core/append.hpp>
@@ -76,7 +77,11 @@ void explain(SizeRun& run, const References& refs, const SizeOptions& options) {
 }
 
 std::string paper_stem(const demand::Requirement& requirement) {
-    return file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
+    constexpr std::size_t kLongestStem = 80;  // room for an ending in the 100 of an attachment's name
+    std::string stem = file_stem(requirement.identity.engine + ' ' + requirement.identity.position);
+    stem.resize(std::min(stem.size(), kLongestStem));
+    while (stem.ends_with('-')) stem.pop_back();
+    return stem;
 }
 
 std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, const References& refs,

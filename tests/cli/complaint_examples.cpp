@@ -110,7 +110,8 @@ std::vector<ComplaintExample> complaint_examples(const fs::path& sources) {
     Collector found{sources, {}};
     for (const fs::path& file : files_below(sources / "tests/bad_input", ".expected")) found.add_wrong_file(file);
     for (const fs::path& file : files_below(sources / "tests/cli", ".test")) found.add_script(file);
-    for (const fs::path& file : files_below(sources / "tests/unit", ".cpp")) found.add_test_source(file);
+    for (const char* folder : {"tests/unit", "tests/cli"})
+        for (const fs::path& file : files_below(sources / folder, ".cpp")) found.add_test_source(file);
     return std::move(found.all);
 }
 

@@ -14,6 +14,13 @@ void keep_first(HPDF_STATUS code, HPDF_STATUS detail, void* user) noexcept {
     if (complaint->code == 0) *complaint = {code, detail};
 }
 
+/// Whether it was memory that was wanting: libharu says so itself, or hands on what zlib says (Z_MEM_ERROR).
+bool is_of_memory(const Complaint& complaint) {
+    constexpr int kOfZlib = -4;
+    return complaint.code == HPDF_FAILD_TO_ALLOC_MEM ||
+           (complaint.code == HPDF_ZLIB_ERROR && complaint.detail == static_cast<HPDF_STATUS>(kOfZlib));
+}
+
 }  // namespace
 
 Document::Document() : handle_(HPDF_New(&keep_first, &complaint_)) {
@@ -24,7 +31,7 @@ Document::~Document() { HPDF_Free(handle_); }
 
 void Document::check(std::string_view step) const {
     if (complaint_.code == 0) return;
-    if (complaint_.code == HPDF_FAILD_TO_ALLOC_MEM) throw std::bad_alloc();
+    if (is_of_memory(complaint_)) throw std::bad_alloc();
     throw PdfFailure{fmt::format("libharu error 0x{:04X} ({}) while {}", complaint_.code, complaint_.detail, step)};
 }
 
