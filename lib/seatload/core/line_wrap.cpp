@@ -22,7 +22,7 @@ bool continues_number(std::string_view word) {
     while (!word.empty() && std::string_view("),;.:").find(word.back()) != std::string_view::npos)
         word.remove_suffix(1);
     if (std::find(kUnits.begin(), kUnits.end(), word) != kUnits.end()) return true;
-    return word.size() == 3 && std::all_of(word.begin(), word.end(), is_digit);
+    return word.size() == 3 && std::all_of(word.begin(), word.end(), is_figure);
 }
 
 /// The words, those that belong together joined by a blank.
