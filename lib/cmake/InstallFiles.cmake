@@ -5,7 +5,7 @@
 set(here ${CMAKE_INSTALL_DATADIR}/seatload)
 foreach(folder templates specs)
     install(DIRECTORY ${PROJECT_SOURCE_DIR}/${folder} DESTINATION ${here} COMPONENT seatload_program
-            PATTERN ".lock" EXCLUDE PATTERN ".aside" EXCLUDE)
+            PATTERN ".lock" EXCLUDE PATTERN ".aside*" EXCLUDE)
 endforeach()
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/lib/data/schema DESTINATION ${here} COMPONENT seatload_program
         FILES_MATCHING PATTERN "*.json")

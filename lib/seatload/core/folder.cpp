@@ -11,13 +11,13 @@
 #include <memory>
 
 #include <seatload/core/file.hpp>
+#include <seatload/core/file_aside.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/opened_file.hpp>
 
 namespace seatload {
 namespace {
 
-constexpr const char* kAside = ".aside";  // one for all: what a killed writer left is written over by the next
 constexpr int kFolderFlags = O_RDONLY | O_DIRECTORY | O_CLOEXEC;
 
 Folder::Kind kind_of(int folder, const dirent& entry) {
@@ -28,15 +28,6 @@ Folder::Kind kind_of(int folder, const dirent& entry) {
         return Folder::Kind::other;
     if (S_ISREG(info.st_mode)) return Folder::Kind::file;
     return S_ISDIR(info.st_mode) ? Folder::Kind::folder : Folder::Kind::other;
-}
-
-/// Writes the file aside anew, never through a link that stands there; false with errno set.
-bool write_aside(int folder, mode_t permissions, std::string_view bytes) {
-    if (::unlinkat(folder, kAside, 0) != 0 && errno != ENOENT) return false;
-    Descriptor file(::openat(folder, kAside, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666));
-    if (!file.is_open()) return false;
-    if (permissions != 0 && ::fchmod(file.get(), permissions) != 0) return false;
-    return write_all(file.get(), bytes) && ::fsync(file.get()) == 0 && file.close();
 }
 
 }  // namespace
@@ -131,11 +122,8 @@ Diagnostics Folder::replace(const std::string& name, std::string_view bytes) con
     if (is_there && !S_ISREG(info.st_mode))
         return {error_in((path_ / name).string(), "not-a-file"_id, "not a regular file; nothing written")};
     const mode_t permissions = is_there ? info.st_mode & 07777 : 0;
-    if (!write_aside(fd_.get(), permissions, bytes) || ::renameat(fd_.get(), kAside, fd_.get(), name.c_str()) != 0) {
-        const Diagnostic d = complaint(name, "cannot-write"_id, "cannot write the file");
-        ::unlinkat(fd_.get(), kAside, 0);
-        return {d};
-    }
+    if (place_file(fd_.get(), name, bytes, permissions) != Placed::done)
+        return {complaint(name, "cannot-write"_id, "cannot write the file")};
     if (::fsync(fd_.get()) != 0) return {complaint(name, "cannot-write"_id, "cannot make the new name safe on disk")};
     return {};
 }

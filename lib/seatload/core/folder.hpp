@@ -36,8 +36,8 @@ class Folder {
     bool has(const std::string& name) const;
     /// The bytes of a regular file. Errors: no plain name, not there, a link or special file, larger than 1 MiB.
     Result<std::string> read(const std::string& name) const;
-    /// Puts bytes in place of a file, wholly or not at all: written aside, fsynced, renamed, folder fsynced. Asks for
-    /// the lock of the library, as all writers use one name aside.
+    /// Puts bytes in place of a file, wholly or not at all: written aside, fsynced, named, folder fsynced. Asks for
+    /// the lock of the library, as what is written stands on what was read before.
     Diagnostics replace(const std::string& name, std::string_view bytes) const;
 
   private:

@@ -108,7 +108,7 @@ TEST_CASE("a link planted where a file is written aside is not written through")
     const ScratchFolder scratch;
     write_bytes(scratch / "victim", "not yours");
     fs::create_directories(scratch / "library");
-    fs::create_symlink(scratch / "victim", scratch / "library/.aside");
+    fs::create_symlink(scratch / "victim", scratch / "library/.aside.1");
     fs::create_symlink(scratch / "victim", scratch / "library/.lock");
     const auto folder = Folder::open(scratch / "library");
     REQUIRE(folder.has_value());
@@ -165,7 +165,7 @@ TEST_CASE("a file is replaced as a whole, keeps its permissions, and leaves noth
     REQUIRE(folder.has_value());
     CHECK(folder->replace("a.toml", "one").empty());
     fs::permissions(scratch / "a.toml", fs::perms::owner_read | fs::perms::owner_write);
-    write_bytes(scratch / ".aside", "left by a killed writer");
+    write_bytes(scratch / ".aside.1", "left by a killed writer");
     CHECK(folder->replace("a.toml", "two").empty());
     CHECK(*folder->read("a.toml") == "two");
     CHECK(fs::status(scratch / "a.toml").permissions() == (fs::perms::owner_read | fs::perms::owner_write));
