@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/core/text.hpp>
+
 #include <cli/completion.hpp>
 #include <cli/completion_entries.hpp>
 
@@ -79,11 +81,7 @@ _seatload() {
 complete -F _seatload seatload
 )bash";
 
-std::string bash_words(const std::vector<std::string>& words) {
-    std::string line;
-    for (const std::string& word : words) line += (line.empty() ? "" : " ") + word;
-    return line;
-}
+std::string bash_words(const std::vector<std::string>& words) { return join(words, " "); }
 
 /// "file .toml": the kind and its words, one after the other.
 std::string bash_wanted(const Choices& choices) {

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/core/text.hpp>
+
 #include <cli/completion.hpp>
 #include <cli/completion_entries.hpp>
 
@@ -60,8 +62,7 @@ std::string fish_condition(const std::string& path, bool is_before_action = fals
 }
 
 std::string fish_offer(const Choices& choices) {
-    std::string words;
-    for (const std::string& word : choices.words) words += (words.empty() ? "" : " ") + word;
+    const std::string words = join(choices.words, " ");
     switch (choices.kind) {
         case Choices::Kind::file:
             return words.empty() ? " -r -F" : " -a '(__fish_complete_suffix " + words + ")'";

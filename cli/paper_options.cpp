@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/wording_file.hpp>
@@ -68,7 +69,7 @@ Result<sheet::Paper> make_paper(const PaperOptions& options) {
     const bool is_inch = chosen("--units", options.units, {"metric", "inch"}, diagnostics) == 1;
     const bool is_letter = chosen("--paper", options.size, {"a4", "letter"}, diagnostics) == 1;
     auto book = phrases(options);
-    diagnostics.insert(diagnostics.end(), book.error().begin(), book.error().end());
+    append(diagnostics, book.error());
     if (has_error(diagnostics)) return diagnostics;
     sheet::Paper paper{sheet::Wording(std::move(book).value())};
     paper.units = is_inch ? sheet::Units::inch : sheet::Units::metric;

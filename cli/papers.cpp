@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <csignal>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
 
 #include <cli/session.hpp>
@@ -78,7 +79,7 @@ int write_each(const std::vector<std::string>& files, const std::filesystem::pat
     Diagnostics said;
     for (const std::string& file : files) {
         auto paper = make(file);
-        said.insert(said.end(), paper.error().begin(), paper.error().end());
+        append(said, paper.error());
         if (paper) papers.push_back(std::move(paper).value());
     }
     complain(said, err);

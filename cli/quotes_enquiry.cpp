@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/reply_file.hpp>
@@ -12,11 +13,11 @@
 
 #include <cli/graded_spec.hpp>
 #include <cli/session.hpp>
+#include <cli/spec_extract.hpp>
 
 namespace seatload::cli {
 namespace {
 
-constexpr std::size_t kLargestPdf = 64 * 1024 * 1024;
 constexpr std::string_view kPdfEnding = "-enquiry.pdf";
 constexpr std::string_view kFormEnding = "-reply.toml";
 constexpr std::string_view kFormBegins = "format = \"seatload reply ";
@@ -125,7 +126,7 @@ Result<SentEnquiry> read_enquiry(const std::string& path, const wire::Catalogue&
         if (graded)
             enquiry.springs.push_back({graded->spec, graded->grade});
         else
-            wrong.insert(wrong.end(), graded.error().begin(), graded.error().end());
+            append(wrong, graded.error());
     }
     if (has_error(wrong)) {
         wrong.back().hint += (wrong.back().hint.empty() ? "" : "; ") +

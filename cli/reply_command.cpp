@@ -2,6 +2,7 @@
 #include <cli/reply_command.hpp>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/append.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/reply_file.hpp>
 
@@ -30,7 +31,7 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
     for (const std::string& path : options.replies) {
         const auto reply =
             read_file(path, [](std::string_view text, const std::string& name) { return io::read_reply(text, name); });
-        said.insert(said.end(), reply.error().begin(), reply.error().end());
+        append(said, reply.error());
         if (!reply) continue;
         const ReplyView view{path, *reply};
         if (reply->is_quoted()) sound.push_back(path);

@@ -13,7 +13,6 @@
 namespace seatload::cli {
 namespace {
 
-constexpr std::size_t kLargestExtracted = 64 * 1024 * 1024;
 constexpr std::string_view kEnding = ".toml";
 
 /// A name that leads nowhere out of the folder, whatever the PDF says.
@@ -25,7 +24,7 @@ std::string safe_name(const std::string& name) {
 
 /// The specs of one PDF, or what stands in the way.
 Result<sheet::AttachedSpecs> specs_of(const std::string& path) {
-    const auto bytes = read_text_file(path, kLargestExtracted);
+    const auto bytes = read_text_file(path, kLargestPdf);
     if (!bytes) return Diagnostics(bytes.error());
     const auto carried = sheet::pdf_attachments(*bytes);
     if (!carried) return placed(carried.error(), path);

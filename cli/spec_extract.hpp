@@ -12,6 +12,9 @@
 
 namespace seatload::cli {
 
+/// A PDF larger than this was never one of ours [bytes].
+inline constexpr std::size_t kLargestPdf = 64 * 1024 * 1024;
+
 /// The specs taken out of PDFs.
 struct Extracted {
     std::vector<Paper> papers;  ///< each spec once, for the folder, under its name in the PDF

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 
@@ -142,7 +143,7 @@ Result<std::vector<record::Shelf>> load_shelves(const io::SpecLibrary& library, 
     if (options.specs.empty()) {
         const auto all = library.addresses();
         if (!all) return Diagnostics(all.error());
-        said.insert(said.end(), all.error().begin(), all.error().end());
+        append(said, all.error());
         meant = *all;
     }
     for (const std::string& word : options.specs) {

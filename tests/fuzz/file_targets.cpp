@@ -79,6 +79,14 @@ void answer_samples(const std::string& text, const io::FileOpener& open, const T
     require_answer(io::read_samples(text, kName, sampling(), wires(), open), texts);
 }
 
+/// A file that is answered and, when it is taken, is the same when written and read again.
+template <class Read, class Write>
+void require_rewritten(std::string_view bytes, const Read& read, const Write& write) {
+    const auto value = read(bytes, kName);
+    require_answer(value, alone(bytes));
+    if (value) require_identity(*value, write, [&](const std::string& text) { return read(text, "again.toml"); });
+}
+
 }  // namespace
 
 void read_requirement(std::string_view bytes) {
@@ -95,19 +103,14 @@ void read_spring(std::string_view bytes) {
 }
 
 void read_reply(std::string_view bytes) {
-    const auto reply = io::read_reply(bytes, kName);
-    require_answer(reply, alone(bytes));
-    if (reply)
-        require_identity(*reply, io::write_reply,
-                         [](const std::string& text) { return io::read_reply(text, "again.toml"); });
+    require_rewritten(
+        bytes, [](const auto& text, const std::string& name) { return io::read_reply(text, name); }, io::write_reply);
 }
 
 void read_spec(std::string_view bytes) {
-    const auto spec = io::read_spec(bytes, kName, wires());
-    require_answer(spec, alone(bytes));
-    if (spec)
-        require_identity(*spec, io::write_spec,
-                         [](const std::string& text) { return io::read_spec(text, "again.toml", wires()); });
+    require_rewritten(
+        bytes, [](const auto& text, const std::string& name) { return io::read_spec(text, name, wires()); },
+        io::write_spec);
 }
 
 void read_kept_spec(std::string_view bytes) {
@@ -120,10 +123,8 @@ void read_kept_spec(std::string_view bytes) {
 }
 
 void read_lot(std::string_view bytes) {
-    const auto lot = io::read_lot(bytes, kName);
-    require_answer(lot, alone(bytes));
-    if (lot)
-        require_identity(*lot, io::write_lot, [](const std::string& text) { return io::read_lot(text, "again.toml"); });
+    require_rewritten(
+        bytes, [](const auto& text, const std::string& name) { return io::read_lot(text, name); }, io::write_lot);
 }
 
 void read_plunger(std::string_view bytes) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "published/inch.hpp"
 #include "published/inputs.hpp"
 #include "support/check.hpp"
 
@@ -49,10 +50,9 @@ Inputs fatigue_example(const std::string& wire) {
     return in;
 }
 
-constexpr double kBookInch = 25.4;
-
 bool is_short_enough(const Inputs& in) {
-    return in.number("solid_length") <= 1.0 * kBookInch && in.number("free_length_with_clash") <= 4.0 * kBookInch;
+    return in.number("solid_length") <= 1.0 * published::kInch &&
+           in.number("free_length_with_clash") <= 4.0 * published::kInch;
 }
 
 }  // namespace

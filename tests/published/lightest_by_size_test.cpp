@@ -18,13 +18,13 @@
 #include <seatload/units/parse.hpp>
 #include <support/builtin.hpp>
 
+#include "published/inch.hpp"
 #include "support/check.hpp"
 
 using namespace seatload;
 
 namespace {
 
-constexpr double kLightestInch = 25.4;
 constexpr double kSquare = std::numbers::pi * std::numbers::pi / 4.0;
 
 template <class Q>
@@ -78,11 +78,13 @@ double deflection(double load, const LightDesign& x) {
     return load * 8.0 * std::pow(x.D, 3) * x.N / (11.5e6 * std::pow(x.d, 4));
 }
 
-demand::LengthRange inches(double from, double to) { return {from * kLightestInch * mm, to * kLightestInch * mm}; }
+demand::LengthRange inches(double from, double to) {
+    return {from * published::kInch * mm, to * published::kInch * mm};
+}
 
 /// Looks at one wire and number of coils only.
 void narrow(demand::Requirement& r, const LightDesign& x) {
-    r.wire.diameters = {x.d * kLightestInch * mm};
+    r.wire.diameters = {x.d * published::kInch * mm};
     r.grid.total_coils = {x.N + 2.0, x.N + 2.0};
     r.grid.total_coils_step = x.N + 2.0;
 }
@@ -91,9 +93,9 @@ void narrow(demand::Requirement& r, const LightDesign& x) {
 void narrow_to(demand::Requirement& r, const LightDesign& x, double free_length) {
     narrow(r, x);
     r.grid.mean_diameter = inches(x.D, x.D);
-    r.grid.mean_diameter_step = x.D * kLightestInch * mm;
+    r.grid.mean_diameter_step = x.D * published::kInch * mm;
     r.grid.free_length = inches(free_length, free_length);
-    r.grid.free_length_step = free_length * kLightestInch * mm;
+    r.grid.free_length_step = free_length * published::kInch * mm;
 }
 
 std::optional<sizing::Candidate> any_of(const demand::Requirement& r) {
@@ -130,12 +132,12 @@ double full_travel_height(const LightDesign& x) { return 1.05 * (x.N + 2.0) * x.
 /// more.
 demand::Requirement sandgren(double height) {
     demand::Requirement r = loaded("1000 lbf", 1e-4, steel("189000 psi"));
-    r.space.full_travel_height = height * kLightestInch * mm;
-    r.space.seated_height = (height + kTravel) * kLightestInch * mm;
+    r.space.full_travel_height = height * published::kInch * mm;
+    r.space.seated_height = (height + kTravel) * published::kInch * mm;
     r.seated_load.at_least = light_stated<Force>("300 lbf");
     r.space.free_length = inches(0.01, 14.0);
     r.limits.smallest_index = 3.0;
-    r.grid.free_length_step = 1e-4 * kLightestInch * mm;
+    r.grid.free_length_step = 1e-4 * published::kInch * mm;
     return r;
 }
 
@@ -149,10 +151,10 @@ std::optional<LightDesign> no_heavier(double volume, double d, double N) {
     demand::Requirement r = sandgren(height);
     narrow(r, largest);
     r.grid.mean_diameter = inches(narrowest, largest.D);
-    r.grid.mean_diameter_step = 1e-4 * kLightestInch * mm;
+    r.grid.mean_diameter_step = 1e-4 * published::kInch * mm;
     r.grid.free_length = inches(height + kTravel, std::min(14.0, height + deflection(1000.0, largest) + 1e-3));
     const auto found = any_of(r);
-    return found ? std::optional(LightDesign{d, found->mean_diameter_mm / kLightestInch, N}) : std::nullopt;
+    return found ? std::optional(LightDesign{d, found->mean_diameter_mm / published::kInch, N}) : std::nullopt;
 }
 
 std::vector<LightDesign> all_no_heavier(double volume) {
@@ -172,12 +174,12 @@ constexpr double kLightDeflection = 0.5 * 71785.0 / 71875.0;
 /// 10 lbf, half an inch down or more; at most 80 000 psi and at least 100 Hz.
 demand::Requirement tension_compression(double least_deflection) {
     demand::Requirement r = loaded("10 lbf", 1e-6, steel("80000 psi"));
-    r.space.full_travel_height = 3.0 * kLightestInch * mm;
-    r.space.seated_height = (3.0 + least_deflection) * kLightestInch * mm;
+    r.space.full_travel_height = 3.0 * published::kInch * mm;
+    r.space.seated_height = (3.0 + least_deflection) * published::kInch * mm;
     r.duty.cycles = 1.0;  // static, but with a frequency
     r.duty.frequency = light_stated<Frequency>("100 Hz");
     r.limits.smallest_surge_ratio = 1.0;
-    r.grid.free_length_step = 4e-7 * kLightestInch * mm;
+    r.grid.free_length_step = 4e-7 * published::kInch * mm;
     return r;
 }
 
@@ -188,7 +190,7 @@ bool fits_with(double objective, double d, double N) {
     demand::Requirement r = tension_compression(kLightDeflection);
     narrow(r, largest);
     r.grid.mean_diameter = inches(0.25, largest.D);
-    r.grid.mean_diameter_step = 1e-5 * kLightestInch * mm;
+    r.grid.mean_diameter_step = 1e-5 * published::kInch * mm;
     r.grid.free_length = inches(3.0 + kLightDeflection, 3.0 + longest);
     return any_of(r).has_value();
 }
@@ -220,11 +222,11 @@ TEST_CASE("a limit on mass closes in on Sandgren's spring") {
     // At the heights his spring has. Wire is counted along the helix here, 0.8 % more than flat turns.
     demand::Requirement r = sandgren(full_travel_height({0.283, 1.223041, 9.0}));
     for (const double d : kWires)
-        if (d >= 0.2) r.wire.diameters.push_back(d * kLightestInch * mm);
+        if (d >= 0.2) r.wire.diameters.push_back(d * published::kInch * mm);
     r.grid.total_coils = {3.0, 72.0};
     r.grid.total_coils_step = 1.0;
     r.grid.mean_diameter = inches(0.6, 3.0);
-    r.grid.mean_diameter_step = 5e-4 * kLightestInch * mm;
+    r.grid.mean_diameter_step = 5e-4 * published::kInch * mm;
     r.grid.free_length = inches(full_travel_height({0.283, 1.223041, 9.0}) + kTravel, 14.0);
     double none = 0.0, some = 1000.0;
     std::optional<sizing::Candidate> lightest;
@@ -235,9 +237,9 @@ TEST_CASE("a limit on mass closes in on Sandgren's spring") {
         if (found) lightest = found;
     }
     REQUIRE(lightest);
-    CHECK_THAT(r.wire.diameters.at(lightest->wire) / (kLightestInch * mm), WithinRel(0.283, 1e-12));
+    CHECK_THAT(r.wire.diameters.at(lightest->wire) / (published::kInch * mm), WithinRel(0.283, 1e-12));
     CHECK(lightest->total_coils == 11.0);
-    CHECK_THAT(lightest->mean_diameter_mm / kLightestInch, WithinAbs(1.223041, 6e-4));
+    CHECK_THAT(lightest->mean_diameter_mm / published::kInch, WithinAbs(1.223041, 6e-4));
 }
 
 TEST_CASE("of the designs of six papers to Sandgren's problem four fit") {

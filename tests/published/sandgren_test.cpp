@@ -15,19 +15,19 @@
 #include <seatload/spring/stress.hpp>
 #include <seatload/units/parse.hpp>
 
+#include "published/inch.hpp"
 #include "support/check.hpp"
 #include "support/solve.hpp"
 
 namespace {
 
+namespace published = seatload::published;
 namespace spring = seatload::spring;
 
 template <class Q>
 double stated(const char* text) {
     return seatload::in_base_unit(seatload::units::parse<Q>(text).value.value());
 }
-
-constexpr double kInch = 25.4;
 
 struct Problem {
     double largest_load_n = stated<seatload::Force>("1000 lbf");
@@ -60,7 +60,7 @@ constexpr int kMostCoils = 70;
 double volume_in3(const SandgrenDesign& x) {
     const double coils = x.coils + 2.0;
     return spring::wire_mass(1.0, x.d_mm, spring::wire_length(0.0, 0.0, x.D_mm, coils, coils)) /
-           (kInch * kInch * kInch);
+           (published::kInch * published::kInch * published::kInch);
 }
 
 double rate(const Problem& p, const SandgrenDesign& x) {
@@ -99,7 +99,7 @@ std::vector<SandgrenDesign> all_least_designs(const Problem& p) {
     std::vector<SandgrenDesign> designs;
     for (const double wire : kWiresInch)
         for (int coils = 1; coils <= kMostCoils; ++coils)
-            if (const auto found = least_design(p, wire * kInch, coils)) designs.push_back(*found);
+            if (const auto found = least_design(p, wire * published::kInch, coils)) designs.push_back(*found);
     std::sort(designs.begin(), designs.end(),
               [](const SandgrenDesign& a, const SandgrenDesign& b) { return volume_in3(a) < volume_in3(b); });
     return designs;
@@ -122,12 +122,12 @@ struct Reported {
 
 // d = 0.283 in throughout; designs and volumes as tabulated by J. Lampinen and I. Zelinka (1999).
 const std::array<Reported, 6> kReported{{
-    {"Sandgren 1990", {0.283 * kInch, 1.180701 * kInch, 10.0}, 2.7995, 0.00005},
-    {"Chen and Tsao 1993", {0.283 * kInch, 1.2287 * kInch, 9.0}, 2.6709, 0.00005},
-    {"Wu and Chow 1995", {0.283 * kInch, 1.227411 * kInch, 9.0}, 2.6681, 0.00005},
-    {"Deb and Goyal 1997", {0.283 * kInch, 1.226 * kInch, 9.0}, 2.665, 0.0005},
-    {"Lampinen and Zelinka 1999", {0.283 * kInch, 1.223041010 * kInch, 9.0}, 2.65856, 0.000005},
-    {"Kannan and Kramer 1994", {0.283 * kInch, 1.329 * kInch, 7.0}, 2.365, 0.0005},
+    {"Sandgren 1990", {0.283 * published::kInch, 1.180701 * published::kInch, 10.0}, 2.7995, 0.00005},
+    {"Chen and Tsao 1993", {0.283 * published::kInch, 1.2287 * published::kInch, 9.0}, 2.6709, 0.00005},
+    {"Wu and Chow 1995", {0.283 * published::kInch, 1.227411 * published::kInch, 9.0}, 2.6681, 0.00005},
+    {"Deb and Goyal 1997", {0.283 * published::kInch, 1.226 * published::kInch, 9.0}, 2.665, 0.0005},
+    {"Lampinen and Zelinka 1999", {0.283 * published::kInch, 1.223041010 * published::kInch, 9.0}, 2.65856, 0.000005},
+    {"Kannan and Kramer 1994", {0.283 * published::kInch, 1.329 * published::kInch, 7.0}, 2.365, 0.0005},
 }};
 
 const Reported& reported(const std::string& paper) {
@@ -141,8 +141,8 @@ TEST_CASE("the lightest spring of 42 wires is Sandgren's with d = 0.283 in and n
     // f = 2.65856 in3, N = 9, D = 1.223041 in, d = 0.283 in: Lampinen and Zelinka (1999), printed digits.
     CHECK_THAT(volume_in3(best), WithinAbs(2.65856, 0.000005));
     CHECK(best.coils == 9.0);
-    CHECK(best.d_mm == 0.283 * kInch);
-    CHECK_THAT(best.D_mm / kInch, WithinAbs(1.223041, 0.0000005));
+    CHECK(best.d_mm == 0.283 * published::kInch);
+    CHECK_THAT(best.D_mm / published::kInch, WithinAbs(1.223041, 0.0000005));
     CHECK_THAT(travel_short_mm({}, best), WithinAbs(0.0, 1e-9));  // the travel is the limit that decides
 }
 
@@ -165,7 +165,8 @@ TEST_CASE("no spring of a fine scan of every wire and coil count is lighter") {
     for (const double wire : kWiresInch)
         for (int coils = 1; coils <= kMostCoils; ++coils)
             for (int step = 600; step <= 3000; step += 2) {
-                const SandgrenDesign x{wire * kInch, 0.001 * step * kInch, static_cast<double>(coils)};
+                const SandgrenDesign x{wire * published::kInch, 0.001 * step * published::kInch,
+                                       static_cast<double>(coils)};
                 if (!is_feasible(p, x)) continue;
                 ++feasible;
                 lightest = std::min(lightest, volume_in3(x));
@@ -200,7 +201,7 @@ TEST_CASE("two of the six designs do not meet the limits as stated") {
     // other limits, so that their 2.365 in3 is not comparable.
     const SandgrenDesign& first = reported("Sandgren 1990").design;
     CHECK_FALSE(is_feasible(p, first));
-    CHECK_THAT(travel_short_mm(p, first) / kInch, WithinAbs(4.2e-4, 5e-6));
+    CHECK_THAT(travel_short_mm(p, first) / published::kInch, WithinAbs(4.2e-4, 5e-6));
     const SandgrenDesign& light = reported("Kannan and Kramer 1994").design;
     CHECK_FALSE(is_feasible(p, light));
     CHECK_THAT(stress_mpa(p, light) - p.permitted_mpa, WithinRel(stated<seatload::Stress>("10168.7 psi"), 1e-5));
@@ -212,19 +213,19 @@ TEST_CASE("the best value the CEC-2020 collection lists belongs to the continuou
     // problem.
     const Problem p;
     const auto volume = [&](double d_mm) { return volume_in3(stressed_to_the_limit(p, d_mm)); };
-    const SandgrenDesign relaxed =
-        stressed_to_the_limit(p, seatload::test::lowest_between(0.25 * kInch, 0.33 * kInch, volume));
+    const SandgrenDesign relaxed = stressed_to_the_limit(
+        p, seatload::test::lowest_between(0.25 * published::kInch, 0.33 * published::kInch, volume));
     CHECK_THAT(volume_in3(relaxed), WithinAbs(2.6138840583, 5e-11));
-    CHECK_THAT(relaxed.d_mm / kInch, WithinAbs(0.290965, 5e-7));
+    CHECK_THAT(relaxed.d_mm / published::kInch, WithinAbs(0.290965, 5e-7));
     CHECK_THAT(relaxed.coils, WithinAbs(7.1176, 0.0001));
-    CHECK_THAT(relaxed.D_mm / kInch, WithinAbs(1.372407, 1e-5));
+    CHECK_THAT(relaxed.D_mm / published::kInch, WithinAbs(1.372407, 1e-5));
     CHECK(std::none_of(kWiresInch.begin(), kWiresInch.end(),
-                       [&](double wire) { return std::abs(wire - relaxed.d_mm / kInch) < 0.001; }));
+                       [&](double wire) { return std::abs(wire - relaxed.d_mm / published::kInch) < 0.001; }));
     CHECK(volume_in3(relaxed) < volume_in3(all_least_designs(p).at(0)));
     // Wire out of the table and only the coils continuous, about 8.791 of them: noted as 2.62855 by another program,
     // whose last digit two separate solutions of the equations do not reach (2.62852).
-    CHECK_THAT(volume(0.283 * kInch), WithinAbs(2.62855, 0.00004));
-    CHECK_THAT(stressed_to_the_limit(p, 0.283 * kInch).coils, WithinAbs(8.791, 0.0005));
+    CHECK_THAT(volume(0.283 * published::kInch), WithinAbs(2.62855, 0.00004));
+    CHECK_THAT(stressed_to_the_limit(p, 0.283 * published::kInch).coils, WithinAbs(8.791, 0.0005));
 }
 
 TEST_CASE("two collections state the same spring with another scale of the objective") {

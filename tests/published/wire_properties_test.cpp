@@ -7,6 +7,8 @@
 #include <seatload/io/builtin.hpp>
 #include <seatload/wire/strength.hpp>
 
+#include "published/inch.hpp"
+
 using namespace seatload;
 using namespace seatload::wire;
 
@@ -23,7 +25,6 @@ const Grade& grade(std::string_view id) {
     return *found;
 }
 
-constexpr double kInch = 25.4;
 constexpr double kMpsi = 6894.757293168361;
 
 }  // namespace
@@ -37,8 +38,8 @@ TEST_CASE("moduli of A228 and A227 depend on the size as in Shigley Table 10-5")
                 {0.125, 81.0, 196.5, 79.3, 197.2}, {0.126, 80.0, 193.0, 78.6, 196.5}};
     for (const auto& row : rows) {
         CAPTURE(row.inches);
-        const Moduli music = moduli_at(grade("ASTM-A228"), row.inches * kInch * mm);
-        const Moduli drawn = moduli_at(grade("ASTM-A227-I"), row.inches * kInch * mm);
+        const Moduli music = moduli_at(grade("ASTM-A228"), row.inches * published::kInch * mm);
+        const Moduli drawn = moduli_at(grade("ASTM-A227-I"), row.inches * published::kInch * mm);
         CHECK_THAT(in_mpa(music.shear) / 1000.0, WithinAbs(row.g228, 0.05));
         CHECK_THAT(in_mpa(music.young) / 1000.0, WithinAbs(row.e228, 0.05));
         CHECK_THAT(in_mpa(drawn.shear) / 1000.0, WithinAbs(row.g227, 0.05));
@@ -87,10 +88,10 @@ TEST_CASE("ASTM A228 diameter tolerances are the printed steps in inches") {
                               {0.080, 0.0005}, {0.081, 0.001},  {0.250, 0.001}};
     for (const auto& [inches, printed] : rows) {
         CAPTURE(inches);
-        CHECK_THAT(in_mm(*diameter_tolerance_at(grade("ASTM-A228"), inches * kInch * mm)),
-                   WithinAbs(printed * kInch, 1e-9));
+        CHECK_THAT(in_mm(*diameter_tolerance_at(grade("ASTM-A228"), inches * published::kInch * mm)),
+                   WithinAbs(printed * published::kInch, 1e-9));
     }
-    CHECK_FALSE(diameter_tolerance_at(grade("ASTM-A228"), 0.251 * kInch * mm));
+    CHECK_FALSE(diameter_tolerance_at(grade("ASTM-A228"), 0.251 * published::kInch * mm));
 }
 
 // Two open pages of gauge tables, which agree.
@@ -109,8 +110,8 @@ TEST_CASE("gauge sizes are those of the published tables") {
         REQUIRE(series != nullptr);
         bool is_there = false;
         for (const StockSize& size : series->sizes)
-            is_there =
-                is_there || (size.name == row.name && std::abs(in_mm(size.diameter) - row.inches * kInch) < 1e-9);
+            is_there = is_there ||
+                       (size.name == row.name && std::abs(in_mm(size.diameter) - row.inches * published::kInch) < 1e-9);
         CHECK(is_there);
     }
 }

@@ -7,6 +7,8 @@
 #include <seatload/io/builtin.hpp>
 #include <seatload/wire/strength.hpp>
 
+#include "published/inch.hpp"
+
 using namespace seatload;
 using namespace seatload::wire;
 
@@ -34,7 +36,6 @@ double maximum_mpa(std::string_view id, double diameter_mm) {
 
 double to_ten(double value) { return 10.0 * std::round(value / 10.0); }
 
-constexpr double kStrengthInch = 25.4;
 constexpr double kKsi = 6.894757293168361;
 constexpr double kMillStep = 5.0;  // mills print nominal strengths to 5 MPa, rounding up or down
 constexpr double kHalfUnit = 0.5;  // half a unit of the last printed digit [MPa]
@@ -88,8 +89,8 @@ TEST_CASE("ASTM A228 strengths are the ksi table converted") {
                               {0.125, 261, 288}, {0.162, 249, 275}, {0.207, 238, 264}, {0.250, 230, 255}};
     for (const auto& [inches, low, high] : rows) {
         CAPTURE(inches);
-        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kStrengthInch), WithinAbs(low * kKsi, kHalfUnit));
-        CHECK_THAT(maximum_mpa("ASTM-A228", inches * kStrengthInch), WithinAbs(high * kKsi, kHalfUnit));
+        CHECK_THAT(minimum_mpa("ASTM-A228", inches * published::kInch), WithinAbs(low * kKsi, kHalfUnit));
+        CHECK_THAT(maximum_mpa("ASTM-A228", inches * published::kInch), WithinAbs(high * kKsi, kHalfUnit));
     }
 }
 
@@ -100,7 +101,7 @@ TEST_CASE("the textbook law for music wire overstates the ASTM A228 table by the
     for (const auto& [inches, per_cent] : rows) {
         CAPTURE(inches);
         const double law_mpa = 201.0 / std::pow(inches, 0.145) * kKsi;
-        CHECK_THAT(100.0 * (law_mpa / minimum_mpa("ASTM-A228", inches * kStrengthInch) - 1.0),
+        CHECK_THAT(100.0 * (law_mpa / minimum_mpa("ASTM-A228", inches * published::kInch) - 1.0),
                    WithinAbs(per_cent, 0.06));
     }
 }
@@ -121,11 +122,14 @@ TEST_CASE("ASTM A228, A227 and A229 lie within 3 per cent of fits from lecture n
     const auto a227 = [](double d) { return (2470.0 + d * (2910.0 + 40.0 * d)) / (1.0 + d * (2.0 + 0.1 * d)); };
     const auto a229 = [](double d) { return (2630.0 + d * (2180.0 + 56.0 * d)) / (1.0 + d * (1.6 + 0.08 * d)); };
     for (const double inches : {0.020, 0.080, 0.125})
-        CHECK_THAT(minimum_mpa("ASTM-A228", inches * kStrengthInch), WithinRel(a228(inches * kStrengthInch), 0.010));
+        CHECK_THAT(minimum_mpa("ASTM-A228", inches * published::kInch),
+                   WithinRel(a228(inches * published::kInch), 0.010));
     for (const double inches : {0.041, 0.120})
-        CHECK_THAT(minimum_mpa("ASTM-A227-I", inches * kStrengthInch), WithinRel(a227(inches * kStrengthInch), 0.013));
+        CHECK_THAT(minimum_mpa("ASTM-A227-I", inches * published::kInch),
+                   WithinRel(a227(inches * published::kInch), 0.013));
     for (const double inches : {0.020, 0.041, 0.207})
-        CHECK_THAT(minimum_mpa("ASTM-A229-I", inches * kStrengthInch), WithinRel(a229(inches * kStrengthInch), 0.028));
+        CHECK_THAT(minimum_mpa("ASTM-A229-I", inches * published::kInch),
+                   WithinRel(a229(inches * published::kInch), 0.028));
 }
 
 // Wire mill's data sheet, type 302 (2013): nominal strengths 2365, 2200, 2045, 1830 MPa, which lie 7.5 % above the

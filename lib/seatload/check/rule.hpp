@@ -64,6 +64,9 @@ struct Rule {
 /// Every rule, in the order they are told; this table is the one list of them.
 std::span<const Rule> rules();
 
+/// The rule of an id; one that there is not is a fault of ours.
+const Rule& rule_named(std::string_view id);
+
 /// Whether a measure keeps its bound.
 inline bool passes(Sense sense, const Measure& m) {
     const double slack = kInclusive * std::abs(m.limit);

@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/core/assert.hpp>
 #include <seatload/demand/half_turn.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/growth.hpp>
@@ -408,7 +409,7 @@ constexpr std::array kRules{
          "EN 13906-1 cl. 9.13, F_Q L < F (D - s_Q) (memory)",
          [](const D& d, Ends) { return d.has_heights && d.slides; }, seats_flat, kindest_seats_flat,
          harshest_seats_flat},
-    Rule{"lean", "lean on a sliding seat", "sideways lean at full travel, beside the largest coil", "mm",
+    Rule{"lean", "lean on a sliding seat", "sideways lean at full travel, tips as drawn, beside the largest coil", "mm",
          Sense::at_most, Along::up_to, Coils::matter, Trend::unclear, Trend::unclear,
          "beam-column with askew ends; finite elements, own study",
          [](const D& d, Ends) { return d.has_heights && d.slides; }, lean, kindest_lean, harshest_lean},
@@ -425,5 +426,12 @@ constexpr std::array kRules{
 }  // namespace
 
 std::span<const Rule> rules() { return kRules; }
+
+const Rule& rule_named(std::string_view id) {
+    const auto all = rules();
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Rule& r) { return r.id == id; });
+    SEATLOAD_ASSERT(found != all.end());
+    return *found;
+}
 
 }  // namespace seatload::check

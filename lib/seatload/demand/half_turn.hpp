@@ -11,6 +11,9 @@ namespace seatload::demand {
 /// Turns by which a maker may miss a half turn over where no limit says so: 36 degrees (common practice, no source).
 inline constexpr double kHalfTurnKept = 0.1;
 
+/// Active coils half a turn over as many whole turns as n has.
+inline double half_over(double n) { return std::floor(n) + 0.5; }
+
 /// How far n active coils are from a half turn over, k + 1/2 [turns].
 inline double off_half_turn(double n) { return std::abs(n - std::floor(n) - 0.5); }
 

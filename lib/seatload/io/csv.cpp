@@ -11,8 +11,6 @@
 namespace seatload::io {
 namespace {
 
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
-
 struct Complaint {
     Position at;
     DiagnosticId id;
@@ -157,8 +155,7 @@ std::optional<Complaint> unreadable(const SourceText& source) {
 }  // namespace
 
 CsvText::CsvText(std::string_view text, std::string file_name)
-    : bytes_(text.starts_with(kByteOrderMark) ? text.substr(kByteOrderMark.size()) : text),
-      source_(bytes_, std::move(file_name)) {
+    : bytes_(without_byte_order_mark(text)), source_(bytes_, std::move(file_name)) {
     std::optional<Complaint> complaint = unreadable(source_);
     if (!complaint) {
         Cutter cutter(bytes_);

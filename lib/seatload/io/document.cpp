@@ -15,8 +15,6 @@
 namespace seatload::io {
 namespace {
 
-constexpr std::string_view kMark = "\xEF\xBB\xBF";
-
 Position position(const toml::source_region& region, Position otherwise) {
     if (region.begin.line == 0) return otherwise;
     return {region.begin.line, region.begin.column};
@@ -154,7 +152,7 @@ Diagnostic grammar_error(const SourceText& source, const Prescan& scan, const to
 }  // namespace
 
 Document::Document(std::string_view text, std::string file_name)
-    : bytes_(text.starts_with(kMark) ? text.substr(kMark.size()) : text), source_(bytes_, std::move(file_name)) {
+    : bytes_(without_byte_order_mark(text)), source_(bytes_, std::move(file_name)) {
     parse();
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/io/history_tables.hpp>
 #include <seatload/io/spec_file.hpp>
@@ -51,7 +52,7 @@ Result<record::KeptSpec> read_kept_spec(std::string_view text, const std::string
     auto spec = read_spec(content, file_name, catalogue);
     auto history = read_states(text, at, file_name);
     Diagnostics said = spec.error();
-    said.insert(said.end(), history.error().begin(), history.error().end());
+    append(said, history.error());
     if (!spec || !history) return said;
     return {record::KeptSpec{std::move(spec).value(), std::string(content), sha256_hex(content),
                              std::move(history).value()},

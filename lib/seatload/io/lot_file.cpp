@@ -14,7 +14,6 @@ namespace {
 using inspection::Kind;
 using record::LotCharacteristic;
 
-constexpr Span kLotSize{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 constexpr Span kCount{0.0, 10'000'000.0, false, "0 or more, and at most 10000000"};
 
 // Field tables for reading and writing both.
@@ -30,7 +29,7 @@ template <class Fields, class Lot>
 void visit_lot(Fields& f, Lot& lot) {
     f.needed("name", "\"lot 1\"", lot.name, kAny, "");
     f.field("maker", lot.maker, kAny, "");
-    f.needed("pieces", "20", lot.pieces, kLotSize, "of the lot");
+    f.needed("pieces", "20", lot.pieces, kPieces, "of the lot");
     f.needed("inspected", "20", lot.inspected, kCount, "pieces measured");
     f.field("plan", lot.plan, kAny, "for the loads");
 }

@@ -15,7 +15,6 @@
 
 namespace seatload::io {
 
-inline constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 inline constexpr Span kCoilCount{0.0, 10000.0, true, "more than 0 and at most 10000"};
 
 // The field tables of a reply: each key once, for reading the form (AnswerReader, X) and writing it (AnswerWriter,

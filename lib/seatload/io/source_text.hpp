@@ -10,6 +10,12 @@
 
 namespace seatload::io {
 
+/// The text without the mark by which some editors say that it is UTF-8.
+constexpr std::string_view without_byte_order_mark(std::string_view text) {
+    constexpr std::string_view kMark = "\xEF\xBB\xBF";
+    return text.starts_with(kMark) ? text.substr(kMark.size()) : text;
+}
+
 /// The text of an input file with its name and lines. The bytes of the text must outlive it.
 class SourceText {
   public:

@@ -23,6 +23,7 @@ inline constexpr Span kPositive{0.0, std::numeric_limits<double>::infinity(), tr
 inline constexpr Span kNotNegative{0.0, std::numeric_limits<double>::infinity(), false, "zero or more"};
 inline constexpr Span kSize{0.0, 10000.0, true, "more than zero and at most 10 m"};
 inline constexpr Span kAtLeastOne{1.0, std::numeric_limits<double>::infinity(), false, "1 or more"};
+inline constexpr Span kPieces{1.0, 10'000'000.0, false, "1 or more, and at most 10000000"};
 inline constexpr Span kGrade{1.0, 3.0, false, "1, 2 or 3, the grades of EN 15800"};
 inline constexpr Span kShare{0.0, 1.0, false, "between 0 and 1"};
 inline constexpr Span kPositiveShare{0.0, 1.0, true, "more than 0 and at most 1"};

@@ -23,7 +23,6 @@ constexpr double kKeyWidth = 56.0;
 constexpr double kKeyGap = 3.0;
 constexpr double kResidualShare = 0.34;  ///< of the height of both plots
 constexpr double kNumbersWidth = 13.0;   ///< left of both plots, so that their heights stand over one another
-constexpr double kAxisName = 6.0;
 constexpr double kNumbersBelow = 5.2;
 constexpr double kNameAbove = 6.3;  ///< of the force axis, beside the names of heights
 constexpr double kBandGrey = 0.86;
@@ -304,7 +303,7 @@ int residual_ticks(const Plot& plot) {
 void draw_residuals(Drawing& drawing, const Box& box, const MeasuredSpring& s, double reach) {
     const std::vector<DrawnSpring> one{{s}};
     const HeightRange range = height_range(one);
-    const Plot plot{plot_in(box, kAxisName, kBelowPlot), range.greatest, range.least, -reach, reach};
+    const Plot plot{plot_in(box, kAbovePlot, kBelowPlot), range.greatest, range.least, -reach, reach};
     draw_asked(drawing, plot, one);
     for (const double edge : {-1.0, 1.0}) draw_level_line(drawing, plot, edge, LineKind::hidden);
     draw_level_line(drawing, plot, 0.0, LineKind::narrow);

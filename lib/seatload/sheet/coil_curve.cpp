@@ -6,8 +6,6 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kTwoPi = 2.0 * std::numbers::pi;
-
 double smooth(double t) { return t <= 0.0 ? 0.0 : t >= 1.0 ? 1.0 : t * t * (3.0 - 2.0 * t); }
 double smooth_slope(double t) { return t <= 0.0 || t >= 1.0 ? 0.0 : 6.0 * t * (1.0 - t); }
 double smooth_integral(double t) { return t <= 0.0 ? 0.0 : t >= 1.0 ? t - 0.5 : t * t * t * (1.0 - 0.5 * t); }

@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <numbers>
+
 #include <seatload/sheet/geometry.hpp>
 #include <seatload/spring/spring.hpp>
 
 namespace seatload::sheet {
+
+/// A turn [rad].
+inline constexpr double kTwoPi = 2.0 * std::numbers::pi;
 
 /// The centre line of a spring's wire in its free state, by the turn u from 0 to nt [mm]; the axis is x, and a ground
 /// end's face lies at x = 0 and at x = L0. The viewer of a side view looks against z, with y upwards.

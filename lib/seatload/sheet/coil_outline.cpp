@@ -11,8 +11,6 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kOutlineTwoPi = 2.0 * std::numbers::pi;
-
 /// The projected centre line at one place: point, unit normal, curvature.
 struct CurvePlace {
     Point at;
@@ -21,16 +19,16 @@ struct CurvePlace {
 };
 
 CurvePlace place(const CoilCurve& curve, double u) {
-    const double x1 = curve.lead(u) / kOutlineTwoPi;  // derivatives by the angle
-    const double x2 = curve.lead_slope(u) / (kOutlineTwoPi * kOutlineTwoPi);
-    const double y1 = -curve.radius() * std::sin(kOutlineTwoPi * u);
-    const double y2 = -curve.radius() * std::cos(kOutlineTwoPi * u);
+    const double x1 = curve.lead(u) / kTwoPi;  // derivatives by the angle
+    const double x2 = curve.lead_slope(u) / (kTwoPi * kTwoPi);
+    const double y1 = -curve.radius() * std::sin(kTwoPi * u);
+    const double y2 = -curve.radius() * std::cos(kTwoPi * u);
     const double speed = std::hypot(x1, y1);
     return {{curve.x(u), curve.y(u)}, {-y1 / speed, x1 / speed}, (x1 * y2 - y1 * x2) / (speed * speed * speed)};
 }
 
 double direction(const CoilCurve& curve, double u) {
-    return std::atan2(-curve.radius() * std::sin(kOutlineTwoPi * u), curve.lead(u) / kOutlineTwoPi);
+    return std::atan2(-curve.radius() * std::sin(kTwoPi * u), curve.lead(u) / kTwoPi);
 }
 
 /// Turns between which the projected direction changes little: even steps would look faceted at the extremes.
@@ -74,12 +72,12 @@ ViewPiece tube(const CoilCurve& curve, double from, double to) {
 
 /// The flat end of the wire, square to it, as seen from the side.
 ViewPiece tip(const CoilCurve& curve, double u) {
-    const double speed = std::hypot(curve.lead(u), kOutlineTwoPi * curve.radius());
+    const double speed = std::hypot(curve.lead(u), kTwoPi * curve.radius());
     const double tx = curve.lead(u) / speed;
-    const double around = kOutlineTwoPi * curve.radius() / speed;
+    const double around = kTwoPi * curve.radius() / speed;
     // Two unit vectors square to the wire: outwards from the axis, and the one square to that and to the wire.
     const Point outwards{0.0, curve.y(u) / curve.radius()};
-    const Point across{around, tx * std::sin(kOutlineTwoPi * u)};
+    const Point across{around, tx * std::sin(kTwoPi * u)};
     ViewPiece piece;
     for (int degree = 0; degree <= 360; degree += 6) {
         const double a = radians(degree);
@@ -138,7 +136,7 @@ ViewPiece ground_face(const CoilCurve& curve, bool left) {
     for (const double u : ground_turns(curve, left)) {
         const double cut = half_cut(curve, left ? curve.x(u) : curve.x_from_right(u));
         for (const double radius : {curve.radius() + cut, curve.radius() - cut})
-            extent = include(extent, {left ? 0.0 : curve.length(), radius * std::cos(kOutlineTwoPi * u)});
+            extent = include(extent, {left ? 0.0 : curve.length(), radius * std::cos(kTwoPi * u)});
     }
     ViewPiece piece;
     if (extent.bottom < extent.top) piece.edges.push_back({{extent.left, extent.bottom}, {extent.left, extent.top}});

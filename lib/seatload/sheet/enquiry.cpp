@@ -6,6 +6,7 @@
 #include <optional>
 #include <tuple>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/enquiry_tables.hpp>
@@ -233,7 +234,7 @@ Result<std::vector<Drawing>> enquiry(std::span<const EnquiryAlternative> alterna
     Diagnostics diagnostics;
     for (const EnquiryAlternative& alternative : alternatives) {
         auto one = facts(alternative.spec, alternative.grade, tolerances, paper);
-        diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
+        append(diagnostics, one.error());
         if (one) known.push_back(std::move(one).value());
     }
     EnquiryLetter clean = letter;

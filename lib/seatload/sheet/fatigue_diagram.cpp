@@ -12,7 +12,6 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kFatigueKeyWidth = 58.0;
-constexpr double kFatigueAxisName = 6.0;
 constexpr int kTicks = 8;
 constexpr int kUprightTicks = 6;
 constexpr int kPieces = 60;  ///< of a curve
@@ -97,7 +96,7 @@ void draw_fatigue_diagram(Drawing& drawing, const Box& box, const FatigueDiagram
     const double top = 1.15 * std::max({allowed(d, 0.0), d.amplitude, d.endurance.amplitude});
     const double right = 1.05 * std::max(d.shear_strength, d.mean);
     const Box inner{box.left + left_of_plot(0.0, top, kUprightTicks), box.bottom + kBelowPlot,
-                    box.right - kFatigueKeyWidth - 6.0, box.top - kFatigueAxisName};
+                    box.right - kFatigueKeyWidth - 6.0, box.top - kAbovePlot};
     const Plot plot{inner, 0.0, right, 0.0, top};
     drawing.add(Line{curve(d, plot, 1.0), LineKind::wide, false});
     if (d.factor_asked != 1.0) drawing.add(Line{curve(d, plot, d.factor_asked), LineKind::axis, false});

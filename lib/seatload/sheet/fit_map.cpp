@@ -17,7 +17,6 @@ namespace {
 /// Far enough apart to be told from one another on a black-and-white print.
 constexpr std::array<double, 5> kGreys{0.90, 0.74, 0.56, 0.38, 0.18};
 constexpr double kKeyHeight = 12.5;
-constexpr double kMapAxisName = 6.0;
 constexpr double kLetterStrip = 10.0;
 constexpr double kLeastCell = 1.0;    ///< height of a cell; finer steps are put together
 constexpr double kLabelPitch = 4.0;   ///< of the upright labels below
@@ -178,7 +177,7 @@ void draw_fit_map(Drawing& drawing, const Box& box, std::span<const sizing::MapR
     const double low = (static_cast<double>(range.first) - 0.5) * range.step;
     const double high = (static_cast<double>(range.last) + 0.5) * range.step;
     Box inner{box.left + left_of_plot(low, high, kMapTicks), box.bottom + 17.0, box.right - kLetterStrip,
-              box.top - kKeyHeight - kMapAxisName};
+              box.top - kKeyHeight - kAbovePlot};
     const double width = std::min(kWidestColumn, inner.width() / static_cast<double>(columns.size()));
     inner.right = inner.left + width * static_cast<double>(columns.size());
     const Plot plot{inner, 0.0, 1.0, low, high};

@@ -37,6 +37,8 @@ struct Plot {
 
 /// Room an axis takes below a plot with its numbers and its name [mm].
 inline constexpr double kBelowPlot = 9.5;
+/// And above one for the name of its upright axis, where nothing calls for less.
+inline constexpr double kAbovePlot = 6.0;
 /// And left of it, for numbers so wide.
 double left_of_plot(double low, double high, int most);
 

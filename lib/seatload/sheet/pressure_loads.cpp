@@ -19,7 +19,6 @@ using demand::LoadPlace;
 
 constexpr double kColumn = 6.0;        ///< width of a column
 constexpr double kBesideColumn = 9.0;  ///< for the numbers of limits
-constexpr double kLoadsAxisName = 6.0;
 constexpr double kWordsBelow = 5.5;
 constexpr double kLoadsHeadroom = 1.06;
 constexpr double kCorridorGrey = 0.93;
@@ -148,7 +147,7 @@ std::string limit_head(const BudgetLimit& limit, std::size_t index) {
 void draw_load_columns(Drawing& drawing, const Box& box, const LoadColumns& columns) {
     const double top = highest(columns);
     const Plot plot{
-        {box.left + left_of_plot(0.0, top, kLoadsTicks), box.bottom + kWordsBelow, box.right, box.top - kLoadsAxisName},
+        {box.left + left_of_plot(0.0, top, kLoadsTicks), box.bottom + kWordsBelow, box.right, box.top - kAbovePlot},
         0.0,
         1.0,
         0.0,

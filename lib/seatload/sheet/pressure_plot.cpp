@@ -23,7 +23,6 @@ constexpr double kAtSeatShare = 0.3;   ///< of the stroke: how far lines of the 
 constexpr double kPressureHeadroom = 1.06;
 constexpr double kPressureMostOver = 3.0;  ///< the highest limit: what lies further up stays outside
 constexpr double kLabelsWidth = 56.0;
-constexpr double kPressureAxisName = 6.0;
 constexpr double kFrictionGrey = 0.88;
 constexpr double kBetweenKeys = 2.0;
 constexpr double kShortestJump = 8.0;  ///< drawn [mm]
@@ -133,7 +132,7 @@ Plot plot_in(const Box& box, const PressurePlot& d, const std::vector<Curves>& c
     top *= kPressureHeadroom;
     const double stroke = in_mm(d.plunger.stroke);
     const Box inner{box.left + left_of_plot(bottom, top, kPressureTicks), box.bottom + kBelowPlot,
-                    box.right - kLabelsWidth, box.top - kPressureAxisName};
+                    box.right - kLabelsWidth, box.top - kAbovePlot};
     return {inner, -kParkedShare * stroke, stroke, bottom - (bottom < 0.0 ? 0.03 * top : 0.0), top};
 }
 

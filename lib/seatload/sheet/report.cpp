@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/report.hpp>
 
+#include <seatload/core/append.hpp>
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/lettering.hpp>
@@ -36,7 +37,7 @@ Result<std::vector<ReportSubject>> subjects_of(const ReportInput& input) {
     Diagnostics diagnostics;
     for (const ReportAlternative& alternative : input.alternatives) {
         auto one = report_subject(alternative.spec, alternative.grade, input.tolerances);
-        diagnostics.insert(diagnostics.end(), one.error().begin(), one.error().end());
+        append(diagnostics, one.error());
         if (!one) continue;
         subjects.push_back(std::move(one).value());
         if (alternative.outlook != nullptr) subjects.back().outlook = *alternative.outlook;

@@ -18,7 +18,6 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kFacts = 30.0;           ///< kept for the paragraphs under the plots
-constexpr double kWhatIfAxisName = 6.0;   ///< above an upright axis
 constexpr double kWhatIfHeadroom = 1.08;  ///< so that the highest point is not on the edge
 constexpr double kRightEdge = 6.0;        ///< for half of the last number
 constexpr int kWhatIfLevelTicks = 12;
@@ -83,7 +82,7 @@ double top_of(const WhatIfSheetInput& in, const Curve& curve) { return kWhatIfHe
 void draw_plot(Drawing& drawing, const Box& box, const WhatIfSheetInput& in, const Curve& curve,
                const std::string& level_name) {
     const double top = top_of(in, curve);
-    const Plot plot{{box.left, box.bottom + kBelowPlot, box.right - kRightEdge, box.top - kWhatIfAxisName},
+    const Plot plot{{box.left, box.bottom + kBelowPlot, box.right - kRightEdge, box.top - kAbovePlot},
                     in.rows.front().value,
                     in.rows.back().value,
                     0.0,
@@ -116,10 +115,12 @@ void add_words(PageFlow& flow, const WhatIfSheetInput& in) {
     const auto now = sizing::stated(*in.question.number, in.requirement);
     flow.paragraph((now ? "Dashed: the stated value, " + with_unit(*now, *in.question.number) + ". " : "") +
                    "All else is as the requirement states; each value was searched in full. The best spring is the one "
-                   "whose loads leave most room: how many times the maker's tolerance (EN 15800 grade " +
+                   "that would be offered first. Room: how many times what the maker's tolerances (EN 15800 grade " +
                    std::to_string(in.requirement.load_grade) +
-                   ", from memory) fits between them and their nearest limit; of equals, the one with least stress. It "
-                   "may be another one, of other wire, at each value, so that room and stress do not run smoothly.");
+                   ", from memory) do to it fits between it and the nearest limit they can break: of loads, bore, rod, "
+                   "solid length, free length, stress, buckling or lean. It may be another one, of other wire, at each "
+                   "value, and one that leans further than its room comes after all that do not, so that room and "
+                   "stress do not run smoothly.");
     flow.paragraph(
         "A spring stores energy and may hold an engine together: a competent person must judge it before use. Local "
         "codes and licensed practice govern.");

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include <seatload/check/tips.hpp>
+#include <seatload/demand/half_turn.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/tolerance/modulus_spread.hpp>
 
@@ -53,7 +54,7 @@ tolerance::MadeOrder made_order(const check::Coil& c, double L0, bool outside_ru
     o.lengths = {c.demand.seated_height_mm, c.demand.full_travel_height_mm};
     o.loads = loads_n;
     if (const auto tips = check::tips(c, L0)) {
-        const double half_over = std::floor(c.active_coils) + 0.5;
+        const double half_over = demand::half_over(c.active_coils);
         o.fewest_coils = half_over - (1.0 - kWithinLotTips) * tips->ordered;
         o.most_coils = half_over + (1.0 - kWithinLotTips) * tips->ordered;
         o.tips = kWithinLotTips * tips->ordered;

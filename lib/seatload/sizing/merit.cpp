@@ -14,8 +14,7 @@ namespace seatload::sizing {
 namespace {
 
 const check::Rule& stress_rule() {
-    static const check::Rule& rule = *std::find_if(check::rules().begin(), check::rules().end(),
-                                                   [](const check::Rule& r) { return r.id == "stress"; });
+    static const check::Rule& rule = check::rule_named("stress");
     return rule;
 }
 

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <string_view>
 
 #include <seatload/check/rule.hpp>
 #include <seatload/check/tips.hpp>
@@ -24,20 +23,16 @@ constexpr double kLeastTolerance = 1e-9;  // of an index for which EN 15800's fo
 
 constexpr double kLeastRoom = -1e3;  // of what is pushed away, which no limit lets through
 
-const check::Rule& rule_of(std::string_view id) {
-    return *std::find_if(check::rules().begin(), check::rules().end(),
-                         [&](const check::Rule& r) { return r.id == id; });
-}
 const check::Rule& bore_rule() {
-    static const check::Rule& rule = rule_of("bore_clearance");
+    static const check::Rule& rule = check::rule_named("bore_clearance");
     return rule;
 }
 const check::Rule& rod_rule() {
-    static const check::Rule& rule = rule_of("rod_clearance");
+    static const check::Rule& rule = check::rule_named("rod_clearance");
     return rule;
 }
 const check::Rule& lean_rule() {
-    static const check::Rule& rule = rule_of("lean");
+    static const check::Rule& rule = check::rule_named("lean");
     return rule;
 }
 
@@ -63,7 +58,7 @@ double longest_stable(const check::Coil& c, double D, double seating_coefficient
 ToleranceRooms::ToleranceRooms(const check::Coil& c)
     : coil_(c),
       load_base_n_(tolerance::load_tolerance_n(c.wire.d_mm, c.D_mm, c.active_coils, 0.0, c.demand.load_grade)),
-      load_share_(0.015 * tolerance::grade_factor(c.demand.load_grade)),
+      load_share_(tolerance::kLoadShare * tolerance::grade_factor(c.demand.load_grade)),
       length_mm_(std::max(kLeastTolerance, load_base_n_ / c.rate_n_mm)),
       diameter_mm_(c.diameter_tolerance_mm) {
     set_solid();

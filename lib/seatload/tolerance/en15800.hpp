@@ -25,9 +25,12 @@ inline double load_tolerance_base_n(double d_mm, double D_mm) {
 /// k_F, for n active coils.
 constexpr double coils_factor(double n) { return -1.0 / (3.0 * n * n) + 8.0 / (5.0 * n) + 0.803; }
 
+/// The part of a load's tolerance that grows with the load, in grade 2: 1.5 %.
+inline constexpr double kLoadShare = 0.015;
+
 /// Plus-minus tolerance A_F [N] of a load: (a_F k_F + 1.5 F/100) Q.
 inline double load_tolerance_n(double d_mm, double D_mm, double n, double load_n, int grade) {
-    return (load_tolerance_base_n(d_mm, D_mm) * coils_factor(n) + 0.015 * load_n) * grade_factor(grade);
+    return (load_tolerance_base_n(d_mm, D_mm) * coils_factor(n) + kLoadShare * load_n) * grade_factor(grade);
 }
 
 /// Plus-minus tolerance A_L0 [mm] of the free length, when it is a requirement: a_F k_F Q / R.

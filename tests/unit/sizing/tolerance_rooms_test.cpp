@@ -16,13 +16,6 @@ using namespace seatload;
 
 namespace {
 
-const check::Rule& rule_named(std::string_view id) {
-    for (const check::Rule& rule : check::rules())
-        if (rule.id == id) return rule;
-    FAIL("no such rule");
-    return check::rules()[0];
-}
-
 /// A spring between two plates that bounds nothing but its buckling.
 demand::Requirement slim(demand::Seats seats, double margin) {
     demand::Requirement r;
@@ -48,7 +41,7 @@ TEST_CASE("room towards buckling is used up at the free length at which the rule
             const auto demand = check::numbers(r);
             const auto wire = check::numbers(*test::wires().find("EN10270-1-SH"), 1.0 * mm, r).value();
             const check::Coil coil(demand, wire, test::tolerances(), 8.0, spring::Ends::closed_ground, 22.0);
-            const check::Rule& rule = rule_named("buckling");
+            const check::Rule& rule = check::rule_named("buckling");
             double low = 50.0, high = 500.0;
             REQUIRE(check::passes(rule, coil, low));
             REQUIRE_FALSE(check::passes(rule, coil, high));
@@ -86,6 +79,6 @@ TEST_CASE("a fitting spring has whole room towards bore and rod, whose rules cou
         const check::Coil coil(demand, wire, test::tolerances(), D, spring::Ends::closed_ground, 12.0);
         const bool has_room = sizing::ToleranceRooms(coil).at(61.0).above >= 1.0;
         CAPTURE(D);
-        CHECK(has_room == check::passes(rule_named("bore_clearance"), coil, 61.0));
+        CHECK(has_room == check::passes(check::rule_named("bore_clearance"), coil, 61.0));
     }
 }
