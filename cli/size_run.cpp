@@ -51,6 +51,7 @@ Offer make_offer(const SizeRun& run, const sizing::Alternative& alternative, con
     auto evaluation = check::evaluate(spec.spring, grade, run.requirement, refs.tolerances);
     // The search and the evaluation run the same rules on the same numbers; a difference would be a fault of ours.
     SEATLOAD_ASSERT(evaluation.has_value() && evaluation->fits());
+    record::order_tips(spec, *evaluation);
     sizing::OutlookOptions how;
     how.threads = options.threads;
     auto outlook = record::spec_outlook(spec, grade, record::requirement_of(spec), refs.tolerances, how);

@@ -3,6 +3,7 @@
 #include <seatload/io/demand_fields.hpp>
 #include <seatload/io/format_mark.hpp>
 #include <seatload/io/record_forms.hpp>
+#include <seatload/io/tips_form.hpp>
 #include <seatload/record/history.hpp>
 #include <seatload/record/key_results.hpp>
 
@@ -287,6 +288,8 @@ Json spec_schema() {
     required.may<io::RequiredDiameter>("diameter", "The coil diameter that is inspected.");
     required.may<int>("diameter_grade", "Grade of EN 15800 of that diameter: 1, 2 or 3.", io::kGrade);
     required.may<int>("squareness_grade", "Grade of EN 15800 of ground ends: 1, 2 or 3.", io::kGrade);
+    required.may<Angle>("tips", "How near half a turn apart the end tips stand, plus-minus, on a sliding seat.",
+                        io::kTipsApart);
     required.list<record::Adjustable>("adjustable", "What the maker may alter to bring the loads in.");
     t.table("required", required, "What is required of the maker besides the loads.");
     t.table("space", space_table(), "The room there is, and the heights it works at.").need("space");

@@ -18,8 +18,8 @@ inline constexpr double kTipStep = 5.0 / 360.0;
 /// How nearly the end tips of a spring on a sliding seat stand half a turn apart, plus-minus, in turns.
 struct Tips {
     double usual = 0.0;    ///< as asked for, or as is usual
-    double ordered = 0.0;  ///< as printed on the sheet: the usual, or closer where lean wants it
-    /// Up to where bore and rod (or the stated share of D) leave room for the lean; never more than the usual.
+    double ordered = 0.0;  ///< as printed on the sheet: what a spec says, else the usual, or closer where lean wants it
+    /// Up to where bore and rod (or the stated share of D) leave room for the lean; never more than usual or ordered.
     double leaves_room = 0.0;
     double most_lean_mm = 0.0;  ///< with the tips at the worse end of what is ordered
     double room_mm = 0.0;       ///< for it, beside the largest coil
@@ -30,8 +30,9 @@ struct Tips {
 };
 
 /// The tips of a spring that is to be half a turn over; nothing where no seat slides, and for one that is not half a
-/// turn over, whose tips stand anyhow. The tolerance is the usual one; where it lets the spring lean further than there
-/// is room, the largest whole step that does not; where even the closest does, the closest, and it is not enough.
+/// turn over, whose tips stand anyhow. What a spec already orders of them stays. Else the tolerance is the usual one;
+/// where it lets the spring lean further than there is room, the largest whole step that does not; where even the
+/// closest does, the closest, and it is not enough.
 std::optional<Tips> tips(const Coil& coil, double free_length_mm);
 
 /// Whether a spring leans further than its room while its tips stand as a winder will hold them at best: within

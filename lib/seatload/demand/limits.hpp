@@ -53,6 +53,8 @@ struct Limits {
     double most_active_coils = 1000.0;
 
     double half_turn_slack = 0.5;  ///< on a sliding seat: how far n may be from k + 1/2; 0.5 allows any
+    /// How near half a turn apart the end tips are ordered [degrees, plus-minus]; absent: as check::tips() has it.
+    std::optional<double> tips_degrees;
     double lean_share = 0.05;      ///< of D: sideways lean on a sliding seat, where neither bore nor rod sets a bound
 
     Length bore_clearance = 0.0 * mm;  ///< diametral play left at the largest spring in the smallest bore

@@ -8,6 +8,7 @@
 #include <seatload/io/record_forms.hpp>
 #include <seatload/io/revision_tables.hpp>
 #include <seatload/io/spring_table.hpp>
+#include <seatload/io/tips_form.hpp>
 
 namespace seatload::io {
 namespace {
@@ -36,6 +37,10 @@ void visit_required(Fields& f, Spec& spec) {
     if constexpr (!std::is_const_v<Spec>) spec.bore_rules = required == RequiredDiameter::outside;
     f.field("diameter_grade", spec.diameter_grade, kGrade, "EN 15800");
     f.field("squareness_grade", spec.squareness_grade, kGrade, "EN 15800, ground ends");
+    std::optional<TipsApart> tips;
+    if (spec.limits.tips_degrees) tips = TipsApart{*spec.limits.tips_degrees};
+    f.field("tips", tips, kTipsApart, "plus-minus, the end tips half a turn apart");
+    if constexpr (!std::is_const_v<Spec>) spec.limits.tips_degrees = tips ? std::optional(tips->degrees) : std::nullopt;
     f.field("adjustable", spec.adjustable, kAny, "what the maker may alter to bring the loads in");
 }
 
@@ -93,8 +98,10 @@ record::Spec read_spec_tables(Reader& root, const wire::Catalogue& catalogue) {
     read_table(root.need_table("space", "seated_height = \"15 mm\""), [&](auto& f) { visit_space(f, spec.space); });
     read_table(root.table("duty"), [&](auto& f) { visit_duty(f, spec.duty); });
     read_table(root.table("surroundings"), [&](auto& f) { visit_surroundings(f, spec.surroundings); });
+    const std::optional<double> tips = spec.limits.tips_degrees;  // of [required], not of [limits]
     spec.limits = demand::school_defaults(spring::School::en_13906);
     if (auto table = root.table("limits")) spec.limits = read_limits(*table);
+    spec.limits.tips_degrees = tips;
     read_table(root.table("order"), [&](auto& f) { visit_order(f, spec); });
     return spec;
 }

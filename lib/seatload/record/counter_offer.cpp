@@ -32,6 +32,7 @@ struct Built {
 
 demand::Requirement requirement_with(const Spec& spec, const wire::Grade& grade, bool is_catalogued) {
     demand::Requirement r = requirement_of(spec);
+    r.limits.tips_degrees.reset();  // of the spring as it was; of another they are ordered anew
     r.wire.own_grades.clear();
     r.wire.grades.clear();
     if (is_catalogued)
@@ -45,6 +46,7 @@ demand::Requirement requirement_with(const Spec& spec, const wire::Grade& grade,
 
 /// The spec judged as it stands; `order_anew` when its spring is another than that of its loads.
 Result<Built> built(Spec spec, const wire::Grade& grade, const tolerance::Tables& tables, bool order_anew) {
+    if (order_anew) spec.limits.tips_degrees.reset();
     demand::Requirement r = requirement_of(spec);
     r.load_grade = kUsualGrade;
     auto evaluation = check::evaluate(spec.spring, grade, r, tables);
@@ -55,7 +57,10 @@ Result<Built> built(Spec spec, const wire::Grade& grade, const tolerance::Tables
     const check::Coil coil(demand, *wire, tables, in_mm(spec.spring.mean_diameter), spec.spring.ends,
                            spec.spring.total_coils);
     const sizing::Merit merit = sizing::merit(coil, in_mm(spec.spring.free_length));
-    if (order_anew) order_loads(spec, *wire, kUsualGrade);
+    if (order_anew) {
+        order_loads(spec, *wire, kUsualGrade);
+        order_tips(spec, *evaluation);
+    }
     return Built{std::move(spec), grade, std::move(evaluation).value(), merit};
 }
 

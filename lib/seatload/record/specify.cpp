@@ -70,6 +70,12 @@ void order_loads(Spec& spec, const check::WireNumbers& wire, int unbounded_grade
     spec.full_travel = order(spec.space.full_travel_height, spec.full_travel_demand);
 }
 
+void order_tips(Spec& spec, const check::Evaluation& evaluation) {
+    const auto& tips = evaluation.tips;
+    // Cleared of what turns leave in the last binary digits: it goes into the file of the spec.
+    spec.limits.tips_degrees = tips ? std::optional(std::round(360e6 * tips->ordered) / 1e6) : std::nullopt;
+}
+
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter) {
     const sizing::Candidate& c = alternative.candidate;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <seatload/check/evaluation.hpp>
 #include <seatload/check/numbers.hpp>
 #include <seatload/demand/requirement.hpp>
 #include <seatload/record/spec.hpp>
@@ -17,6 +18,9 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
 /// Orders anew the loads that a spec's spring gives, as specify() does; a load the mechanism does not bound gets the
 /// tolerance of a grade. The wire's numbers are those of the spec's own grade and diameter.
 void order_loads(Spec& spec, const check::WireNumbers& wire, int unbounded_grade);
+
+/// Orders the end tips as an evaluation of the spec has them, so that a later rule orders no others by the same spec.
+void order_tips(Spec& spec, const check::Evaluation& evaluation);
 
 /// The coarsest EN 15800 grade whose load tolerance [N] lies inside both deviations; nothing when grade 1 does not.
 std::optional<int> load_grade_inside(const spring::Spring& spring, Force load, Force plus, Force minus);
