@@ -61,7 +61,7 @@ std::vector<fs::path> all_pages() {
     return pages;
 }
 
-TEST_CASE("every command of the README does what it says there") {
+TEST_CASE("every command of the README does what it says there", "[slow]") {
     const Count count = run_page(kSources / "README.md");
     CHECK(count.commands > 0);
     CHECK(count.excerpts >= 4);

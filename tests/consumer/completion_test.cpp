@@ -113,7 +113,7 @@ TEST_CASE("bash completes words where words are wanted") {
     CHECK(bash_offers({"size", "--alternatives", ""}, folder.path()).empty());
 }
 
-TEST_CASE("the program takes every word that is offered") {
+TEST_CASE("the program takes every word that is offered", "[slow]") {
     ScratchFolder folder;
     const std::string spec =
         (fs::path(SEATLOAD_SOURCE_DIR) / "specs" / "ottermere-m14" / "ahead-latch-plunger.toml").string();

@@ -77,7 +77,7 @@ TEST_CASE("there is no manual page of what is no command") {
     CHECK(pages == commands.size() + 1);
 }
 
-TEST_CASE("the examples of the manual pages do what they say") {
+TEST_CASE("the examples of the manual pages do what they say", "[slow]") {
     ScratchFolder folder;
     for (const char* copied : {"templates", "specs"})
         fs::copy(fs::path(SEATLOAD_SOURCE_DIR) / copied, folder / copied, fs::copy_options::recursive);
