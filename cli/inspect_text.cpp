@@ -141,7 +141,7 @@ std::string inspect_text(const InspectView& view, int width) {
                            width);
     std::vector<std::string> remarks = lot.remarks;
     for (const std::string& basis : inspection::basis_sentences(lot.samples)) remarks.push_back(basis);
-    remarks.push_back(inspection::eye_sentence());
+    remarks.push_back(inspection::eye_sentence(lot));
     return text + sentences_text("Remarks", remarks, width);
 }
 

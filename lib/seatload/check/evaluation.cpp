@@ -80,6 +80,7 @@ void fill_stability(Evaluation& e, const Coil& c) {
     if (std::isfinite(in_mm(deflection))) e.buckling_deflection = deflection;
     if (c.demand.slides && e.full_travel) e.sideways = sideways(c, e);
     e.tips = tips(c, in_mm(s.free_length));
+    e.lean_bounds = lean_bounds(c, in_mm(s.free_length), e.tips);
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include <seatload/check/lean_bounds.hpp>
 #include <seatload/check/tips.hpp>
 #include <seatload/check/verdict.hpp>
 #include <seatload/core/result.hpp>
@@ -60,6 +61,7 @@ struct Evaluation {
     std::optional<Length> buckling_deflection;  ///< nothing: it never buckles
     std::optional<Sideways> sideways;           ///< on sliding seats
     std::optional<Tips> tips;                   ///< of a spring half a turn over, on sliding seats
+    std::optional<LeanBounds> lean_bounds;      ///< on sliding seats: how long it may be
     Frequency natural_frequency;
     double load_loss = 0.0;  ///< share counted on
     std::vector<Verdict> verdicts;

@@ -92,6 +92,13 @@ struct Characteristic {
     Limits limits;
     /// Whole turns more or less are the maker's to choose: only the part of a turn is held to the limits.
     bool whole_turns_free = false;
+    /// From some value on (a free length) a piece conforms only with its end tips so close to half a turn apart, which
+    /// nothing here measures.
+    struct TipsAsked {
+        double above = 0.0;
+        double degrees = 0.0;  ///< plus-minus
+    };
+    std::optional<TipsAsked> tips_asked = {};
 };
 
 }  // namespace seatload::inspection

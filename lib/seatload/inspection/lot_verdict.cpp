@@ -153,6 +153,20 @@ void remark_on_sample(LotInspection& lot) {
                           "plan asks.");
 }
 
+void remark_on_tips(LotInspection& lot) {
+    for (const Judged& j : lot.characteristics) {
+        const auto& asked = j.characteristic.tips_asked;
+        if (!asked) continue;
+        const auto count = std::count_if(j.values.begin(), j.values.end(),
+                                         [&](double value) { return value > asked->above - j.expanded; });
+        if (count == 0) continue;
+        lot.remarks.push_back(pieces(static_cast<int>(count)) + " may have a " + named(j.characteristic.kind) +
+                              " above " + shortest(asked->above) + ' ' + std::string(unit(j.characteristic.kind)) +
+                              " and conform only with end tips within 180° ±" + significant(asked->degrees, 3) +
+                              "°: look at them with a protractor.");
+    }
+}
+
 void remark_on_order(LotInspection& lot) {
     for (const Judged& j : lot.characteristics) {
         if (!j.sequence) continue;
@@ -190,6 +204,7 @@ LotInspection inspect(const Samples& samples, const std::vector<Characteristic>&
     judge_lot(lot);
     remark_on_sorting(lot);
     remark_on_sample(lot);
+    remark_on_tips(lot);
     remark_on_order(lot);
     return lot;
 }

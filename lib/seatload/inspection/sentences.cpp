@@ -187,8 +187,15 @@ std::vector<std::string> set_sentences(const LotInspection& lot, const Forecast*
     return all;
 }
 
-std::string eye_sentence() {
-    return "Ends, tips, hand and finish are looked at by eye and are no part of this verdict.";
+std::string eye_sentence(const LotInspection& lot) {
+    const std::string words = "Ends, hand and finish are looked at by eye and are no part of this verdict";
+    const auto turns = std::find_if(lot.characteristics.begin(), lot.characteristics.end(),
+                                    [](const Judged& j) { return j.characteristic.whole_turns_free; });
+    if (turns == lot.characteristics.end()) return words + ".";
+    return words + (turns->measured() > 0
+                        ? ". End tips are judged as the part of a turn in nt (1° is 1/360 turn)."
+                        : ", nor are the end tips, which want a protractor: written down as the part of a turn in "
+                          "total_coils (1° is 1/360 turn) they would be.");
 }
 
 }  // namespace seatload::inspection

@@ -46,6 +46,6 @@ std::vector<std::string> forecast_sentences(const LotInspection& lot, const Fore
 std::vector<std::string> set_sentences(const LotInspection& lot, const Forecast* forecast);
 
 /// What is left to the eye, and what is no part of the verdict.
-std::string eye_sentence();
+std::string eye_sentence(const LotInspection& lot);
 
 }  // namespace seatload::inspection

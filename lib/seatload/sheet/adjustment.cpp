@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/adjustment.hpp>
 
-#include <cmath>
 #include <limits>
 
 #include <seatload/sheet/terms.hpp>
@@ -33,8 +32,13 @@ Length longest_by_loads(const record::Spec& spec) {
     return spec.seated.length + first / softest;
 }
 
-/// Rounded down, so that a maker who goes to the bound has the tips inside theirs.
-double hundredths_under(double turns) { return std::floor(100.0 * turns + 1e-6) / 100.0; }
+std::string free_length_bound(const Facts& facts, const std::string& length) {
+    const auto closer = longest_with_closer_tips(facts);
+    if (!closer) return facts.say("keep.free_length", {{"length", length}});
+    return facts.say(
+        "keep.free_length_by_tips",
+        {{"length", length}, {"longer", with_unit(*closer)}, {"slack", tip_degrees(facts, facts.closer_tips->turns)}});
+}
 
 }  // namespace
 
@@ -51,6 +55,11 @@ std::optional<Amount> longest_free_length(const Facts& facts) {
     return facts.figures().length(*facts.longest_free_length, {3}, Rounding::down);
 }
 
+std::optional<Amount> longest_with_closer_tips(const Facts& facts) {
+    if (!facts.closer_tips || !longest_free_length(facts)) return std::nullopt;
+    return facts.figures().length(facts.closer_tips->longest_free_length, {3}, Rounding::down);
+}
+
 std::optional<Amount> coil_diameter_bound(const Facts& facts) {
     if (!facts.diameter_is_adjustable() || !facts.diameter_tolerance) return std::nullopt;
     const Length tolerance = facts.diameter_tolerance->value;
@@ -61,15 +70,13 @@ std::optional<Amount> coil_diameter_bound(const Facts& facts) {
 
 std::string kept_bounds(const Facts& facts) {
     const check::Evaluation& e = facts.values;
-    const Figures figures = facts.figures();
     std::vector<std::string> bounds;
     if (e.smallest_length <= facts.spec.full_travel.length) bounds.push_back(facts.say("keep.smallest_length"));
     if (stress_at_limit(facts) <= facts.permissible_stress)
         bounds.push_back(facts.say("keep.stress", {{"stress", limited_stress(facts)}}));
     if (const auto longest = longest_free_length(facts))
-        bounds.push_back(facts.say("keep.free_length", {{"length", with_unit(*longest)}}));
-    if (const auto turns = facts.half_turn_tolerance())
-        bounds.push_back(facts.say("keep.half_turn", {{"slack", figures.number(hundredths_under(*turns), {2})}}));
+        bounds.push_back(free_length_bound(facts, with_unit(*longest)));
+    if (facts.half_turn_tolerance()) bounds.push_back(facts.say("keep.half_turn"));
     if (const auto bound = coil_diameter_bound(facts))
         bounds.push_back(facts.spec.bore_rules ? facts.say("keep.outside_diameter", {{"diameter", with_unit(*bound)}})
                                                : facts.say("keep.inside_diameter", {{"diameter", with_unit(*bound)}}));

@@ -20,6 +20,8 @@ std::string kept_bounds(const Facts& facts);
 /// The bounds among them that can be measured on a piece, as printed; nothing where none is. The coil diameter has one
 /// only when the maker may alter it.
 std::optional<Amount> longest_free_length(const Facts& facts);
+/// The same for pieces whose tips are within `Facts::closer_tips`.
+std::optional<Amount> longest_with_closer_tips(const Facts& facts);
 std::optional<Amount> coil_diameter_bound(const Facts& facts);
 
 /// The static stress that is limited, "τ at Lc", and its value for the nominal spring.

@@ -83,6 +83,9 @@ void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) 
         });
     rows.add_words(say("compare.ends"), ends);
     rows.add_words(say("coil.hand"), hand);
+    const bool are_tips_ordered = std::any_of(alternatives.begin(), alternatives.end(),
+                                              [](const Facts& f) { return f.half_turn_tolerance().has_value(); });
+    if (are_tips_ordered) rows.add_words(say("coil.tips_apart"), tips_apart);
 }
 
 /// A load, with its length in the row's name when that is the same in all alternatives, else beside each value.

@@ -150,14 +150,47 @@ std::optional<double> buckling_free_length_mm(const record::Spec& spec, const ch
     return low;
 }
 
-/// Rounded down to 0.1 mm, so that a maker who goes to the bound is still inside it.
-std::optional<Length> longest_free_length(const record::Spec& spec, const check::Evaluation& e) {
+Length printed_bound(const record::Spec& spec, double longest_mm) {
+    return check::printed_bound(longest_mm, in_mm(spec.spring.free_length)) * mm;
+}
+
+/// What buckling and the room for the free spring leave.
+std::optional<Length> longest_upright(const record::Spec& spec, const check::Evaluation& e) {
     std::optional<double> bound = buckling_free_length_mm(spec, e);
     const auto& room = spec.space.free_length;
     if (room && room->largest >= spec.spring.free_length)
         bound = std::min(bound.value_or(in_mm(room->largest)), in_mm(room->largest));
-    if (!bound) return std::nullopt;
-    return std::max(in_mm(spec.spring.free_length), std::floor(*bound * 10.0 + 1e-6) / 10.0) * mm;
+    return bound ? std::optional(printed_bound(spec, *bound)) : std::nullopt;
+}
+
+std::optional<Length> smaller(std::optional<Length> a, std::optional<Length> b) {
+    if (!a || !b) return a ? a : b;
+    return std::min(*a, *b);
+}
+
+std::optional<Length> longest_free_length(const record::Spec& spec, const check::Evaluation& e) {
+    std::optional<Length> by_lean;
+    if (e.lean_bounds && std::isfinite(e.lean_bounds->longest_mm))
+        by_lean = printed_bound(spec, e.lean_bounds->longest_mm);
+    return smaller(longest_upright(spec, e), by_lean);
+}
+
+/// Nothing unless lean asks for a shorter spring than all else, and closer tips give some of that back.
+std::optional<CloserTips> closer_tips(const record::Spec& spec, const check::Evaluation& e) {
+    if (!e.lean_bounds || !e.lean_bounds->closer) return std::nullopt;
+    const auto& closer = *e.lean_bounds->closer;
+    const Length longest = *smaller(longest_upright(spec, e), printed_bound(spec, closer.longest_mm));
+    if (longest <= *longest_free_length(spec, e)) return std::nullopt;
+    return CloserTips{closer.tips, longest};
+}
+
+/// What the sheet lets pass of free length and tips, whatever wire the maker takes.
+std::vector<LeanPromise> lean_promises(const Facts& facts) {
+    if (!facts.values.lean_bounds) return {};
+    const Length longest = facts.longest_free_length.value_or(facts.spec.spring.free_length);
+    std::vector<LeanPromise> out{{facts.half_turn_tolerance(), longest}};
+    if (facts.closer_tips) out.push_back({facts.closer_tips->turns, facts.closer_tips->longest_free_length});
+    return out;
 }
 
 }  // namespace
@@ -192,6 +225,7 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
     const Stress permissible =
         check::permissible_share(grade, spec.limits) / spec.limits.stress_safety * values.strength.minimum;
     const auto longest = longest_free_length(spec, values);
+    const auto closer = closer_tips(spec, values);
     Facts out{paper,
               spec,
               printable(grade, diagnostics),
@@ -203,10 +237,12 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
               grade_tolerance(spec, spec.seated, n),
               grade_tolerance(spec, spec.full_travel, n),
               permissible,
-              longest};
+              longest,
+              closer};
     if (has_error(diagnostics)) return diagnostics;
     if (out.wire_is_adjustable())
-        out.wire_range = wire_range(spec, grade, own_requirement(spec), tables, out.half_turn_tolerance());
+        out.wire_range =
+            wire_range(spec, grade, own_requirement(spec), tables, out.half_turn_tolerance(), lean_promises(out));
     return {std::move(out), std::move(diagnostics)};
 }
 

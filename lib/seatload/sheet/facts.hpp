@@ -27,6 +27,12 @@ struct Trusted {
     bool is_firm() const { return sheet::is_firm(evidence); }
 };
 
+/// End tips closer than ordered, and the free length that they let a piece have.
+struct CloserTips {
+    double turns = 0.0;  ///< from half a turn apart, plus-minus
+    Length longest_free_length;
+};
+
 /// All numbers of a spec's sheet. Loads, stresses and lengths are those of the new spring at 20 deg C, as it is
 /// inspected. Ln follows the gap rule of the spec's limits. The grade of a load is worked out from its tolerances,
 /// whatever the spec says.
@@ -42,7 +48,9 @@ struct Facts {
     std::optional<Force> seated_grade_tolerance;        ///< of the EN 15800 grade the load corresponds to
     std::optional<Force> full_travel_grade_tolerance;
     Stress permissible_stress;                  ///< by the spec's limits, at their length and with their factor
-    std::optional<Length> longest_free_length;  ///< before it buckles or outgrows its room; nothing: no bound
+    std::optional<Length> longest_free_length;  ///< before it buckles, leans or outgrows its room; nothing: no bound
+    /// Of pieces whose end tips are closer to half a turn apart, where lean alone asks for the bound above.
+    std::optional<CloserTips> closer_tips = {};
     std::optional<demand::LengthRange> wire_range = {};  ///< d the maker may go to; nothing: he must ask
 
     /// A phrase in the paper's language.

@@ -79,6 +79,10 @@ Characteristic free_length(const Facts& facts) {
     if (const auto longest = longest_free_length(facts)) {
         c.role = Role::bound;
         c.limits.most = printed(*longest);
+        if (const auto longer = longest_with_closer_tips(facts)) {
+            c.limits.most = printed(*longer);
+            c.tips_asked = {printed(*longest), 360.0 * facts.closer_tips->turns};
+        }
     }
     return c;
 }

@@ -89,7 +89,7 @@ std::vector<Fact> facts_of(const InspectionReportInput& in, const LotInspection&
     add("Set", joined(inspection::set_sentences(lot, in.forecast ? &*in.forecast : nullptr)));
     add("Statistics", inspection::statistics_sentence());
     add("Measured with", uncertainty_words(lot));
-    add("By eye", inspection::eye_sentence());
+    add("By eye", inspection::eye_sentence(lot));
     add("Spec", drawing_number(in.spec) + " revision " + in.spec.identity.revision + ", SHA-256 of its file " +
                     in.spec_sha256.substr(0, 16) + "…");
     add("Caution",

@@ -54,7 +54,10 @@ std::string limits_in_words(const ReportSubject& s) {
 std::string lean_as_made(const ReportSubject& s) {
     if (!s.values.tips) return {};
     const std::string words = check::tips_in_words(*s.values.tips);
-    return words.empty() ? words : "Lean is that of the turns drawn. " + words;
+    if (words.empty()) return words;
+    const auto& bounds = s.values.lean_bounds;
+    return "Lean is that of the turns drawn. " + words +
+           (bounds ? ' ' + check::lean_bounds_in_words(*bounds, in_mm(s.values.spring.free_length)) : "");
 }
 
 std::string limits_not_in_play(const ReportSubject& s) {

@@ -79,9 +79,8 @@ Entries end_entries(const Facts& facts) {
     out.push_back(Named{Status::required, facts.say("coil.deburred"),
                         spring::are_ground(facts.spec.spring.ends) ? facts.say("coil.deburred_where")
                                                                    : facts.say("coil.deburred_tips")});
-    if (const auto turns = facts.half_turn_tolerance())
-        out.push_back(Named{Status::required, facts.say("coil.tips_apart"),
-                            "180° ± " + facts.figures().number(360.0 * *turns, {0}) + "°"});
+    if (facts.half_turn_tolerance())
+        out.push_back(Named{Status::required, facts.say("coil.tips_apart"), tips_apart_words(facts)});
     if (spring::are_ground(facts.spec.spring.ends)) append(out, ground_entries(facts));
     return out;
 }

@@ -6,6 +6,7 @@
 #include <seatload/core/text.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/spring/ends.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -151,13 +152,37 @@ bool tests_every_piece(const record::Spec& spec) {
     return std::all_of(spec.quantities.begin(), spec.quantities.end(), [](int q) { return q <= kLargestFullyTested; });
 }
 
+std::string tip_degrees(const Facts& facts, double turns) { return facts.figures().number(360.0 * turns, {1}); }
+
+std::string tips_apart(const Facts& facts) {
+    const auto turns = facts.half_turn_tolerance();
+    return turns ? "180° ± " + tip_degrees(facts, *turns) + "°" : reference(facts.say("coil.tips_anyhow"));
+}
+
+std::string tips_apart_words(const Facts& facts) {
+    const check::Tips& tips = *facts.values.tips;
+    return facts.say(tips.is_closer() ? "coil.tips_to_be_agreed" : "coil.tips_delivered",
+                     {{"slack", tip_degrees(facts, tips.ordered)}});
+}
+
+namespace {
+
+/// What is measured depends on the ends: a ground tip runs out, a cut one does not (common practice, no source).
+std::string inspected_tips(const Facts& facts) {
+    if (!facts.half_turn_tolerance()) return {};
+    return " " + facts.say(spring::are_ground(facts.spec.spring.ends) ? "inspection.tips_ground" : "inspection.tips");
+}
+
+}  // namespace
+
 std::string inspected_pieces(const Facts& facts) {
     const std::string loads =
         tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling");
     const std::string diameter = coil_symbol(facts);
     return loads + " " +
            (facts.diameter_is_adjustable() ? facts.say("inspection.bound", {{"diameter", diameter}})
-                                           : facts.say("inspection.dimensions", {{"diameter", diameter}}));
+                                           : facts.say("inspection.dimensions", {{"diameter", diameter}})) +
+           inspected_tips(facts);
 }
 
 std::string quantities(const record::Spec& spec) {

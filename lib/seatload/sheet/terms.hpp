@@ -40,6 +40,14 @@ std::string ends(const Facts& facts);
 /// "right" or "left".
 std::string hand(const Facts& facts);
 
+/// How nearly half a turn apart the end tips are ordered: "180° ± 15°"; "(any angle)" when that is no matter.
+std::string tips_apart(const Facts& facts);
+/// The same as the sheet requires it, with when it holds and, closer than usual, how far that can be trusted. Only for
+/// springs whose tips are ordered.
+std::string tips_apart_words(const Facts& facts);
+/// So many turns in degrees: "15".
+std::string tip_degrees(const Facts& facts, double turns);
+
 /// The spec's finish, or the usual one in brackets.
 std::string finish(const Facts& facts);
 
@@ -61,7 +69,7 @@ inline constexpr int kLargestFullyTested = 150;
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);
 /// How many pieces are measured for loads, coil diameter and ends; a diameter that the maker may alter has no tolerance
-/// to be held against, only its bound.
+/// to be held against, only its bound. And how end tips are measured, when they are ordered.
 std::string inspected_pieces(const Facts& facts);
 
 /// "20, 50, 100".

@@ -40,12 +40,14 @@ bool gives(const record::LoadAtLength& load, Force given) {
 class WireRange {
   public:
     WireRange(const record::Spec& spec, const wire::Grade& grade, const demand::Requirement& requirement,
-              const tolerance::Tables& tables, std::optional<double> half_turn_tolerance)
+              const tolerance::Tables& tables, std::optional<double> half_turn_tolerance,
+              const std::vector<LeanPromise>& lean_promises)
         : spec_(spec),
           grade_(grade),
           requirement_(requirement),
           tables_(tables),
           half_turn_tolerance_(half_turn_tolerance),
+          lean_promises_(lean_promises),
           rate_(spring::rate(shear(spec.spring.wire_diameter), spec.spring.wire_diameter, spec.spring.mean_diameter,
                              spring::active_coils(spec.spring.ends, spec.spring.total_coils))) {
         if (const auto own = check::evaluate(spec.spring, grade_, requirement_, tables_))
@@ -92,13 +94,24 @@ class WireRange {
         return own != own_margins_.end() && own->second < 0.0 && verdict.margin >= own->second;
     }
 
+    bool has_room_to_lean(const spring::Spring& s, const LeanPromise& promise) const {
+        demand::Requirement requirement = requirement_;
+        if (promise.tips) requirement.limits.tips_degrees = 360.0 * *promise.tips;
+        const auto evaluation = check::evaluate(s, grade_, requirement, tables_);
+        constexpr double kRounding = 1e-9;
+        return evaluation && evaluation->lean_bounds &&
+               evaluation->lean_bounds->longest_mm >= in_mm(promise.longest_free_length) - kRounding;
+    }
+
     bool serves(Length d) const {
         const auto spring = rewound(d);
         if (!spring) return false;
         const auto evaluation = check::evaluate(*spring, grade_, requirement_, tables_);
         if (!evaluation) return false;  // the grade has no strength there
         return std::all_of(evaluation->verdicts.begin(), evaluation->verdicts.end(),
-                           [&](const check::Verdict& verdict) { return keeps(verdict); });
+                           [&](const check::Verdict& verdict) { return keeps(verdict); }) &&
+               std::all_of(lean_promises_.begin(), lean_promises_.end(),
+                           [&](const LeanPromise& promise) { return has_room_to_lean(*spring, promise); });
     }
 
     const record::Spec& spec_;
@@ -106,6 +119,7 @@ class WireRange {
     const demand::Requirement& requirement_;
     const tolerance::Tables& tables_;
     std::optional<double> half_turn_tolerance_;
+    const std::vector<LeanPromise>& lean_promises_;
     Rate rate_;
     std::map<std::string_view, double> own_margins_;  ///< by rule
 };
@@ -114,8 +128,9 @@ class WireRange {
 
 std::optional<demand::LengthRange> wire_range(const record::Spec& spec, const wire::Grade& grade,
                                               const demand::Requirement& requirement, const tolerance::Tables& tables,
-                                              std::optional<double> half_turn_tolerance) {
-    const WireRange range(spec, grade, requirement, tables, half_turn_tolerance);
+                                              std::optional<double> half_turn_tolerance,
+                                              const std::vector<LeanPromise>& lean_promises) {
+    const WireRange range(spec, grade, requirement, tables, half_turn_tolerance, lean_promises);
     const demand::LengthRange out{range.end(-1), range.end(1)};
     if (out.smallest == out.largest) return std::nullopt;
     return out;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // How nearly end tips are ordered half a turn apart, held to the rule of lean on springs built with other coils.
 #include <cmath>
+#include <limits>
 
+#include <seatload/check/lean_bounds.hpp>
 #include <seatload/check/rule.hpp>
 #include <seatload/check/tips.hpp>
 #include <support/builtin.hpp>
@@ -100,12 +102,68 @@ TEST_CASE("without half a turn over it leans too far unless whole turns have roo
         }
 }
 
+TEST_CASE("a spring may be as long as leaves its lean room with the tips at either end of what is ordered") {
+    bool seen_bound = false, seen_closer = false, seen_none = false;
+    for (const double bore : {11.4, 11.6, 11.8, 12.2, 13.0})
+        for (const double L0 : {24.5, 26.0, 27.0, 28.0})
+            for (const double n : {4.5, 6.5}) {
+                const Latch latch(bore);
+                if (!latch.has_room(n, L0)) continue;
+                CAPTURE(bore, L0, n);
+                const auto tips = check::tips(latch.coil(n), L0);
+                const auto bounds = check::lean_bounds(latch.coil(n), L0, tips);
+                CHECK(bounds.has_value() == tips->is_enough());
+                seen_none = seen_none || !bounds;
+                if (!bounds) continue;
+                const auto both = [&](double turns, double length) {
+                    return latch.has_room(n - turns, length) && latch.has_room(n + turns, length);
+                };
+                CHECK(both(tips->ordered, bounds->longest_mm - 1e-6));
+                CHECK_FALSE(both(tips->ordered, bounds->longest_mm + 1e-6));
+                CHECK(both(tips->ordered, check::printed_bound(bounds->longest_mm, L0)));
+                seen_bound = true;
+                if (!bounds->closer) continue;
+                const auto& closer = *bounds->closer;
+                CHECK(closer.tips < tips->ordered - 1e-9);
+                const double steps = closer.tips / (5.0 * kDegree);
+                CHECK_THAT(steps, WithinAbs(std::round(steps), 1e-9));
+                CHECK(closer.longest_mm > bounds->longest_mm);
+                CHECK(both(closer.tips, closer.longest_mm - 1e-6));
+                CHECK_FALSE(both(closer.tips, closer.longest_mm + 1e-6));
+                seen_closer = true;
+            }
+    CHECK(seen_bound);
+    CHECK(seen_closer);
+    CHECK(seen_none);
+}
+
+TEST_CASE("a spring whose tips stand anyhow may be as long as leaves whole turns their room") {
+    for (const double bore : {13.0, 14.0}) {
+        const Latch latch(bore);
+        const auto bounds = check::lean_bounds(latch.coil(6.2), 24.5, std::nullopt);
+        REQUIRE(bounds);
+        CHECK_FALSE(bounds->closer);
+        // 6.2 turns may come out as 6, which lean most.
+        CHECK(latch.has_room(6.0, bounds->longest_mm - 1e-6));
+        CHECK_FALSE(latch.has_room(6.0, bounds->longest_mm + 1e-6));
+    }
+}
+
+TEST_CASE("how long a spring may be is said in tenths, rounded down but not below the length drawn") {
+    CHECK(check::printed_bound(20.19, 19.8) == 20.1);
+    CHECK(check::printed_bound(19.86, 19.85) == 19.85);
+    CHECK(check::lean_bounds_in_words({20.19, std::nullopt}, 19.8) == "For that L0 must stay at or below 20.1 mm.");
+    CHECK(check::lean_bounds_in_words({19.86, {{10.0 * kDegree, 20.37}}}, 19.8) ==
+          "For that L0 must stay at or below 19.8 mm, or 20.3 mm where the tips are within ±10°.");
+    CHECK(check::lean_bounds_in_words({std::numeric_limits<double>::infinity(), std::nullopt}, 19.8).empty());
+}
+
 TEST_CASE("what is said of the tips names their tolerance, the lean it lets in and its room") {
     check::Tips tips{36.0 * kDegree, 20.0 * kDegree, 23.46 * kDegree, 0.55, 0.6};
     CHECK(check::tips_apart(tips) == "180° ±20°");
     CHECK(check::tips_in_words(tips) ==
-          "End tips 180° ±20° apart, not ±36° as is usual: the spring leans up to 0.55 mm, where there is room for 0.6 "
-          "mm; from ±23.4° on it has none.");
+          "End tips 180° ±20° apart, not ±36° as is usual: with its tips so far off the spring leans up to 0.55 mm, "
+          "where there is room for 0.6 mm; from ±23.4° on there is no room.");
     tips = {36.0 * kDegree, 15.0 * kDegree, 1.16 * kDegree, 0.93, 0.27};
     CHECK(check::tips_in_words(tips) ==
           "End tips 180° ±15° apart, as close as a winder holds them (an estimate): even so the spring may lean up to "
@@ -113,6 +171,7 @@ TEST_CASE("what is said of the tips names their tolerance, the lean it lets in a
           "mechanism, or take a spring with more.");
     tips = {36.0 * kDegree, 36.0 * kDegree, 36.0 * kDegree, 0.21, 0.6};
     CHECK(check::tips_in_words(tips) ==
-          "End tips 180° ±36° apart: the spring leans up to 0.21 mm, where there is room for 0.6 mm.");
+          "End tips 180° ±36° apart: with its tips so far off the spring leans up to 0.21 mm, where there is room for "
+          "0.6 mm.");
     CHECK(check::tips_in_words({}).empty());
 }

@@ -151,3 +151,22 @@ TEST_CASE("A reference value is told and decides nothing") {
     CHECK(lot.characteristics[3].measured() == 5);
     CHECK_FALSE(lot.characteristics[3].decides());
 }
+
+TEST_CASE("Pieces so long that only closer tips allow it are told of, and the verdict stays") {
+    std::vector<Characteristic> sheet = kSheet;
+    sheet[3] = {Kind::free_length,    Role::bound, 20.0,
+                {std::nullopt, 20.4}, false,       Characteristic::TipsAsked{20.1, 10.0}};
+    Samples s = good_lot(20);
+    s.expanded[Kind::free_length] = 0.05;
+    for (Piece& piece : s.pieces) piece.values[Kind::free_length] = 20.0;
+    CHECK(inspect(s, sheet, every(20)).remarks.empty());
+    s.pieces[4].values[Kind::free_length] = 20.3;
+    s.pieces[5].values[Kind::free_length] = 20.08;  // within U of it
+    const LotInspection lot = inspect(s, sheet, every(20));
+    CHECK(lot.verdict == Verdict::accept);
+    REQUIRE_FALSE(lot.remarks.empty());
+    CHECK(lot.remarks[0] ==
+          "2 pieces may have a free length L0 above 20.1 mm and conform only with end tips within 180° ±10°: look at "
+          "them "
+          "with a protractor.");
+}

@@ -63,3 +63,14 @@ TEST_CASE("What pieces lost by heat is told in the mean and at most, beside the 
 TEST_CASE("A deviation is held against the foretold one by chi-square") {
     CHECK_THAT(chance_of_deviation(std::sqrt(16.919 / 9.0), 10, 1.0), WithinAbs(0.10, 0.0001));
 }
+
+TEST_CASE("What is left to the eye is told, and where end tips would be written down") {
+    LotInspection lot = sampled_lot();
+    CHECK(eye_sentence(lot) == "Ends, hand and finish are looked at by eye and are no part of this verdict.");
+    Judged coils;
+    coils.characteristic = {Kind::total_coils, Role::bound, 8.5, {8.45, 8.55}, true};
+    lot.characteristics.push_back(coils);
+    CHECK_THAT(eye_sentence(lot), ContainsSubstring("nor are the end tips, which want a protractor"));
+    lot.characteristics.back().inside = 3;
+    CHECK_THAT(eye_sentence(lot), ContainsSubstring("End tips are judged as the part of a turn in nt"));
+}

@@ -47,6 +47,8 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "set-up",
                              "your quotation no.",
                              "De and ends: 5 pieces, all inside.",
+                             "end tips apart",
+                             "with a protractor",
                              "tangle",
                              "Caution",
                              "Alternative A",

@@ -118,6 +118,23 @@ TEST_CASE("what the maker may alter is held to its bound alone, what he may not 
     CHECK_THAT(*find(spec, Kind::squareness).limits.most, WithinAbs(0.96, 1e-9));
 }
 
+TEST_CASE("a free length that only closer tips allow is a bound with that remark", "[inspection]") {
+    record::Spec spec = specimen(latch());
+    for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 2.0 * newton;
+    const sheet::Facts facts = facts_of(spec);
+    REQUIRE(facts.closer_tips.has_value());
+    for (const inspection::Characteristic& c : sheet::inspected(facts)) {
+        if (c.kind != Kind::free_length) continue;
+        CHECK(c.role == Role::bound);
+        CHECK(c.limits.most == in_mm(facts.closer_tips->longest_free_length));
+        REQUIRE(c.tips_asked.has_value());
+        CHECK(c.tips_asked->above == in_mm(*facts.longest_free_length));
+        CHECK_THAT(c.tips_asked->degrees, WithinAbs(360.0 * facts.closer_tips->turns, 1e-9));
+        return;
+    }
+    FAIL("no free length");
+}
+
 TEST_CASE("small lots are measured in full, larger ones as their sheet offers", "[inspection]") {
     record::Spec spec = specimen(latch());
     CHECK(sheet::usual_plan(spec, 1000).every_piece);  // its sheet says so, for its quantities
