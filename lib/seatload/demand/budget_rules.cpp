@@ -225,6 +225,11 @@ std::string where_opening(const P& p, const BudgetSetting& s) {
     return words + (words.empty() ? "" : "; ") + where_released(p, s);
 }
 
+/// Where a share of a width lies, seen from its lower end: "12 % of its width above", "3 % of its width below".
+std::string place_in(double share) {
+    return shown_number(100.0 * std::abs(share)) + " % of its width " + (share < 0.0 ? "below" : "above");
+}
+
 /// How Fd follows from the time allowed.
 std::string where_drained(const P& p, const BudgetSetting& s) {
     const auto room = [](const LoadRoom& r) {
@@ -236,9 +241,8 @@ std::string where_drained(const P& p, const BudgetSetting& s) {
            " mm³/s per N/mm²: the logarithmic mean of F1 − N and F2 − N must be A2²·h/(g·t) = " +
            shown_number(drive(p, s)) + " N, h = " + shown_number(in_mm(s.plunger.stroke)) +
            " mm, t = " + shown_number(in_second(s.plunger.drain->longest_time)) +
-           " s; it is so where both lie the same " + shown_number(100.0 * share_in_time(p, s)) +
-           " % up from the lower end of what else is left to them, F1 " + room(s.seated) + ", F2 " +
-           room(s.full_travel);
+           " s; it is so where both lie the same " + place_in(share_in_time(p, s)) +
+           " the lower end of what else is left to them, F1 " + room(s.seated) + ", F2 " + room(s.full_travel);
 }
 
 // ---------------------------------------------------------------------------------------------- when they apply

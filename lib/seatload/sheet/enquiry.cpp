@@ -140,8 +140,7 @@ void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
 }
 
 void add_caution(PageFlow& flow, const Wording& words) {
-    flow.heading(words.say("caution.heading"));
-    flow.paragraph(words.say("caution.words"));
+    flow.headed_paragraph(words.say("caution.heading"), words.say("caution.words"));
 }
 
 void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const EnquiryLetter& letter,

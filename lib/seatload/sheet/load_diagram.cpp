@@ -15,7 +15,9 @@ namespace {
 constexpr double kBandHalfWidth = 1.2;
 constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar stands
 constexpr std::size_t kAllLabels = 5;
-constexpr double kHeadroom = 6.0;  ///< over the highest force
+constexpr std::size_t kLeastLabels = 3;
+constexpr double kLowestPlot = 20.0;  ///< in which a load line still shows its slope, and F1 and F2 have their labels
+constexpr double kHeadroom = 6.0;     ///< over the highest force
 /// A limit no further above the highest force, as a share, stretches the diagram to it.
 constexpr double kNearlyInside = 1.15;
 
@@ -79,11 +81,15 @@ double highest_force(const LoadDiagram& d) {
     return limit <= kNearlyInside * highest ? std::max(highest, limit) : highest;
 }
 
-/// At their lengths, longest first, as they come from left to right.
-AxisLabels length_labels(const LoadDiagram& d) {
+/// At their lengths, longest first, as they come from left to right; of more than `most`, those of reference points are
+/// left out first, as of the forces.
+AxisLabels length_labels(const LoadDiagram& d, std::size_t most) {
     AxisLabels out{{d.free_length, d.free_words}};
     for (const LinePoint& p : line_points(d)) out.push_back({p.length, p.length_words});
-    if (const auto length = shown_buckling(d)) out.push_back({*length, d.buckling_words});
+    if (const auto length = shown_buckling(d))
+        out.insert(out.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, out.size())),
+                   {*length, d.buckling_words});
+    if (out.size() > most) out.resize(most);
     std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at > b.at; });
     return out;
 }
@@ -101,8 +107,34 @@ AxisLabels force_labels(const LoadDiagram& d, std::size_t most) {
     return out;
 }
 
+std::vector<KeyEntry> key_entries(const LoadDiagram& d) {
+    std::vector<KeyEntry> out;
+    const auto add = [&](bool shown, Sample sample, const std::string& words) {
+        if (shown && !words.empty()) out.push_back({sample, words});
+    };
+    add(true, Sample::band, d.words.ordered);
+    add(d.seated.grade_tolerance || d.full_travel.grade_tolerance, Sample::bar, d.words.grade);
+    add(shown_buckling(d).has_value(), Sample::upright_limit, d.words.buckling);
+    const bool is_above = d.permissible_force.value_or(0.0) > highest_force(d);
+    add(d.permissible_force.has_value(), is_above ? Sample::none : Sample::level_limit, d.words.permissible);
+    return out;
+}
+
+double plot_top(const Box& box, const LoadDiagram& d) {
+    return box.top - key_height(key_entries(d), box.width()) - 2.0;
+}
+
+/// The labels under the axis that leave the diagram its height; at the least those of L0, L1 and L2.
+AxisLabels shown_lengths(const Box& box, const LoadDiagram& d) {
+    for (std::size_t most = kAllLabels + 1;; --most) {
+        AxisLabels labels = length_labels(d, most);
+        const double height = plot_top(box, d) - box.bottom - height_under_axis(labels, box.width());
+        if (height >= kLowestPlot || most <= kLeastLabels) return labels;
+    }
+}
+
 void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const LoadDiagram& d) {
-    AxisLabels lengths = length_labels(d);
+    AxisLabels lengths = shown_lengths(box, d);
     for (AxisLabel& label : lengths) label.at = axes.x(label.at);
     draw_under_axis(drawing, lengths, axes.plot().bottom, box.left, box.right);
     const double lowest = axes.plot().bottom + 1.0;
@@ -175,25 +207,12 @@ void draw_limits(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
     drawing.line({axes.plot().left, y}, {far, y}, LineKind::extreme);
 }
 
-std::vector<KeyEntry> key_entries(const LoadDiagram& d) {
-    std::vector<KeyEntry> out;
-    const auto add = [&](bool shown, Sample sample, const std::string& words) {
-        if (shown && !words.empty()) out.push_back({sample, words});
-    };
-    add(true, Sample::band, d.words.ordered);
-    add(d.seated.grade_tolerance || d.full_travel.grade_tolerance, Sample::bar, d.words.grade);
-    add(shown_buckling(d).has_value(), Sample::upright_limit, d.words.buckling);
-    const bool is_above = d.permissible_force.value_or(0.0) > highest_force(d);
-    add(d.permissible_force.has_value(), is_above ? Sample::none : Sample::level_limit, d.words.permissible);
-    return out;
-}
-
 /// What the labels and the key leave of the box.
 Box plot_in(const Box& box, const LoadDiagram& d) {
     const AxisLabels name{{0.0, d.words.force_axis}};
     const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d, kAllLabels)));
-    return {box.left + left, box.bottom + height_under_axis(length_labels(d), box.width()), box.right - 3.0,
-            box.top - key_height(key_entries(d), box.width()) - 2.0};
+    return {box.left + left, box.bottom + height_under_axis(shown_lengths(box, d), box.width()), box.right - 3.0,
+            plot_top(box, d)};
 }
 
 }  // namespace

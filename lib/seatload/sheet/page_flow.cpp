@@ -65,6 +65,12 @@ void PageFlow::paragraph(const std::string& words) {
     y_ -= kFlowGap;
 }
 
+void PageFlow::headed_paragraph(const std::string& heading, const std::string& words) {
+    if (!has_room_for(words)) new_page();
+    this->heading(heading);
+    paragraph(words);
+}
+
 void PageFlow::point(const std::string& words) { lines(words, 4.0, "–"); }
 
 bool PageFlow::has_room_for(const std::string& words) const {
@@ -110,7 +116,7 @@ void PageFlow::headed_rows(const std::string& words, const RuledTable& table) {
     broken_table(table);
 }
 
-/// As many rows as go on each page, under the head.
+/// As many rows as go on each page, under the head; the last page has two or more where it can.
 void PageFlow::broken_table(const RuledTable& table) {
     RuledTable part = table;
     for (std::size_t next = 1; next < table.rows.size();) {
@@ -124,6 +130,8 @@ void PageFlow::broken_table(const RuledTable& table) {
             }
             ++next;
         }
+        // The last row is not left alone on the next page where another can go with it.
+        if (next + 1 == table.rows.size() && part.rows.size() > kRowsWithHeading + 1) part.rows.pop_back(), --next;
         draw(page(), {room_.left, y_}, part);
         y_ -= height(part) + kFlowGap;
     }

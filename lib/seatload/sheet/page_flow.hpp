@@ -27,6 +27,8 @@ class PageFlow {
 
     void heading(const std::string& words);
     void paragraph(const std::string& words);
+    /// A heading and the paragraph under it, on one page.
+    void headed_paragraph(const std::string& heading, const std::string& words);
     /// A line of a list, with a dash before it.
     void point(const std::string& words);
     /// A heading and the table under it, on one page when they fit on one.

@@ -94,8 +94,7 @@ std::vector<Drawing> laid_out(const Facts& facts, const Purchase& purchase, cons
     add_spring(flow, facts);
     add_terms(flow, facts, spec_text);
     add_acceptance(flow, facts);
-    flow.heading(facts.say("caution.heading"));
-    flow.paragraph(facts.say("caution.words"));
+    flow.headed_paragraph(facts.say("caution.heading"), facts.say("caution.words"));
     add_signatures(flow, facts);
     return std::move(flow.pages());
 }

@@ -231,5 +231,21 @@ TEST_CASE("no label of a diagram overlaps another or leaves its box, on any pape
             }
 }
 
+TEST_CASE("in a low diagram the ordered loads keep their names, and reference points lose theirs first", "[sheet]") {
+    for (const double height : {38.0, 44.0, 52.0})
+        for (const double width : {58.0, 74.0, 94.0}) {
+            CAPTURE(height, width);
+            const LoadDiagram diagram = diagram_of(specimen(latch()));
+            const Drawn drawn(diagram, {40.0, 40.0, 40.0 + width, 40.0 + height});
+            for (const std::string& words : {diagram.seated.load_words, diagram.full_travel.load_words,
+                                             diagram.seated.length_words, diagram.full_travel.length_words})
+                CHECK(drawn.reads(plain(words)));
+            CHECK(layout_faults(drawn.page).empty());
+        }
+    const LoadDiagram diagram = diagram_of(specimen(latch()));
+    CHECK(Drawn(diagram).reads(plain(diagram.solid_words)));
+    CHECK_FALSE(Drawn(diagram, {40.0, 40.0, 98.0, 78.0}).reads(plain(diagram.solid_words)));
+}
+
 }  // namespace
 }  // namespace seatload::test

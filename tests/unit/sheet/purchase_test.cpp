@@ -23,6 +23,19 @@ std::vector<sheet::Drawing> drawn(const record::Spec& spec, const sheet::Paper& 
     return *pages;
 }
 
+/// Whether the heading of the caution stands on a page exactly when its words do.
+bool is_cautioned_under_its_heading(const sheet::Drawing& page, std::string_view language) {
+    const sheet::Wording words(io::builtin_wording(language));
+    const std::string heading = words.say("caution.heading"), begin = words.say("caution.words").substr(0, 12);
+    bool has_heading = false, has_words = false;
+    for (const sheet::Item& item : page.items())
+        if (const auto* text = std::get_if<sheet::Text>(&item)) {
+            has_heading = has_heading || text->words == heading;
+            has_words = has_words || text->words.starts_with(begin);
+        }
+    return has_heading == has_words;
+}
+
 TEST_CASE("an order names what is ordered, by which spec, and what is open it leaves open", "[sheet]") {
     const record::Spec spec = specimen(latch());
     const std::string words = joined(words_of(drawn(spec, paper(), kFifty).front()));
@@ -31,7 +44,8 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
           std::string("revision A"), std::string("2027-014"), std::string("2027-02-02"), std::string("price agreed"),
           std::string("to the maker"), std::string("wanted by"), std::string("M. Brook"),
           std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
-          std::string("5 pieces, all inside"), std::string("Caution"), std::string("Confirmed by the maker")})
+          std::string("5 pieces, all inside"), std::string("end tips apart"), std::string("180° ± 20°"),
+          std::string("protractor"), std::string("Caution"), std::string("Confirmed by the maker")})
         CHECK_THAT(words, ContainsSubstring(part));
     CHECK(words.find("softest") == std::string::npos);
     const std::string open = joined(words_of(drawn(spec, paper(), {}).front()));
@@ -61,7 +75,10 @@ TEST_CASE("every order goes on a page in every language, seldom on two, and noth
                     CAPTURE(language, s.name);
                     const auto pages = drawn(s.spec, paper(language, size, false, units), kFifty);
                     CHECK(pages.size() <= 2);
-                    for (const sheet::Drawing& page : pages) CHECK(layout_faults(page) == std::vector<std::string>{});
+                    for (const sheet::Drawing& page : pages) {
+                        CHECK(layout_faults(page) == std::vector<std::string>{});
+                        CHECK(is_cautioned_under_its_heading(page, language));
+                    }
                 }
 }
 
