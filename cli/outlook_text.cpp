@@ -47,6 +47,15 @@ std::string short_name(std::string_view id) {
     return std::string(id);
 }
 
+/// What its numbers are, where the limit's own name would say another quantity.
+std::string room_name(std::string_view id) {
+    if (id == "bore_clearance") return "play in bore";
+    if (id == "rod_clearance") return "play on rod";
+    if (id == "gap_to_solid") return "L2 above Ln";
+    if (id == "lean") return "room to lean";
+    return short_name(id);
+}
+
 std::string breaks_words(const OutlookCase& c) {
     const OutlookQuantity* first = c.first_to_break();
     return first == nullptr ? "nothing" : short_name(first->id);
@@ -132,10 +141,20 @@ std::string quantities_table(const OutlookCase& c) {
     t.add({grade, "", "asked", "worst", "99 of", "100", "worst", "asked"});
     t.add({"", "", "least", "least", "from", "to", "most", "most"});
     for (const OutlookQuantity& q : c.quantities)
-        t.add({short_name(q.id), std::string(q.unit), bound_words(q, q.least), value_words(q, q.worst.least),
+        t.add({room_name(q.id), std::string(q.unit), bound_words(q, q.least), value_words(q, q.worst.least),
                value_words(q, q.middle.least), value_words(q, q.middle.most), value_words(q, q.worst.most),
                bound_words(q, q.most)});
     return t.text(2);
+}
+
+/// Numbers of the table that are not what they hang on.
+std::string rooms_told(const OutlookCase& c) {
+    const auto has = [&](std::string_view id) {
+        return std::any_of(c.quantities.begin(), c.quantities.end(), [&](const auto& q) { return q.id == id; });
+    };
+    std::string words = has("gap_to_solid") ? " L2 above Ln: what is left above the gap asked for." : "";
+    if (has("lean")) words += " Room to lean: what is left beside the lean, of each spring's own coils and tips.";
+    return words;
 }
 
 std::string stated_words(const Outlook& o) {
@@ -162,7 +181,8 @@ std::string outlook_text(const Outlook& o, int width) {
                    std::string("Breaks first: the limit most of the springs break.") + kStrayWords +
                        " Worst: all "
                        "tolerances at whichever end harms. " +
-                       how_it_is_reckoned(o) + " Loads are cold and new, what must be there in service raised.",
+                       how_it_is_reckoned(o) + rooms_told(o.recommended()) +
+                       " Loads are cold and new, what must be there in service raised.",
                    width, 4);
 }
 

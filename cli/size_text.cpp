@@ -57,8 +57,8 @@ std::string title(const SizeView& v) {
 
 std::string space_words(const demand::Space& space) {
     std::string words;
-    if (space.bore) words += "bore " + shown(space.bore->nominal, 2) + ", ";
-    if (space.rod) words += "rod " + shown(space.rod->nominal, 2) + ", ";
+    if (space.bore) words += "bore " + shown(space.bore->smallest, 2) + ", ";
+    if (space.rod) words += "rod " + shown(space.rod->largest, 2) + ", ";
     words +=
         "seated at " + shown(space.seated_height, 2) + ", full travel at " + shown(space.full_travel_height, 2) + ", ";
     return words + std::string(seats_words(space.seats));
@@ -229,14 +229,32 @@ std::string order_words(const check::DemandNumbers& demand) {
     return join(words, ", then ");
 }
 
+/// The order, with what comes before all criteria (the class of sizing::Standing).
+std::string ranked_words(const check::DemandNumbers& demand) {
+    const std::string few = "with a room under " + fixed(sizing::kFewKeepTenths / 10.0, 1);
+    if (!demand.slides) return "Ranked by " + order_words(demand) + ", those " + few + " last";
+    return "Ranked: first springs half a turn over, then others, last those that lean further than their room or are "
+           "left " +
+           few + "; within each by " + order_words(demand);
+}
+
+/// How loads tighter than grade 1 and a share kept at grade 1 go together.
+std::string tight_loads_words(const SizeView& v) {
+    const bool any = std::any_of(v.offers.begin(), v.offers.end(), [](const Offer& o) {
+        return o.outlook && !(o.spec.seated.grade && o.spec.full_travel.grade);
+    });
+    return any ? " Loads tighter than grade 1: on one side of a load the demand leaves less than that grade's whole "
+                 "tolerance, which few springs made to it use up; the shares below count those that do."
+               : "";
+}
+
 std::string legend(const SizeView& v, int width) {
-    const bool leans = v.space.demand.slides;
-    const std::string ranked = wrapped(
-        "",
-        "Ranked by " + order_words(v.space.demand) + (leans ? ", springs half a turn over first" : "") +
-            "; they are the spread of the " + grouped(v.census.front.size()) + " that no fitting spring betters." +
-            (v.explains ? " \"Of all\" is said of all that fit, \"of these\" of those offered." : ""),
-        width, 2);
+    const std::string ranked =
+        wrapped("",
+                ranked_words(v.space.demand) + ". They are the spread of the " + grouped(v.census.front.size()) +
+                    " that no fitting spring betters." +
+                    (v.explains ? " \"Of all\" is said of all that fit, \"of these\" of those offered." : ""),
+                width, 2);
     if (!v.explains) return ranked;
     return wrapped("",
                    "room: how many times what the maker's tolerances (EN 15800 grade " +
@@ -244,7 +262,8 @@ std::string legend(const SizeView& v, int width) {
                        ", from memory) do to the spring fits before the nearest limit: of loads, bore, rod, solid "
                        "length, stress, buckling, lean; in whole tenths. cost: of the wire, over the cheapest of these "
                        "(-: not known). Loads F1 seated and F2 at full travel are "
-                       "cold and new.",
+                       "cold and new." +
+                       tight_loads_words(v),
                    width, 2) +
            ranked;
 }

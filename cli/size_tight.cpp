@@ -78,10 +78,11 @@ std::string tight_text(const sizing::TightLimits& tight, int width) {
             ? "Few springs fit"
             : "No spring that fits has room for all that the maker's tolerances do to it, towards each limit";
     std::string out = '\n' + wrapped("",
-                                     why + (tight.holding.empty() ? "; no limit alone holds the answer."
-                                                                  : ". Each number alone eased by 1 %, and all "
-                                                                    "searched again" +
-                                                                        grid_words(tight) + ':'),
+                                     why + (tight.holding.empty()
+                                                ? "; no limit alone holds the answer."
+                                                : ". Each number alone eased by 1 %, and all "
+                                                  "searched again" +
+                                                      grid_words(tight) + "; room is that of the spring then first:"),
                                      width, 2);
     if (!tight.holding.empty()) out += table(tight);
     const bool has_safeguard = std::any_of(tight.holding.begin(), tight.holding.end(),

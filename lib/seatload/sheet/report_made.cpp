@@ -129,7 +129,9 @@ class Corners {
 };
 
 void add_worst_loads(Calculation& c, const ReportSubject& s) {
-    c.heading("Worst case of the loads, lot brought in", true);
+    c.heading("Worst case of the loads, lot brought in, by the grades ordered (loads grade " +
+                  std::to_string(s.made_to.load) + ", coil diameter grade " + std::to_string(s.made_to.diameter) + ")",
+              true);
     Corners corners(c, s);
     for (const bool least : {true, false}) {
         corners.add("1", corners.made().seated, least);

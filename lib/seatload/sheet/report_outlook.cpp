@@ -8,6 +8,7 @@
 #include <seatload/record/spec_outlook.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/report_part.hpp>
+#include <seatload/sheet/true_minus.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -26,7 +27,7 @@ bool is_reserve(const OutlookQuantity& q) { return q.unit.empty() && !q.deviatio
 
 std::string value_words(const OutlookQuantity& q, double value) {
     if (is_reserve(q)) return value > kOutlookWellInside ? "over 10" : significant(value, 3);
-    return significant(std::abs(value) < 1e-6 ? 0.0 : value, kDigits);
+    return with_true_minus(significant(std::abs(value) < 1e-6 ? 0.0 : value, kDigits));
 }
 
 std::string range_words(const OutlookQuantity& q, const sizing::MadeRange& range) {
@@ -118,7 +119,16 @@ std::string outlook_verdict(const ReportSubject& s, const Outlook& o) {
 
 namespace {
 
-void add_assumptions(PageFlow& flow, const Outlook& outlook) {
+/// The angle of the tips and the coils that work are two things, with two tolerances.
+std::string tips_words(const check::Tips& tips, const tolerance::MadeAllowance& allowance) {
+    return "End tips are counted as ordered, " + check::tips_apart(tips) + " apart (±" + significant(tips.ordered, 2) +
+           " turn), half of it from piece to piece; lean goes by them. The coils that work stray by ±" +
+           significant(allowance.active_coils / sizing::kWithinLotCoils, 4) +
+           " in all, which is more: where an end coil comes to rest on the next differs from piece to piece, whatever "
+           "the angle of its tip (estimates).";
+}
+
+void add_assumptions(PageFlow& flow, const ReportSubject& s, const Outlook& outlook) {
     flow.point(
         "Worst case: the least and the most over all corners of the tolerances (wire, modulus, coil diameter of "
         "lot and piece, coils, free length), with F = R (" +
@@ -129,12 +139,16 @@ void add_assumptions(PageFlow& flow, const Outlook& outlook) {
         " springs a grade from a fixed seed; 99 of 100 lie in the range told. Both loads are cold and new, what "
         "must be there hot and after load loss raised.");
     flow.point(
-        "A grade stands for coil diameter, loads, free length and coils at once. Each lot is of one coil of "
+        "A grade stands for coil diameter, loads, free length and coils at once; where the calculation has a worst "
+        "case of the loads, it is by the grades ordered, " +
+        grades_words(s.made_to) +
+        ". Each lot is of one coil of "
         "wire; the maker brings its two mean loads to those ordered by coils, as far as half a turn over lets "
         "him on a sliding seat, then by the mean coil diameter within its tolerance, and by free length.");
     flow.point(
         "A spring meets the demand when it keeps every limit in the table. Index, grinding, half a turn over and "
         "rocking on the seats are not counted anew for each spring.");
+    if (s.values.tips) flow.point(tips_words(*s.values.tips, s.allowance));
 }
 
 }  // namespace
@@ -146,7 +160,7 @@ void add_outlook(PageFlow& flow, const ReportSubject& s, bool with_assumptions) 
                       outlook_grades_table(*outlook, kReportWidth));
     flow.paragraph(outlook_verdict(s, *outlook));
     flow.headed_rows("Worst case and simulation, the lot brought in", outlook_quantities_table(*outlook, kReportWidth));
-    if (with_assumptions) add_assumptions(flow, *outlook);
+    if (with_assumptions) add_assumptions(flow, s, *outlook);
 }
 
 }  // namespace seatload::sheet

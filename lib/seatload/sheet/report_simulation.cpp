@@ -58,6 +58,13 @@ std::optional<double> finite(double value) {
     return std::isfinite(value) ? std::optional<double>(value) : std::nullopt;
 }
 
+/// They move the lean alone, which the outlook counts; beside the coils, as both are told in turns.
+std::vector<std::string> tips_row(const check::Tips& tips) {
+    const auto degrees = [](double turns) { return significant(360.0 * turns, 4) + "°"; };
+    return {"end tips apart", "180°", degrees(tips.ordered), degrees(sizing::kWithinLotTips * tips.ordered),
+            "as ordered, half of it within a lot (estimate); they move the lean, not the loads"};
+}
+
 }  // namespace
 
 ReportSimulation simulated(const ReportSubject& s) {
@@ -109,6 +116,7 @@ RuledTable simulation_model_table(const ReportSubject& s, const ReportSimulation
     add("active coils n", "", m.active_coils, 4,
         "JIS B 2707, ±1/4 where no load is ordered (seen), times EN 15800's Q of grade " + grade + " (estimate)");
     add("free length " + with_sub("L", "0"), "mm", m.free_length, 5, "EN 15800 grade " + grade + " (memory)");
+    if (s.values.tips) table.rows.push_back(tips_row(*s.values.tips));
     add("shear modulus G", "MPa", m.shear_modulus, 5, "half the range of the values published for its kind (estimate)");
     return table;
 }

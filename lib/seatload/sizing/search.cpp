@@ -142,4 +142,11 @@ Census search(const Space& space, const tolerance::Tables& tables, const SearchO
     return census;
 }
 
+const Candidate* first_ranked(const Census& census, const demand::Order& order) {
+    const Candidate* first = nullptr;
+    for (const auto& each : census.best)
+        if (each && (first == nullptr || better(each->merit, first->merit, order))) first = &*each;
+    return first;
+}
+
 }  // namespace seatload::sizing

@@ -46,4 +46,7 @@ struct SearchOptions {
 /// Blocks of lines on which two limits leave nothing at all are passed over, so that time follows what nearly fits.
 Census search(const Space& space, const tolerance::Tables& tables, const SearchOptions& options = {});
 
+/// The spring that would be offered first; null when none fits. Equals are told the same way at any time.
+const Candidate* first_ranked(const Census& census, const demand::Order& order);
+
 }  // namespace seatload::sizing

@@ -18,6 +18,12 @@ double most_room(const Census& census) {
     return most;
 }
 
+/// Room of the spring that is offered first, as what_if() has it.
+double room_of_first(const Census& census, const demand::Requirement& requirement) {
+    const Candidate* first = first_ranked(census, requirement.preference.order);
+    return first == nullptr ? 0.0 : room_in_tenths(first->merit.tolerance_room);
+}
+
 /// Whether one of the rules that it can make pass is asked at all.
 bool is_in_play(const Easing& easing, const Space& space) {
     const auto rules = check::rules();
@@ -48,7 +54,7 @@ Eased searched(const Easing& easing, const demand::Requirement& requirement, con
     how.counts_rejections = false;
     const Census census = search(search_space(changed, setting.catalogue), setting.tables, how);
     found.fit = census.fit;
-    found.room_in_tenths = most_room(census);
+    found.room_in_tenths = room_of_first(census, requirement);
     return found;
 }
 
@@ -77,7 +83,7 @@ TightLimits tight_limits(const demand::Requirement& requirement, const Census& c
     const Space space = search_space(asked, setting.catalogue);
     const bool is_coarser = space.size() != census.looked_at;
     const Census found = is_coarser ? search(space, setting.tables, setting.options) : census;
-    TightLimits tight{asked.grid, is_coarser, found.fit, most_room(found), {}, {}};
+    TightLimits tight{asked.grid, is_coarser, found.fit, room_of_first(found, asked), {}, {}};
     for (const Easing& easing : easings()) {
         const auto now = easing.now(asked);
         if (!now || !is_in_play(easing, space) || eased(easing, asked, kHundredth) == *now) continue;

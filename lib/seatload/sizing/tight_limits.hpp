@@ -13,7 +13,7 @@ struct Eased {
     double now = 0.0;
     double eased = 0.0;
     unsigned long long fit = 0;
-    double room_in_tenths = 0.0;  ///< the most tolerance room of those that fit
+    double room_in_tenths = 0.0;  ///< tolerance room of the spring that would be offered first; 0 when none fits
 };
 
 /// The numbers of a requirement that hold its answer.
@@ -21,7 +21,7 @@ struct TightLimits {
     demand::Grid grid;             ///< on which this was searched
     bool is_grid_coarser = false;  ///< than that of the requirement
     unsigned long long fit = 0;    ///< as required
-    double room_in_tenths = 0.0;
+    double room_in_tenths = 0.0;   ///< of the spring offered first
     std::vector<Eased>
         holding;  ///< those that bring more springs or more room, the most room first, then the most springs
     std::vector<const Easing*> others;  ///< those that bring neither

@@ -35,14 +35,6 @@ std::vector<Value> values(const Requirement& requirement, const WhatIf& question
     return all;
 }
 
-/// The first of the best, so that equals are told the same way at any time.
-const Candidate* best_of(const Census& census, const demand::Order& order) {
-    const Candidate* best = nullptr;
-    for (const auto& each : census.best)
-        if (each && (best == nullptr || better(each->merit, best->merit, order))) best = &*each;
-    return best;
-}
-
 BestSpring described(const Candidate& c, const Space& space, spring::Hand hand) {
     const WireOption& wire = space.wires[c.wire];
     const wire::Grade& grade = space.grades[wire.grade];
@@ -58,7 +50,7 @@ WhatIfRow row(const Requirement& requirement, const WhatIfNumber& number, const 
     const Space space = search_space(changed, setting.catalogue);
     const Census census = search(space, setting.tables, setting.options);
     WhatIfRow found{value.number, value.is_stated, census.looked_at, census.fit, {}};
-    if (const Candidate* best = best_of(census, requirement.preference.order))
+    if (const Candidate* best = first_ranked(census, requirement.preference.order))
         found.best = described(*best, space, requirement.hand);
     return found;
 }

@@ -7,9 +7,11 @@
 #include <seatload/core/text.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/record/specify.hpp>
+#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/report.hpp>
 #include <seatload/sheet/report_simulation.hpp>
+#include <seatload/sheet/title_block.hpp>
 #include <seatload/sizing/spread.hpp>
 
 #include "layout_check.hpp"
@@ -155,6 +157,9 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
                                "Load and length",
                                "How the simulated loads fall",
                                "of 20000 springs",
+                               "lot brought in, by the grades ordered",
+                               "end tips apart",
+                               "The coils that work stray by",
                                // a spring that leans too far may have a wider one, and comes later
                                "widest tolerance room",
                                "Alternative A",
@@ -170,6 +175,29 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
     const auto subject = sheet::report_subject(latch.specs.front(), wire_of(latch.specs.front()), tolerances());
     REQUIRE(subject.has_value());
     CHECK(subject->values.verdicts.size() > 10);
+}
+
+/// Height from the top of a page's room to its lowest text above the title block, over the room there is.
+double written_share(const sheet::Drawing& page) {
+    const sheet::Box room = sheet::drawing_space(page.width(), page.height());
+    const double foot = room.bottom + sheet::kTitleBlockHeight;
+    double lowest = room.top;
+    for (const sheet::Item& item : page.items())
+        if (const auto* text = std::get_if<sheet::Text>(&item); text && text->at.y > foot && text->at.x < room.right)
+            lowest = std::min(lowest, text->at.y);
+    return (room.top - lowest) / (room.top - foot);
+}
+
+TEST_CASE("no page of a calculation but the last is nearly empty, and one that two parts share names both", "[report]") {
+    const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
+    const record::Spec& first = latch.specs.front();
+    for (const auto& pages : {pages_of(latch.input()), pages_of(input_of({&first}))})
+        for (std::size_t i = 0; i + 1 < pages.size(); ++i) {
+            INFO("page " << i + 1 << " of " << pages.size());
+            CHECK(written_share(pages[i]) > 0.4);
+        }
+    const std::string alone = words_of(pages_of(input_of({&first})));
+    CHECK_THAT(alone, ContainsSubstring("Overview; Alternative A"));
 }
 
 TEST_CASE("the fatigue picture stands in a report exactly when the duty is cyclic and the wire has endurance values",

@@ -17,13 +17,15 @@ struct Counted {
     double room_in_tenths = 0.0;
 };
 
-/// How many fit and with how much room, by testing every combination.
+/// How many fit and with how much room the best of them, by testing every combination.
 Counted counted(const demand::Requirement& requirement) {
     Counted all;
+    std::optional<sizing::Merit> best;
     for (const sizing::Candidate& c : test::all_that_fit(sizing::search_space(requirement, test::wires()))) {
         ++all.fit;
-        all.room_in_tenths = std::max(all.room_in_tenths, sizing::room_in_tenths(c.merit.tolerance_room));
+        if (!best || sizing::better(c.merit, *best, requirement.preference.order)) best = c.merit;
     }
+    if (best) all.room_in_tenths = sizing::room_in_tenths(best->tolerance_room);
     return all;
 }
 
