@@ -110,8 +110,11 @@ std::string sideways(const EvaluationView& v, int width) {
 }
 
 std::string tips_lines(const EvaluationView& v, int width) {
-    const std::string words = v.evaluation.tips ? check::tips_in_words(*v.evaluation.tips) : "";
-    return words.empty() ? words : wrapped("  ", words, width, 4);
+    std::string words = v.evaluation.tips ? check::tips_in_words(*v.evaluation.tips) : "";
+    if (words.empty()) return words;
+    if (const auto& bounds = v.evaluation.lean_bounds)
+        words += ' ' + check::lean_bounds_in_words(*bounds, in_mm(v.evaluation.spring.free_length));
+    return wrapped("  ", words, width, 4);
 }
 
 std::string verdict_lines(const check::Verdict& verdict, int width) {
