@@ -129,7 +129,7 @@ std::optional<Interval<Force>> read_side_force(Reader& table, const std::string&
                                                const std::optional<Interval<Length>>& radius) {
     const std::string force_key = before + "force";
     const std::string torque_key = before + "torque";
-    const auto force = table.find<Interval<Force>>(force_key, kPlungerForce);
+    auto force = table.find<Interval<Force>>(force_key, kPlungerForce);
     const auto torque = table.find<Interval<Torque>>(torque_key, kSideTorque);
     if (table.has(force_key) && table.has(torque_key))
         table.document().contradiction(table.at(torque_key), "given-twice"_id, "the side load is given twice",

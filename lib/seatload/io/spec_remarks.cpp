@@ -86,7 +86,7 @@ Result<std::string> arranged_spec(std::string_view text, const std::string& file
                                   const wire::Catalogue& catalogue) {
     const auto spec = read_spec(text, file_name, catalogue);
     if (!spec) return Diagnostics(spec.error());
-    const Diagnostics said = spec.error();
+    const Diagnostics& said = spec.error();
     if (is_in_order(text, write_spec(*spec))) return {std::string(text), said};
     return {written_with_remarks(*spec, text), said};
 }

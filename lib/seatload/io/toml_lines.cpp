@@ -60,7 +60,7 @@ class PieceScan {
   private:
     std::string rest_of_line() {
         const std::size_t end = std::min(text_.find('\n', at_), text_.size());
-        const std::string remark(trim(text_.substr(at_, end - at_)));
+        std::string remark(trim(text_.substr(at_, end - at_)));
         at_ = end;
         return remark;
     }
