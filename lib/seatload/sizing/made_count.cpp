@@ -2,6 +2,9 @@
 #include <seatload/sizing/made_count.hpp>
 
 #include <algorithm>
+#include <cstring>
+
+#include <seatload/core/wide.hpp>
 
 namespace seatload::sizing {
 namespace {
@@ -11,17 +14,30 @@ using tolerance::MadeColumn;
 using tolerance::MadeSprings;
 using tolerance::MadeStrays;
 
-/// 1 for each spring that has kept its bounds so far, else 0.
-using Kept = std::array<std::int64_t, kMadeChunk>;
+/// Two lanes reckoned at once: written out, as a compiler may not put sums into another order.
+using Pair [[gnu::vector_size(2 * sizeof(double))]] = double;
+static_assert(MadeCount::kLanes == 4);
+
+Pair pair_at(const double* numbers) {
+    Pair two;
+    std::memcpy(&two, numbers, sizeof two);
+    return two;
+}
+void put(const Pair& two, double* numbers) { std::memcpy(numbers, &two, sizeof two); }
+
+/// 1 for each spring that has kept its bounds so far, else 0: as wide as what is compared, so that several are at once.
+using Kept = MadeColumn;
 
 void add_sums(MadeCount& count, const MadeColumn& values, double about, std::size_t springs) {
+    Pair sums[] = {pair_at(&count.sums[0]), pair_at(&count.sums[2])};
+    Pair squares[] = {pair_at(&count.squares[0]), pair_at(&count.squares[2])};
     const std::size_t whole = springs - springs % MadeCount::kLanes;
-    for (std::size_t i = 0; i < whole; i += MadeCount::kLanes)
-        for (std::size_t lane = 0; lane < MadeCount::kLanes; ++lane) {
-            const double x = values[i + lane] - about;
-            count.sums[lane] += x;
-            count.squares[lane] += x * x;
-        }
+    for (std::size_t i = 0; i < whole; i += MadeCount::kLanes) {
+        const Pair x = pair_at(&values[i]) - about, y = pair_at(&values[i + 2]) - about;
+        sums[0] += x, sums[1] += y;
+        squares[0] += x * x, squares[1] += y * y;
+    }
+    for (std::size_t k = 0; k < 2; ++k) put(sums[k], &count.sums[2 * k]), put(squares[k], &count.squares[2 * k]);
     for (std::size_t i = whole; i < springs; ++i) {
         const double x = values[i] - about;
         count.sums[0] += x;
@@ -29,27 +45,41 @@ void add_sums(MadeCount& count, const MadeColumn& values, double about, std::siz
     }
 }
 
-void add_broken(MadeCount& count, const MadeQuantity& quantity, const MadeColumn& values, std::size_t springs,
-                Kept& kept) {
-    const double least = quantity.least;
-    const double most = quantity.most;
-    std::int64_t inside = 0;
-    for (std::size_t i = 0; i < springs; ++i) {
-        const std::int64_t is_kept = (values[i] >= least ? 1 : 0) & (values[i] <= most ? 1 : 0);
-        inside += is_kept;
-        kept[i] &= is_kept;
-    }
-    count.broken += static_cast<long>(springs) - static_cast<long>(inside);
+/// How many of the first are 1: a sum of so few ones is exact in any order.
+long number_kept(const Kept& kept, std::size_t springs) {
+    Pair first{}, second{};
+    const std::size_t whole = springs - springs % MadeCount::kLanes;
+    for (std::size_t i = 0; i < whole; i += MadeCount::kLanes)
+        first += pair_at(&kept[i]), second += pair_at(&kept[i + 2]);
+    for (std::size_t i = whole; i < springs; ++i) first[0] += kept[i];
+    return static_cast<long>(first[0] + first[1] + second[0] + second[1]);
 }
 
-void add_bins(MadeCount& count, const MadeColumn& values, const MadeRange& range, std::size_t springs) {
-    if (!(range.most > range.least)) return;
-    const double scale = static_cast<double>(kMadeBins) / (range.most - range.least);
-    constexpr double kLast = static_cast<double>(kMadeBins - 1);
-    for (std::size_t i = 0; i < springs; ++i) {
-        const double bin = std::min(std::max((values[i] - range.least) * scale, 0.0), kLast);
-        ++count.bins[static_cast<std::size_t>(static_cast<std::int32_t>(bin))];
+SEATLOAD_WIDE void keep_bounds(const MadeQuantity& quantity, const MadeColumn& values, Kept& keeps, Kept& kept) {
+    const double least = quantity.least;
+    const double most = quantity.most;
+    for (std::size_t i = 0; i < kMadeChunk; ++i) {
+        const double x = values[i];
+        const double is_kept = x >= least ? 1.0 : 0.0;
+        keeps[i] = x <= most ? is_kept : 0.0;
     }
+    for (std::size_t i = 0; i < kMadeChunk; ++i) kept[i] *= keeps[i];
+}
+
+SEATLOAD_WIDE void add_bins(MadeCount& count, const MadeColumn& values, const MadeRange& range, std::size_t springs) {
+    if (!(range.most > range.least)) return;
+    const double least = range.least;
+    const double scale = static_cast<double>(kMadeBins) / (range.most - least);
+    constexpr double kLast = static_cast<double>(kMadeBins - 1);
+    MadeColumn held;
+    std::array<std::int32_t, kMadeChunk> places;
+    for (std::size_t i = 0; i < kMadeChunk; ++i) {
+        const double above = (values[i] - least) * scale;
+        const double from_first = above < 0.0 ? 0.0 : above;
+        held[i] = kLast < from_first ? kLast : from_first;
+    }
+    for (std::size_t i = 0; i < kMadeChunk; ++i) places[i] = static_cast<std::int32_t>(held[i]);
+    for (std::size_t i = 0; i < springs; ++i) ++count.bins[static_cast<std::uint32_t>(places[i])];
 }
 
 }  // namespace
@@ -90,19 +120,20 @@ MadeCounter::MadeCounter(const check::Coil& nominal, const tolerance::MadeOrder&
 void MadeCounter::count(const MadeStrays& strays, std::size_t springs, MadeTally& tally) const {
     MadeSprings made;
     MadeColumn values;
-    Kept kept;
-    kept.fill(1);
+    Kept keeps, kept;
+    kept.fill(1.0);
     tolerance::make_springs(order_, allowance_, strays, made);
     for (std::size_t q = 0; q < quantities_.size(); ++q) {
         MadeCount& count = tally.counts[q];
         quantities_[q].measure(nominal_, made, values);
         add_sums(count, values, middles_[q], springs);
-        if (quantities_[q].is_bounded()) add_broken(count, quantities_[q], values, springs, kept);
+        if (quantities_[q].is_bounded()) {
+            keep_bounds(quantities_[q], values, keeps, kept);
+            count.broken += static_cast<long>(springs) - number_kept(keeps, springs);
+        }
         add_bins(count, values, corners_[q], springs);
     }
-    std::int64_t good = 0;
-    for (std::size_t i = 0; i < springs; ++i) good += kept[i];
-    tally.good += static_cast<long>(good);
+    tally.good += number_kept(kept, springs);
     tally.springs += static_cast<long>(springs);
 }
 

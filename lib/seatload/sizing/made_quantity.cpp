@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include <seatload/check/rule.hpp>
+#include <seatload/core/wide.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/coils.hpp>
 #include <seatload/spring/gap.hpp>
@@ -23,11 +24,18 @@ using tolerance::MadeColumn;
 using tolerance::MadeSprings;
 constexpr double kInfinite = std::numeric_limits<double>::infinity();
 
-/// Fills a column with what `value` says of each spring; the loops are plain ones that a compiler can run in parallel.
+/// Fills a column with what `value` says of each spring. The loops are plain ones that a compiler can run in parallel:
+/// what they fill can be nothing they read.
 template <class Value>
-void fill(MadeColumn& out, const Value& value) {
-    for (std::size_t i = 0; i < tolerance::kMadeChunk; ++i) out[i] = value(i);
+SEATLOAD_INLINE void fill(MadeColumn& out, const Value& value) {
+    MadeColumn own;
+    for (std::size_t i = 0; i < tolerance::kMadeChunk; ++i) own[i] = value(i);
+    out = own;
 }
+
+/// std::max and std::min by value: over references a loop is not run several springs at once.
+constexpr double larger(double a, double b) { return a < b ? b : a; }
+constexpr double smaller(double a, double b) { return b < a ? b : a; }
 
 // ---- the coil's own lengths ----------------------------------------------------------------------------------------
 
@@ -46,7 +54,7 @@ void seated_load(const Coil&, const MadeSprings& s, MadeColumn& out) { out = s.s
 void full_travel_load(const Coil&, const MadeSprings& s, MadeColumn& out) { out = s.full; }
 void free_length(const Coil&, const MadeSprings& s, MadeColumn& out) { out = s.L0; }
 
-void bore_clearance(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void bore_clearance(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double bore = *c.demand.bore_smallest_mm;
     const double end_wires = spring::end_wires(c.ends);
     const double turns_beyond = c.ends == spring::Ends::open_ground ? 1.0 : 0.0;
@@ -61,12 +69,12 @@ void bore_clearance(const Coil& c, const MadeSprings& s, MadeColumn& out) {
         fill(out, [&](std::size_t i) { return clearance(i, spring::growth_ends_held<double>); });
 }
 
-void rod_clearance(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void rod_clearance(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double rod = *c.demand.rod_largest_mm;
     fill(out, [&](std::size_t i) { return s.D[i] - s.d[i] - rod; });
 }
 
-void room_above_solid(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void room_above_solid(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double L2 = c.demand.full_travel_height_mm;
     const double beyond = solid_wires_beyond(c);
     if (c.demand.limits.gap_rule == demand::GapRule::en_sa) {
@@ -76,14 +84,13 @@ void room_above_solid(const Coil& c, const MadeSprings& s, MadeColumn& out) {
         });
     } else {
         const double share = c.demand.limits.gap_share;
-        fill(out,
-             [&](std::size_t i) { return L2 - (s.n[i] + beyond) * s.d[i] - std::max(0.0, share * (s.L0[i] - L2)); });
+        fill(out, [&](std::size_t i) { return L2 - (s.n[i] + beyond) * s.d[i] - larger(0.0, share * (s.L0[i] - L2)); });
     }
 }
 
 /// Uncorrected stress at the length at which the static stress is judged.
 template <class Factor>
-void judged_stress(const Coil& c, const MadeSprings& s, MadeColumn& out, const Factor& factor) {
+SEATLOAD_INLINE void judged_stress(const Coil& c, const MadeSprings& s, MadeColumn& out, const Factor& factor) {
     const double beyond = solid_wires_beyond(c);
     const double gaps = c.demand.limits.stress_length == demand::StressLength::solid ? 0.0 : gap_factor(c);
     const auto stress = [&](std::size_t i, double length) {
@@ -99,35 +106,37 @@ void judged_stress(const Coil& c, const MadeSprings& s, MadeColumn& out, const F
     }
 }
 
-void static_stress(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void static_stress(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     switch (c.demand.limits.stress_factor) {
         case demand::StressFactor::none:
             return judged_stress(c, s, out, [](double) { return 1.0; });
         case demand::StressFactor::bergstraesser:
-            return judged_stress(c, s, out, spring::bergstraesser_factor);
+            return judged_stress(c, s, out, [](double w) { return spring::bergstraesser_factor(w); });
         case demand::StressFactor::wahl:
-            return judged_stress(c, s, out, spring::wahl_factor);
+            return judged_stress(c, s, out, [](double w) { return spring::wahl_factor(w); });
     }
 }
 
 /// Working deflection over the deflection at which the spring buckles; 0 when it never does.
-void buckling_use(const Coil& c, const MadeSprings& s, MadeColumn& out, double seating_coefficient) {
+SEATLOAD_INLINE void buckling_use(const Coil& c, const MadeSprings& s, MadeColumn& out, double seating_coefficient) {
     const double L2 = c.demand.full_travel_height_mm;
     const double moduli = c.wire.shear_modulus_mpa / c.wire.young_modulus_mpa;
     const double stable = spring::stable_slenderness(moduli, seating_coefficient);
     fill(out, [&](std::size_t i) {
         const double q = stable * s.D[i] / s.L0[i];
         const double root = 1.0 - q * q;
-        const double share = 0.5 / (1.0 - moduli) * (1.0 - std::sqrt(std::max(0.0, root)));
+        const double share = 0.5 / (1.0 - moduli) * (1.0 - std::sqrt(larger(0.0, root)));
         const double use = (s.L0[i] - L2) / (s.L0[i] * share);
         return root < 0.0 || use < 0.0 ? 0.0 : use;
     });
 }
 
-void buckling(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void buckling(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     buckling_use(c, s, out, c.demand.seating_coefficient);
 }
-void sideways_stiffness(const Coil& c, const MadeSprings& s, MadeColumn& out) { buckling_use(c, s, out, 1.0); }
+SEATLOAD_WIDE void sideways_stiffness(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+    buckling_use(c, s, out, 1.0);
+}
 
 /// Sine and cosine of an angle up to a right one, within 6e-8: sums and products alone, as a library's last digits
 /// differ between machines.
@@ -152,23 +161,27 @@ class MadeLean {
           end_wires_(spring::end_wires(c.ends)),
           turns_beyond_(c.ends == spring::Ends::open_ground ? 1.0 : 0.0) {}
 
-    /// Without a branch, so that a compiler can work out several at once.
-    double operator()(double d, double D, double n, double L0) const {
-        const double active = std::max(1e-9, (L0 - d * end_wires_) * n / (n + turns_beyond_));
-        const double slenderness = active / D;
-        const double pressed = std::max(0.0, (L0 - L2_) / active);
-        const double square =
-            std::max(0.0, slenderness * slenderness * (0.5 + moduli_) * pressed * (1.0 - pressed * (1.0 - moduli_)));
-        const bool is_pushed_away = (pressed >= 1.0) | (square >= kBuckled);
-        const double x = std::sqrt(std::min(square, kBuckled));
-        const SineCosine wave = sine_cosine(x);
-        const double whole = x * wave.sine / (wave.cosine * (std::numbers::pi * n * (0.5 + moduli_)));
-        // With n = k + 1/2 + f, |cos(pi n)| is |sin(pi f)| and |sin(pi n)| is cos(pi f).
-        const double turns = static_cast<double>(static_cast<std::int32_t>(n));
-        const SineCosine tips = sine_cosine(std::numbers::pi * (n - turns - 0.5));
-        const double rest = std::max(1.06 - square * (1.0 / 3.0), square * (0.66 + 0.6 * pressed) - 0.93);
-        const double lean = D * (whole * (std::abs(tips.sine) + tips.cosine * rest / (4.0 * n)));
-        return is_pushed_away ? kInfinite : lean;
+    /// Fills the lean of each spring, without a branch, and whether it is pushed away: then what it leans is no number.
+    SEATLOAD_INLINE void fill(const MadeSprings& s, MadeColumn& lean, MadeColumn& pushed_away) const {
+        const MadeLean by = *this;  // a copy, which nothing filled can change
+        for (std::size_t i = 0; i < tolerance::kMadeChunk; ++i) {
+            const double n = s.turns[i];
+            const double active = larger(1e-9, (s.L0[i] - s.d[i] * by.end_wires_) * n / (n + by.turns_beyond_));
+            const double slenderness = active / s.D[i];
+            const double pressed = larger(0.0, (s.L0[i] - by.L2_) / active);
+            const double square = larger(
+                0.0, slenderness * slenderness * (0.5 + by.moduli_) * pressed * (1.0 - pressed * (1.0 - by.moduli_)));
+            const double x = std::sqrt(smaller(square, kBuckled));
+            const SineCosine wave = sine_cosine(x);
+            const double whole = x * wave.sine / (wave.cosine * (std::numbers::pi * n * (0.5 + by.moduli_)));
+            // With n = k + 1/2 + f, |cos(pi n)| is |sin(pi f)| and |sin(pi n)| is cos(pi f).
+            const double below = static_cast<double>(static_cast<std::int32_t>(n));
+            const SineCosine tips = sine_cosine(std::numbers::pi * (n - below - 0.5));
+            const double rest = larger(1.06 - square * (1.0 / 3.0), square * (0.66 + 0.6 * pressed) - 0.93);
+            lean[i] = s.D[i] * (whole * (std::abs(tips.sine) + tips.cosine * rest / (4.0 * n)));
+            const double beyond_straight = pressed >= 1.0 ? 1.0 : 0.0;
+            pushed_away[i] = square >= kBuckled ? 1.0 : beyond_straight;
+        }
     }
 
   private:
@@ -178,9 +191,8 @@ class MadeLean {
 
 /// What bore and rod leave beside the coil, each with its clearance, or the stated share of D, less what it leans; a
 /// mean diameter short of it at worst, so that it stays a number for coils that are pushed away.
-void room_beside_lean(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void room_beside_lean(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const demand::Limits& limits = c.demand.limits;
-    const MadeLean lean(c);
     MadeColumn room;
     room.fill(kInfinite);
     if (c.demand.bore_smallest_mm) {
@@ -191,16 +203,21 @@ void room_beside_lean(const Coil& c, const MadeSprings& s, MadeColumn& out) {
         MadeColumn over_rod;
         rod_clearance(c, s, over_rod);
         for (std::size_t i = 0; i < tolerance::kMadeChunk; ++i)
-            room[i] = std::min(room[i], over_rod[i] - in_mm(limits.rod_clearance));
+            room[i] = smaller(room[i], over_rod[i] - in_mm(limits.rod_clearance));
     }
     const bool is_bounded = c.demand.bore_smallest_mm || c.demand.rod_largest_mm;
+    const double share = limits.lean_share;
+    if (!is_bounded) fill(room, [&](std::size_t i) { return share * s.D[i]; });
+    MadeColumn lean, left, pushed_away;
+    MadeLean(c).fill(s, lean, pushed_away);
+    fill(left, [&](std::size_t i) { return larger(larger(0.0, room[i]) - lean[i], -s.D[i]); });
     fill(out, [&](std::size_t i) {
-        const double left = is_bounded ? std::max(0.0, room[i]) : limits.lean_share * s.D[i];
-        return std::max(left - lean(s.d[i], s.D[i], s.turns[i], s.L0[i]), -s.D[i]);
+        const double most_left = pushed_away[i] > 0.0 ? -kInfinite : left[i];
+        return larger(most_left, -s.D[i]);
     });
 }
 
-void surge(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void surge(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double motion = *c.demand.frequency_hz;
     fill(out, [&](std::size_t i) {
         return spring::surge_frequency(s.modulus[i], c.wire.density_t_mm3, s.d[i], s.D[i], s.n[i]) / motion;
@@ -209,16 +226,17 @@ void surge(const Coil& c, const MadeSprings& s, MadeColumn& out) {
 
 /// One over the fatigue factor; 0 where nothing pulls.
 template <class Use>
-void fatigue_by(const MadeSprings& s, MadeColumn& out, const Use& use) {
+SEATLOAD_INLINE void fatigue_by(const MadeSprings& s, MadeColumn& out, const Use& use) {
     fill(out, [&](std::size_t i) {
         const double per_newton = spring::stress(1.0, s.d[i], s.D[i]) * spring::bergstraesser_factor(s.D[i] / s.d[i]);
         const double amplitude = 0.5 * (s.full[i] - s.seated[i]) * per_newton;
         const double mean = 0.5 * (s.full[i] + s.seated[i]) * per_newton;
-        return mean <= 0.0 ? 0.0 : 1.0 / use(amplitude, mean);
+        const double used = 1.0 / use(amplitude, mean);
+        return mean <= 0.0 ? 0.0 : used;
     });
 }
 
-void fatigue(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void fatigue(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double strength = spring::kShearStrengthShare * c.wire.tensile_strength_mpa;
     const auto& point = c.demand.endurance_mpa;
     switch (c.demand.limits.fatigue_line) {
@@ -232,7 +250,7 @@ void fatigue(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     }
 }
 
-void mass(const Coil& c, const MadeSprings& s, MadeColumn& out) {
+SEATLOAD_WIDE void mass(const Coil& c, const MadeSprings& s, MadeColumn& out) {
     const double dead = spring::dead_coils(c.ends);
     fill(out, [&](std::size_t i) {
         const double pitch = spring::pitch(c.ends, s.L0[i], s.d[i], s.n[i]);

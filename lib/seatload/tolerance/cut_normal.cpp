@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/tolerance/cut_normal.hpp>
 
+#include <cmath>
+
 namespace seatload::tolerance {
 namespace {
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include <seatload/core/wide.hpp>
 #include <seatload/tolerance/counter_random.hpp>
 #include <seatload/tolerance/cut_normal.hpp>
 
@@ -25,6 +26,12 @@ struct Aim {
     double length;  ///< where the spring gives it
     double side;    ///< of the wire's diameter in D = De - d or Di + d
 };
+
+/// std::clamp by value: over references a loop is not run several springs at once.
+constexpr double held(double value, double least, double most) {
+    value = value < least ? least : value;
+    return most < value ? most : value;
+}
 
 /// 1 + x to the power of a third, for x that a tolerance brings about: good to 5e-5 at x = 0.1, and what is missed the
 /// free length takes up.
@@ -53,32 +60,45 @@ std::size_t corner_strays(MadeStrays& strays) {
     return kCorners;
 }
 
-void make_springs(const MadeOrder& order, const MadeAllowance& allowance, const MadeStrays& strays, MadeSprings& out) {
+SEATLOAD_WIDE void make_springs(const MadeOrder& order, const MadeAllowance& allowance, const MadeStrays& strays,
+                                MadeSprings& out) {
     const Aim aim(order);
+    const MadeOrder o = order;  // copies, which nothing written to `out` can change
+    const MadeAllowance by = allowance;
     const auto& [by_wire, by_modulus, by_lot, by_coil, by_coils, by_length, by_tips] = strays;
-    const double smallest_lot = order.coil_diameter - allowance.lot_coil_diameter;
-    const double largest_lot = order.coil_diameter + allowance.lot_coil_diameter;
+    const double smallest_lot = o.coil_diameter - by.lot_coil_diameter;
+    const double largest_lot = o.coil_diameter + by.lot_coil_diameter;
     for (std::size_t i = 0; i < kMadeChunk; ++i) {
-        const double d = order.wire_diameter + allowance.wire_diameter * by_wire[i];
-        const double G = order.shear_modulus + allowance.shear_modulus * by_modulus[i];
+        const double d = o.wire_diameter + by.wire_diameter * by_wire[i];
+        const double G = o.shear_modulus + by.shear_modulus * by_modulus[i];
         const double stiffness = 0.125 * G * (d * d) * (d * d);
-        const double found = order.coil_diameter + allowance.lot_coil_diameter * by_lot[i];
+        const double found = o.coil_diameter + by.lot_coil_diameter * by_lot[i];
         const double found_D = found + aim.side * d;
         const double wanted_n = stiffness / (found_D * found_D * found_D * aim.rate);
-        const double n = std::min(std::max(wanted_n, order.fewest_coils), order.most_coils);
+        const double n = held(wanted_n, o.fewest_coils, o.most_coils);
         const double wanted = found_D * cube_root_of_one_and(wanted_n / n - 1.0) - aim.side * d;
-        const double lot_D = std::min(std::max(wanted, smallest_lot), largest_lot) + aim.side * d;
+        const double lot_D = held(wanted, smallest_lot, largest_lot) + aim.side * d;
         const double softness = lot_D * lot_D * lot_D * n / stiffness;
+        const double D = lot_D + by.coil_diameter * by_coil[i];
+        const double piece_n = n + by.active_coils * by_coils[i];
+        const double L0 = aim.length + aim.load * softness + by.free_length * by_length[i];
+        const double rate = stiffness / (D * D * D * piece_n);
         out.d[i] = d;
         out.modulus[i] = G;
-        out.D[i] = lot_D + allowance.coil_diameter * by_coil[i];
-        out.n[i] = n + allowance.active_coils * by_coils[i];
-        out.turns[i] = order.tips ? n + *order.tips * by_tips[i] : out.n[i];
-        out.L0[i] = aim.length + aim.load * softness + allowance.free_length * by_length[i];
-        out.rate[i] = stiffness / (out.D[i] * out.D[i] * out.D[i] * out.n[i]);
-        out.seated[i] = out.rate[i] * (out.L0[i] - order.lengths[0]);
-        out.full[i] = out.rate[i] * (out.L0[i] - order.lengths[1]);
+        out.D[i] = D;
+        out.n[i] = piece_n;
+        out.turns[i] = n;
+        out.L0[i] = L0;
+        out.rate[i] = rate;
+        out.seated[i] = rate * (L0 - o.lengths[0]);
+        out.full[i] = rate * (L0 - o.lengths[1]);
     }
+    if (!o.tips) {
+        out.turns = out.n;
+        return;
+    }
+    const double tips = *o.tips;
+    for (std::size_t i = 0; i < kMadeChunk; ++i) out.turns[i] += tips * by_tips[i];
 }
 
 }  // namespace seatload::tolerance
