@@ -19,8 +19,8 @@ constexpr std::size_t kHeightsInTable = 4;
 constexpr double kNameWidth = 38.0;
 constexpr std::size_t kLoadPanels = 2;
 
-const std::string rate_name() { return "rate R [N/mm]"; }
-const std::string free_length_name() { return "free length " + with_sub("L", "0") + " [mm]"; }
+std::string rate_name() { return "rate R [N/mm]"; }
+std::string free_length_name() { return "free length " + with_sub("L", "0") + " [mm]"; }
 
 std::string height_words(const bench::AskedHeight& asked, const std::string& name) {
     const double plus_minus = in_mm(asked.height.plus_minus);

@@ -38,7 +38,7 @@ constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".
 std::string letters(std::span<const Facts> alternatives) {
-    const std::string first = letter(alternatives, 0);
+    std::string first = letter(alternatives, 0);
     if (alternatives.size() == 1) return first;
     return alternatives.front().say("enquiry.range",
                                     {{"first", first}, {"last", letter(alternatives, alternatives.size() - 1)}});

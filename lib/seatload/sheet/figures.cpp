@@ -254,7 +254,7 @@ std::string Figures::temperature(Celsius temperature, double plus_minus) const {
         const std::string room = deviation > 0.0 ? "\u00a0± " + number(deviation, {most}) : "";
         return number(degrees, {most}) + room + " " + unit;
     };
-    const std::string metric = text(temperature.degrees, plus_minus, 1, "°C");
+    std::string metric = text(temperature.degrees, plus_minus, 1, "°C");
     if (!has_inches()) return metric;
     // A whole degree Celsius is not known to a tenth of a degree Fahrenheit.
     const bool is_whole = std::round(temperature.degrees) == temperature.degrees;

@@ -140,7 +140,7 @@ Result<std::string> purchase_order_pdf(const record::Spec& spec, const wire::Gra
                                        const std::string& spec_text) {
     const auto pages = purchase_order(spec, grade, tables, paper, purchase, spec_text);
     if (!pages) return Diagnostics(pages.error());
-    const Diagnostics said = pages.error();
+    const Diagnostics& said = pages.error();
     const auto known = facts(spec, grade, tables, paper);
     const Wording& words = paper.words;
     const std::string heading = words.say("purchase.heading", {{"title", title(known->spec, words)}});

@@ -53,7 +53,7 @@ std::string limits_in_words(const ReportSubject& s) {
 
 std::string lean_as_made(const ReportSubject& s) {
     if (!s.values.tips) return {};
-    const std::string words = check::tips_in_words(*s.values.tips);
+    std::string words = check::tips_in_words(*s.values.tips);
     if (words.empty()) return words;
     const auto& bounds = s.values.lean_bounds;
     return "Lean is that of the turns drawn. " + words +

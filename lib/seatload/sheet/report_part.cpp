@@ -25,7 +25,7 @@ constexpr double kHistogramHeight = 56.0;
 
 /// "R = G d4/(8 D3 n)", the same with numbers, and the value.
 std::string reckoning(const Step& step) {
-    const std::string value = step.value + (step.unit.empty() ? "" : "\u00a0" + step.unit);
+    std::string value = step.value + (step.unit.empty() ? "" : "\u00a0" + step.unit);
     if (step.symbol.empty()) return value;
     if (step.formula.empty()) return step.symbol + " = " + value;
     const bool plain_copy = step.numbers == step.value;
