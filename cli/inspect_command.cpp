@@ -19,6 +19,7 @@
 #include <seatload/sheet/inspection_report.hpp>
 
 #include <cli/graded_spec.hpp>
+#include <cli/inspect_next.hpp>
 #include <cli/inspect_view.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
@@ -152,16 +153,6 @@ Result<std::vector<Paper>> papers_of(const InspectOptions& options, const Inspec
         said};
 }
 
-/// Where the record of the lot belongs.
-std::string what_next(const std::string& spec, const std::vector<Paper>& papers, inspection::Verdict verdict,
-                      int width) {
-    const std::string& record = papers.back().path.string();
-    const std::string keep =
-        "`seatload specs evidence " + spec + " --lot " + record + "` keeps it with a spec of the library";
-    if (verdict != inspection::Verdict::accept) return next_text(keep + '.', width);
-    return next_text(keep + "; `seatload specs approve`, with the same, approves one on trial by it.", width);
-}
-
 }  // namespace
 
 int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& err) {
@@ -188,7 +179,10 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     const InspectView view{options.samples, graded->spec, sha256, inspected->lot, inspected->forecast};
     out << (options.json ? inspect_json(view).dump(2) + '\n' : inspect_text(view, options.width));
     if (!options.json && !papers.empty())
-        out << written_text(papers) << what_next(options.spec, papers, inspected->lot.verdict, options.width);
+        out << written_text(papers)
+            << next_text(inspect_next(options, graded->spec,
+                                      {papers.back().path.string(), sha256, inspected->lot.verdict}, *references),
+                         options.width);
     return inspected->lot.verdict == inspection::Verdict::accept ? kDone : kNothingFits;
 }
 

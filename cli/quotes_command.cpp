@@ -15,6 +15,7 @@
 #include <cli/quotes_terms.hpp>
 #include <cli/quotes_view.hpp>
 #include <cli/session.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -72,16 +73,26 @@ bool has_one_that_fits(const record::Comparison& all) {
     return std::any_of(all.offers.begin(), all.offers.end(), [](const record::JudgedOffer& o) { return o.rank != 0; });
 }
 
+/// What may be done with the spec of the chosen offer: a changed spring is a revision of one that may be kept.
+std::string next_for_chosen(const QuotesOptions& options, const record::JudgedOffer& chosen, const std::string& spec) {
+    const auto command = [&](const std::string& name) { return TypedCommand(name).name(spec); };
+    std::string words =
+        command("sheet").option("--wire-file", options.wire_file).text() + " draws its sheet; " +
+        command("specs add").option("--wire-file", options.wire_file).open("--by NAME --date DATE").text() +
+        " keeps it";
+    if (chosen.spring.is_altered) words += ", or `seatload specs revise` with --with, where the part is kept already";
+    return words + '.';
+}
+
 /// How the first of those that fit becomes a spec, or the chosen spec one of the library.
 std::string what_next(const record::Comparison& all, const record::JudgedOffer* chosen,
-                      const std::vector<Paper>& papers, int width) {
+                      const std::vector<Paper>& papers, const QuotesOptions& options) {
     if (chosen != nullptr && !papers.empty())
-        return next_text("`seatload sheet " + papers.back().path.string() +
-                             "` draws its sheet; `seatload specs add`, or `specs revise` with --with, keeps it.",
-                         width);
+        return next_text(next_for_chosen(options, *chosen, papers.back().path.string()), options.width);
     for (const record::JudgedOffer& offer : all.offers)
         if (offer.rank == 1)
-            return next_text("the same with --choose " + offer_words(all, offer) + " writes its spec.", width);
+            return next_text("the same with --choose " + shell_word(offer_words(all, offer)) + " writes its spec.",
+                             options.width);
     return {};
 }
 
@@ -113,7 +124,7 @@ int run_quotes(const QuotesOptions& options, std::ostream& out, std::ostream& er
     if (options.json) {
         out << quotes_json(*all, options.enquiry).dump(2) << '\n';
     } else {
-        const std::string next = what_next(*all, chosen, papers, options.width);
+        const std::string next = what_next(*all, chosen, papers, options);
         out << quotes_text(*all, options.width)
             << (!papers.empty() ? written_text(papers) : std::string(next.empty() ? "" : "\n")) << next;
     }

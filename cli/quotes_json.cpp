@@ -60,6 +60,8 @@ Json spring(const record::CounterOffer& s) {
             {"missing", s.missing},
             {"failures", failures(s.failures)},
             {"remarks", s.remarks},
+            {"may_rub", s.lean.may_rub},
+            {"lean", text_or_null(s.lean.words)},
             {"wire", s.spec.wire_grade},
             {"wire_diameter_mm", in_mm(coil.wire_diameter)},
             {"mean_diameter_mm", in_mm(coil.mean_diameter)},

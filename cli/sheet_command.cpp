@@ -4,6 +4,7 @@
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
+#include <seatload/record/specify.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/tamper_mark.hpp>
 
@@ -11,6 +12,7 @@
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_extract.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -18,7 +20,8 @@ namespace {
 Result<Paper> draw(const std::string& path, const std::filesystem::path& folder, const References& refs) {
     const auto read = read_graded_spec(path, refs.wires);
     if (!read) return Diagnostics(read.error());
-    const auto& [spec, grade] = *read;
+    const wire::Grade& grade = read->grade;
+    const record::Spec spec = record::with_tips_ordered(read->spec, grade, refs.tolerances);
     auto pdf = sheet::spring_sheet_pdf(
         {spec, grade, refs.tolerances, refs.paper, 1, 1, io::write_spec(record::makers_copy(spec))});
     const Diagnostics said = placed(pdf.error(), path);
@@ -32,8 +35,13 @@ int draw_all(const SheetOptions& options, const References& references, std::ost
         options.files, options.output, [&](const std::string& path) { return draw(path, options.output, references); },
         out, err);
     if (code == kDone)
-        out << next_text("look it through before it goes to the maker; `seatload specs add " + options.files.front() +
-                             "` keeps the spec under its engine.",
+        out << next_text("look it through before it goes to the maker; " +
+                             TypedCommand("specs add")
+                                 .name(options.files.front())
+                                 .option("--wire-file", options.wire_file)
+                                 .open("--by NAME --date DATE")
+                                 .text() +
+                             " keeps the spec under its engine.",
                          options.width);
     return code;
 }
@@ -49,8 +57,11 @@ int extract_all(const SheetOptions& options, const References& references, std::
     for (const Paper& paper : extracted.papers)
         out << paper.path.string() << "\n  mark " << sheet::tamper_mark(paper.bytes) << '\n';
     if (!extracted.papers.empty())
-        out << next_text("`seatload check " + extracted.papers.front().path.string() +
-                             "` looks the spring over; compare the mark with that on the paper.",
+        out << next_text(TypedCommand("check")
+                                 .name(extracted.papers.front().path.string())
+                                 .option("--wire-file", options.wire_file)
+                                 .text() +
+                             " looks the spring over; compare the mark with that on the paper.",
                          options.width);
     return kDone;
 }

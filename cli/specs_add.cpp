@@ -18,19 +18,19 @@ struct Incoming {
     std::string content;
 };
 
-Result<Incoming> incoming(const std::string& file, const wire::Catalogue& wires) {
+Result<Incoming> incoming(const std::string& file, const References& references) {
     const auto text = read_text_file(file);
     if (!text) return Diagnostics(text.error());
-    auto content = content_for_library(*text, file, wires);
+    auto content = content_for_library(*text, file, references);
     if (!content) return Diagnostics(content.error());
-    const auto spec = io::read_spec(*content, file, wires);
+    const auto spec = io::read_spec(*content, file, references.wires);
     SEATLOAD_ASSERT(spec.has_value());
     return Incoming{record::address_of(spec->identity), std::move(content).value()};
 }
 
 /// Takes one file in; its address comes back.
 Result<record::Address> take_in(const std::string& file, const SpecsOptions& options, const References& references) {
-    const auto spec = incoming(file, references.wires);
+    const auto spec = incoming(file, references);
     if (!spec) return Diagnostics(spec.error());
     const auto evidence = read_evidence(options.step);
     if (!evidence) return Diagnostics(evidence.error());
@@ -39,9 +39,13 @@ Result<record::Address> take_in(const std::string& file, const SpecsOptions& opt
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
     if (!library) return Diagnostics(library.error());
     if (library->has(spec->address))
-        return error_in(
-            file, "kept-already"_id, "a spec of this engine and position is kept already: " + spec->address.text(),
-            "a changed one comes in by `seatload specs revise " + spec->address.text() + " --with " + file + "`");
+        return error_in(file, "kept-already"_id,
+                        "a spec of this engine and position is kept already: " + spec->address.text(),
+                        "a changed one comes in by " + specs_command(options, "revise")
+                                                           .name(spec->address.text())
+                                                           .option("--with", file)
+                                                           .open("--reason WORDS --by NAME --date DATE")
+                                                           .text());
     record::Step draft = std::move(step).value();
     draft.sha256 = sha256_hex(spec->content);
     if (Diagnostics wrong = keep_evidence(*library, spec->address, *evidence, draft); !wrong.empty()) return wrong;
@@ -59,8 +63,9 @@ int run_specs_add(const SpecsOptions& options, const References& references, std
     const std::string path = (std::filesystem::path(options.library) / (address->text() + ".toml")).string();
     out << path << ": draft\n"
         << wrapped("  Next: ",
-                   "edit it as long as it is a draft; `seatload specs trial " + address->text() +
-                       " --by NAME --date DATE` freezes it, for springs to be made and tried.",
+                   "edit it as long as it is a draft; " +
+                       specs_command(options, "trial").name(address->text()).open("--by NAME --date DATE").text() +
+                       " freezes it, for springs to be made and tried.",
                    options.width, 4);
     return kDone;
 }

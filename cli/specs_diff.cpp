@@ -33,10 +33,11 @@ Side side_of(const OnShelf& on, std::size_t at) {
 }
 
 /// The spec to compare with: a file when there is one of that name, else another spec of the library.
-Result<Side> other_side(const io::SpecLibrary& library, const References& references, const std::string& word) {
+Result<Side> other_side(const io::SpecLibrary& library, const SpecsOptions& options, const References& references) {
+    const std::string& word = options.with;
     std::error_code none;
     if (!std::filesystem::is_regular_file(word, none)) {
-        const auto on = find_on_shelf(library, references.wires, word, {});
+        const auto on = find_on_shelf(library, options, references.wires, word, {});
         if (!on) return Diagnostics(on.error());
         return side_of(*on, on->at);
     }
@@ -51,10 +52,10 @@ Result<Side> other_side(const io::SpecLibrary& library, const References& refere
 Result<Pair> pair_of(const SpecsOptions& options, const References& references) {
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::reading);
     if (!library) return Diagnostics(library.error());
-    const auto on = find_on_shelf(*library, references.wires, options.specs.front(), options.revision);
+    const auto on = find_on_shelf(*library, options, references.wires, options.specs.front(), options.revision);
     if (!on) return Diagnostics(on.error());
     if (!options.with.empty()) {
-        auto other = other_side(*library, references, options.with);
+        auto other = other_side(*library, options, references);
         if (!other) return Diagnostics(other.error());
         return Pair{side_of(*on, on->at), std::move(other).value()};
     }

@@ -8,6 +8,8 @@
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/lot_file.hpp>
 
+#include <cli/specs_shelves.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -92,8 +94,9 @@ Diagnostics keep_evidence(const io::SpecLibrary& library, const record::Address&
     return {};
 }
 
-Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const record::Address& address,
-                                                  const record::History& history, const Evidence& evidence) {
+Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const SpecsOptions& options,
+                                                  const record::Address& address, const record::History& history,
+                                                  const Evidence& evidence) {
     std::vector<record::LotEvidence> lots;
     Diagnostics wrong;
     const auto take = [&](const std::string& file, std::string_view bytes) {
@@ -110,10 +113,11 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
             if (!bytes)
                 append(wrong, bytes.error());
             else if (sha256_hex(*bytes) != file.sha256)
-                wrong.push_back(error_in(
-                    address.text() + '/' + file.name, "changed-evidence"_id,
-                    "this evidence was changed since it was kept",
-                    "put back the file that was kept; `seatload specs verify " + address.text() + "` tells more"));
+                wrong.push_back(error_in(address.text() + '/' + file.name, "changed-evidence"_id,
+                                         "this evidence was changed since it was kept",
+                                         "put back the file that was kept; " +
+                                             specs_command(options, "verify").name(address.text()).text() +
+                                             " tells more"));
             else
                 take(address.text() + '/' + file.name, *bytes);
         }

@@ -37,7 +37,8 @@ Diagnostics keep_evidence(const io::SpecLibrary& library, const record::Address&
                           record::Step& step);
 
 /// The lots given now, and those kept with earlier steps. Errors: one kept is gone or was changed.
-Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const record::Address& address,
-                                                  const record::History& history, const Evidence& evidence);
+Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const SpecsOptions& options,
+                                                  const record::Address& address, const record::History& history,
+                                                  const Evidence& evidence);
 
 }  // namespace seatload::cli

@@ -98,6 +98,23 @@ std::string nearest_text(std::vector<JudgedSpec> missing, int width) {
     return text;
 }
 
+std::string show_command(const SpecsOptions& options, const JudgedSpec& found) {
+    const bool is_latest = found.revision == found.shelf->latest();
+    return specs_command(options, "show")
+        .name(found.shelf->address.text())
+        .option("--revision", is_latest ? "" : found.revision->index())
+        .text();
+}
+
+std::string size_command(const SpecsOptions& options) {
+    TypedCommand size("size");
+    if (options.find.requirement.empty())
+        size.open("REQUIREMENT");
+    else
+        size.name(options.find.requirement);
+    return size.option("--wire-file", options.wire_file).text();
+}
+
 std::string result_text(const std::vector<JudgedSpec>& all, const std::vector<JudgedSpec>& fitting,
                         const record::Sought& sought, const SpecsOptions& options) {
     std::string wanted = sought_words(options.find);
@@ -108,11 +125,10 @@ std::string result_text(const std::vector<JudgedSpec>& all, const std::vector<Ju
                                options.width, 2);
     if (!fitting.empty()) {
         text += table_text(fitting, sought, options.width);
-        return text + wrapped("Next: ", "`seatload specs show " + fitting.front().shelf->address.text() + '`',
-                              options.width, 2);
+        return text + wrapped("Next: ", show_command(options, fitting.front()), options.width, 2);
     }
     if (!all.empty()) text += nearest_text(all, options.width);
-    return text + wrapped("Next: ", "`seatload size REQUIREMENT` finds one to be wound.", options.width, 2);
+    return text + wrapped("Next: ", size_command(options) + " finds one to be wound.", options.width, 2);
 }
 
 nlohmann::ordered_json judged_json(const std::vector<JudgedSpec>& all) {

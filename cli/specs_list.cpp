@@ -77,7 +77,8 @@ std::string table_text(const std::vector<Listed>& lines, bool wide) {
 }
 
 /// How many there are of each state, and what may be done with the first of those that wait for something.
-std::string summary(const std::vector<Listed>& lines, int width) {
+std::string summary(const std::vector<Listed>& lines, const SpecsOptions& options) {
+    const int width = options.width;
     std::map<State, std::size_t> counts;
     std::map<State, const Listed*> firsts;
     bool altered = false;
@@ -89,11 +90,13 @@ std::string summary(const std::vector<Listed>& lines, int width) {
     std::vector<std::string> parts;
     for (const auto& [state, count] : counts) parts.push_back(std::to_string(count) + ' ' + std::string(word(state)));
     std::string out = "\n" + wrapped("", grouped(lines.size()) + " listed: " + join(parts, ", ") + ".", width, 2);
-    if (altered) out += wrapped("! ", "changed since it was frozen: `seatload specs verify` tells more.", width, 2);
+    if (altered)
+        out += wrapped("! ", "changed since it was frozen: " + specs_command(options, "verify").text() + " tells more.",
+                       width, 2);
     for (const State state : {State::draft, State::trial})
         if (const auto first = firsts.find(state); first != firsts.end())
             out += wrapped("Next for a " + std::string(word(state)) + ": ",
-                           next_command(*first->second->shelf, *first->second->revision), width, 2);
+                           next_command(options, *first->second->shelf, *first->second->revision), width, 2);
     return out;
 }
 
@@ -104,8 +107,9 @@ std::string nothing_listed(const SpecsOptions& options) {
                    filtered ? "No spec in " + options.library +
                                   " is such a one; without --engine, --position and "
                                   "--state all are listed."
-                            : "No spec is kept in " + options.library +
-                                  " yet; `seatload specs add FILE` takes one in, as `seatload size` writes it.",
+                            : "No spec is kept in " + options.library + " yet; " +
+                                  specs_command(options, "add").open("FILE --by NAME --date DATE").text() +
+                                  " takes one in, as `seatload size` writes it.",
                    options.width, 2);
 }
 
@@ -127,7 +131,7 @@ int run_specs_list(const SpecsOptions& options, const References& references, st
     } else if (lines.empty()) {
         out << nothing_listed(options);
     } else {
-        out << table_text(lines, options.width >= kWideList) << summary(lines, options.width);
+        out << table_text(lines, options.width >= kWideList) << summary(lines, options);
     }
     out << std::flush;
     complain(said, err);

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/makers_copy.hpp>
+#include <seatload/record/specify.hpp>
 #include <seatload/sheet/purchase.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
@@ -26,7 +28,7 @@ struct Order {
 
 /// The revision to order: the one asked for; else the one in force; else the one last made, to be tried.
 Result<OnShelf> to_be_ordered(const io::SpecLibrary& library, const SpecsOptions& options, const References& refs) {
-    auto on = find_on_shelf(library, refs.wires, options.specs.front(), options.revision);
+    auto on = find_on_shelf(library, options, refs.wires, options.specs.front(), options.revision);
     if (!on) return Diagnostics(on.error());
     OnShelf found = std::move(on).value();
     if (const record::KeptRevision* in_force = found.shelf.in_force(); options.revision.empty() && in_force != nullptr)
@@ -35,12 +37,12 @@ Result<OnShelf> to_be_ordered(const io::SpecLibrary& library, const SpecsOptions
     if (revision.kept.is_altered())
         return error_in(revision.file, "changed-since-frozen"_id,
                         "this spec was changed after it was frozen, and is not ordered",
-                        "`seatload specs verify " + found.shelf.address.text() + "` tells more");
+                        specs_command(options, "verify").name(found.shelf.address.text()).text() + " tells more");
     if (revision.state == State::withdrawn)
         return error_in(revision.file, "withdrawn"_id,
                         "this spec was withdrawn on " + record::last_change(revision.kept.history).date + ": " +
                             record::last_change(revision.kept.history).reason,
-                        "`seatload specs find` looks for another");
+                        specs_command(options, "find").text() + " looks for another");
     return found;
 }
 
@@ -52,24 +54,24 @@ record::Spec for_papers(const record::KeptSpec& kept) {
 }
 
 /// What deserves a second look before the papers are sent.
-Diagnostics doubts(const OnShelf& on) {
+Diagnostics doubts_on_state(const OnShelf& on, const SpecsOptions& options) {
     const record::KeptRevision& revision = on.revision();
+    const std::string next = next_command(options, on.shelf, revision);
     const auto doubt = [&](DiagnosticId id, std::string message, std::string hint) {
         return placed({complaint(Severity::warning, id, std::move(message), std::move(hint))}, revision.file);
     };
     if (revision.state == State::superseded)
         return doubt("superseded"_id, "this revision was superseded", "without --revision the one in force is ordered");
     if (revision.state == State::draft)
-        return doubt("not-approved"_id, "this spec is a draft, which may still be changed",
-                     "`seatload specs trial` freezes it first");
+        return doubt("not-approved"_id, "this spec is a draft, which may still be changed", next + " freezes it first");
     if (revision.state == State::trial)
         return doubt("not-approved"_id, "this spec is on trial: its papers are for springs to be tried",
-                     "`seatload specs approve` follows when a lot was inspected");
+                     next + " follows when a lot was inspected");
     return {};
 }
 
-Result<sheet::Purchase> purchase_of(const SpecsOptions& options) {
-    sheet::Purchase purchase{options.quantity, options.order_number, {}};
+Result<sheet::Purchase> purchase_of(const SpecsOptions& options, State state) {
+    sheet::Purchase purchase{options.quantity, options.order_number, {}, state};
     if (options.step.date.empty()) return purchase;
     const auto date = io::Form<io::DateText>::read(io::Node{{}, options.step.date});
     if (!date.value) return error(date.problem.id, "--date: " + date.problem.message, date.problem.hint);
@@ -79,10 +81,10 @@ Result<sheet::Purchase> purchase_of(const SpecsOptions& options) {
 
 Diagnostics add_sheets(Order& order, const SpecsOptions& options, const References& refs) {
     const record::KeptRevision& revision = order.on.revision();
-    const record::Spec spec = for_papers(revision.kept);
-    const wire::Grade& grade = grade_of(spec, refs.wires);
+    const wire::Grade& grade = grade_of(revision.kept.spec, refs.wires);
+    const record::Spec spec = record::with_tips_ordered(for_papers(revision.kept), grade, refs.tolerances);
     const std::string text = io::write_spec(record::makers_copy(spec));
-    const auto purchase = purchase_of(options);
+    const auto purchase = purchase_of(options, revision.state);
     if (!purchase) return purchase.error();
     auto drawn = sheet::spring_sheet_pdf({spec, grade, refs.tolerances, refs.paper, 1, 1, text});
     if (!drawn) return placed(drawn.error(), revision.file);
@@ -106,8 +108,9 @@ Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOp
             if (sha256_hex(*bytes) != file.sha256)
                 return {error_in(order.on.shelf.address.text() + '/' + file.name, "changed-evidence"_id,
                                  "this evidence was changed since it was kept, and nothing is ordered by it",
-                                 "put back the file that was kept; `seatload specs verify " +
-                                     order.on.shelf.address.text() + "` tells more")};
+                                 "put back the file that was kept; " +
+                                     specs_command(options, "verify").name(order.on.shelf.address.text()).text() +
+                                     " tells more")};
             order.papers.push_back({std::filesystem::path(options.output) / file.name, std::move(bytes).value()});
         }
     return {};
@@ -121,9 +124,22 @@ Result<Order> make_order(const SpecsOptions& options, const References& referenc
     Order order{std::move(on).value(), {}, {}};
     if (Diagnostics wrong = add_sheets(order, options, references); !wrong.empty()) return wrong;
     if (Diagnostics wrong = add_lots(order, *library, options); !wrong.empty()) return wrong;
-    const Diagnostics doubt = doubts(order.on);
-    order.said.insert(order.said.end(), doubt.begin(), doubt.end());
+    append(order.said, doubts_on_state(order.on, options));
+    append(order.said, doubts_on_lean(order.on.revision(), references));
     return order;
+}
+
+std::string next_words(const SpecsOptions& options, const OnShelf& on) {
+    const record::KeptRevision& revision = on.revision();
+    return "fill in what is open on the order and send it with the sheet; when the lot has come, " +
+           TypedCommand("inspect").name(revision.file).open("SAMPLES").option("--wire-file", options.wire_file).text() +
+           " judges it and " +
+           specs_command(options, "evidence")
+               .name(on.shelf.address.text())
+               .option("--revision", on.is_latest() ? "" : revision.index())
+               .open("--lot FILE --by NAME --date DATE")
+               .text() +
+           " keeps what was found.";
 }
 
 }  // namespace
@@ -135,12 +151,7 @@ int run_specs_order(const SpecsOptions& options, const References& references, s
         return refuse(wrong, err);
     const record::KeptRevision& revision = order->on.revision();
     out << order->on.shelf.address.text() << ", revision " << revision.index() << ", " << word(revision.state) << '\n'
-        << written_text(order->papers)
-        << wrapped("Next: ",
-                   "fill in what is open on the order and send it with the sheet; when the lot has come, `seatload "
-                   "inspect` judges it and `seatload specs evidence " +
-                       order->on.shelf.address.text() + " --lot FILE` keeps what was found.",
-                   options.width, 2)
+        << written_text(order->papers) << wrapped("Next: ", next_words(options, order->on), options.width, 2)
         << std::flush;
     complain(order->said, err);
     return kDone;

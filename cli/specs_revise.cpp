@@ -5,6 +5,7 @@
 #include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/spec_remarks.hpp>
+#include <seatload/record/specify.hpp>
 
 #include <cli/specs_actions.hpp>
 #include <cli/specs_evidence.hpp>
@@ -74,7 +75,7 @@ Diagnostics not_to_be_revised(const OnShelf& before) {
 Result<std::string> revise(const SpecsOptions& options, const References& references, record::Address& address) {
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
     if (!library) return Diagnostics(library.error());
-    const auto before = find_on_shelf(*library, references.wires, options.specs.front(), {});
+    const auto before = find_on_shelf(*library, options, references.wires, options.specs.front(), {});
     if (!before) return Diagnostics(before.error());
     address = before->shelf.address;
     if (Diagnostics wrong = not_to_be_revised(*before); !wrong.empty()) return wrong;
@@ -94,8 +95,9 @@ Result<std::string> revise(const SpecsOptions& options, const References& refere
     const auto base = io::read_spec(*text, file, references.wires);
     if (!base) return Diagnostics(base.error());
     if (Diagnostics wrong = not_the_same_part(*base, *before, file); !wrong.empty()) return wrong;
-    const std::string content =
-        without_seal(io::written_with_remarks(revised(*base, *before, index, draft), without_seal(*text)));
+    const record::Spec spec = record::with_tips_ordered(revised(*base, *before, index, draft),
+                                                        grade_of(*base, references.wires), references.tolerances);
+    const std::string content = without_seal(io::written_with_remarks(spec, without_seal(*text)));
     draft.sha256 = sha256_hex(content);
     if (Diagnostics wrong = keep_evidence(*library, address, *evidence, draft); !wrong.empty()) return wrong;
     const record::KeptSpec& old = before->revision().kept;
@@ -119,8 +121,8 @@ int run_specs_revise(const SpecsOptions& options, const References& references, 
     out << path << ": draft of revision " << *index << '\n'
         << wrapped("  Next: ",
                    "make the change in it" + std::string(options.with.empty() ? "" : " if there is more to make") +
-                       "; `seatload specs diff " + address.text() +
-                       "` shows what it brings. The revision before stays in force until this one is approved.",
+                       "; " + specs_command(options, "diff").name(address.text()).text() +
+                       " shows what it brings. The revision before stays in force until this one is approved.",
                    options.width, 4);
     return kDone;
 }

@@ -7,6 +7,7 @@
 #include <seatload/core/append.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/record/lean_told.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -45,14 +46,14 @@ std::vector<Numbered> part_numbers(const io::SpecLibrary& library, const std::ve
     return numbers;
 }
 
-Diagnostic not_kept(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& all,
-                    const std::vector<Numbered>& numbers) {
+Diagnostic not_kept(const io::SpecLibrary& library, const SpecsOptions& options, const std::string& word,
+                    const std::vector<Address>& all, const std::vector<Numbered>& numbers) {
     std::vector<std::string> names;
     for (const Address& address : all) names.insert(names.end(), {address.text(), address.position});
     for (const Numbered& each : numbers) names.push_back(each.number);
     const std::string meant = did_you_mean(word, names);
     return error_in(library.path().string(), "not-in-library"_id, "no spec \"" + word + "\" is kept here",
-                    meant.empty() ? "`seatload specs list` shows those that are" : meant);
+                    meant.empty() ? specs_command(options, "list").text() + " shows those that are" : meant);
 }
 
 Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, const std::vector<Address>& found) {
@@ -67,7 +68,14 @@ Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, cons
 
 std::string program_name() { return "seatload " SEATLOAD_VERSION; }
 
-Result<Address> resolve(const io::SpecLibrary& library, const wire::Catalogue& wires, const std::string& word) {
+TypedCommand specs_command(const SpecsOptions& options, const std::string& action) {
+    TypedCommand command("specs");
+    if (options.library != SpecsOptions().library) command.option("--library", options.library);
+    return command.option("--wire-file", options.wire_file).open(action);
+}
+
+Result<Address> resolve(const io::SpecLibrary& library, const SpecsOptions& options, const wire::Catalogue& wires,
+                        const std::string& word) {
     const auto all = library.addresses();
     if (!all) return Diagnostics(all.error());
     const std::string name = bare(library, word);
@@ -78,15 +86,15 @@ Result<Address> resolve(const io::SpecLibrary& library, const wire::Catalogue& w
         const std::vector<Numbered> numbers = part_numbers(library, *all, wires);
         for (const Numbered& each : numbers)
             if (lower(each.number) == lower(word)) found.push_back(each.address);
-        if (found.empty()) return not_kept(library, word, *all, numbers);
+        if (found.empty()) return not_kept(library, options, word, *all, numbers);
     }
     if (found.size() == 1) return found.front();
     return not_one(library, word, found);
 }
 
-Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const wire::Catalogue& wires, const std::string& word,
-                              const std::string& index) {
-    const auto address = resolve(library, wires, word);
+Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const SpecsOptions& options, const wire::Catalogue& wires,
+                              const std::string& word, const std::string& index) {
+    const auto address = resolve(library, options, wires, word);
     if (!address) return Diagnostics(address.error());
     OnShelf found{library.shelf(*address, wires), 0};
     if (has_error(found.shelf.wrong)) return found.shelf.wrong;
@@ -107,6 +115,15 @@ Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const wire::Catalo
 
 const wire::Grade& grade_of(const record::Spec& spec, const wire::Catalogue& wires) {
     return spec.own_grade ? *spec.own_grade : *wires.find(spec.wire_grade);
+}
+
+Diagnostics doubts_on_lean(const record::KeptRevision& revision, const References& references) {
+    const record::Spec& spec = revision.kept.spec;
+    const record::LeanTold told = record::lean_told(spec, grade_of(spec, references.wires), references.tolerances);
+    if (!told.may_rub) return {};
+    return placed({complaint(Severity::warning, "may-rub"_id,
+                             "this spring may lean further than there is room, and rub", told.words)},
+                  revision.file);
 }
 
 Result<std::optional<State>> state_of(const SpecsFilter& filter) {
@@ -147,7 +164,7 @@ Result<std::vector<record::Shelf>> load_shelves(const io::SpecLibrary& library, 
         meant = *all;
     }
     for (const std::string& word : options.specs) {
-        const auto address = resolve(library, wires, word);
+        const auto address = resolve(library, options, wires, word);
         if (!address) return Diagnostics(address.error());
         meant.push_back(*address);
     }
@@ -157,21 +174,34 @@ Result<std::vector<record::Shelf>> load_shelves(const io::SpecLibrary& library, 
     return shelves;
 }
 
-std::string next_command(const record::Shelf& shelf, const record::KeptRevision& revision) {
+std::string next_command(const SpecsOptions& options, const record::Shelf& shelf,
+                         const record::KeptRevision& revision) {
     const std::string address = shelf.address.text();
     switch (revision.state) {
         case State::draft:
-            return "`seatload specs trial " + address + " --by NAME --date DATE`";
+            return specs_command(options, "trial").name(address).open("--by NAME --date DATE").text();
         case State::trial:
-            return "`seatload specs approve " + address + " --lot FILE --by NAME --date DATE`";
+            return specs_command(options, "approve").name(address).open("--lot FILE --by NAME --date DATE").text();
         case State::approved:
-            return "`seatload specs order " + address + '`';
+            return order_command(options, shelf, revision);
         case State::withdrawn:
-            return "`seatload specs revise " + address + " --with FILE --reason WORDS --by NAME --date DATE`";
+            return specs_command(options, "revise")
+                .name(address)
+                .open("--with FILE --reason WORDS --by NAME --date DATE")
+                .text();
         case State::superseded:
             break;
     }
     return {};
+}
+
+std::string order_command(const SpecsOptions& options, const record::Shelf& shelf,
+                          const record::KeptRevision& revision) {
+    const record::KeptRevision* usual = shelf.in_force() != nullptr ? shelf.in_force() : shelf.latest();
+    return specs_command(options, "order")
+        .name(shelf.address.text())
+        .option("--revision", usual == &revision ? "" : revision.index())
+        .text();
 }
 
 }  // namespace seatload::cli

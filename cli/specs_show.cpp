@@ -111,10 +111,12 @@ std::string revisions_text(const record::Shelf& shelf) {
     return "\nRevisions\n" + table.text(2);
 }
 
-std::string next_words(const OnShelf& on, int width) {
+std::string next_after_show(const SpecsOptions& options, const OnShelf& on) {
+    const int width = options.width;
     if (on.revision().kept.is_altered())
-        return "\n" + wrapped("Next: ", "`seatload specs verify " + on.shelf.address.text() + '`', width, 2);
-    const std::string next = next_command(on.shelf, on.revision());
+        return "\n" +
+               wrapped("Next: ", specs_command(options, "verify").name(on.shelf.address.text()).text(), width, 2);
+    const std::string next = next_command(options, on.shelf, on.revision());
     if (on.revision().state == record::State::superseded)
         return "\n" +
                wrapped("Next: ",
@@ -140,7 +142,7 @@ nlohmann::ordered_json show_json(const OnShelf& on) {
 int run_specs_show(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::reading);
     if (!library) return refuse(library.error(), err);
-    const auto on = find_on_shelf(*library, references.wires, options.specs.front(), options.revision);
+    const auto on = find_on_shelf(*library, options, references.wires, options.specs.front(), options.revision);
     if (!on) return refuse(on.error(), err);
     if (options.json) {
         out << show_json(*on).dump(2) << '\n';
@@ -148,7 +150,7 @@ int run_specs_show(const SpecsOptions& options, const References& references, st
     }
     out << head(*on) << altered_words(*on, options.width) << history_text(*library, *on, options.width)
         << results_text(record::approval_of(on->revision().kept.history)) << revisions_text(on->shelf)
-        << next_words(*on, options.width) << std::flush;
+        << next_after_show(options, *on) << std::flush;
     complain(on->shelf.wrong, err);
     return kDone;
 }

@@ -26,7 +26,10 @@ struct Taken {
     std::vector<std::string> refused;
     record::Address address;
     std::string index;
+    std::string file;
     State state = State::draft;
+    std::string next;  ///< what may be done now
+    Diagnostics said;  ///< what is to be known of it all the same
 };
 
 Step::Kind kind_of(const std::string& action) {
@@ -36,22 +39,27 @@ Step::Kind kind_of(const std::string& action) {
 }
 
 /// Why a revision cannot come to a state from where it is.
-Diagnostics not_from_here(const OnShelf& on, Step::Kind kind) {
+Diagnostics not_from_here(const SpecsOptions& options, const OnShelf& on, Step::Kind kind) {
     const State state = on.revision().state;
     const std::string is =
         "revision " + on.revision().index() + " is " + (state == State::trial ? "on " : "") + std::string(word(state));
     const auto no = [&](std::string message, std::string hint) {
         return Diagnostics{error_in(on.revision().file, "cannot-follow"_id, std::move(message), std::move(hint))};
     };
+    const auto command = [&](const std::string& action, const std::string& open) {
+        return specs_command(options, action).name(on.shelf.address.text()).open(open).text();
+    };
+    const std::string revise =
+        command("revise", "--reason WORDS --by NAME --date DATE") + " makes a draft of a new revision";
     const bool open = state == State::draft || state == State::trial;
-    if (kind == Step::Kind::trial && state != State::draft)
-        return no(is + ": only a draft goes on trial", "`seatload specs revise` makes a draft of a new revision");
+    if (kind == Step::Kind::trial && state != State::draft) return no(is + ": only a draft goes on trial", revise);
     if (kind == Step::Kind::approved && !open)
         return no(is + ": only a draft or one on trial can be approved",
-                  state == State::approved ? "results of further lots are kept with `seatload specs evidence`"
-                                           : "`seatload specs revise` makes a draft of a new revision");
+                  state == State::approved ? "results of further lots are kept with " +
+                                                 command("evidence", "--lot FILE --by NAME --date DATE")
+                                           : revise);
     if (kind != Step::Kind::trial && kind != Step::Kind::approved && state == State::withdrawn)
-        return no(is + ": nothing more is written of it", "`seatload specs revise` makes a draft of a new revision");
+        return no(is + ": nothing more is written of it", revise);
     return {};
 }
 
@@ -76,7 +84,7 @@ void judge(const io::SpecLibrary& library, const OnShelf& on, const SpecsOptions
         taken.wrong = placed(evaluation.error(), on.revision().file);
         return;
     }
-    auto lots = all_lots(library, on.shelf.address, kept.history, evidence);
+    auto lots = all_lots(library, options, on.shelf.address, kept.history, evidence);
     if (!lots) {
         taken.wrong = lots.error();
         return;
@@ -101,22 +109,46 @@ Diagnostics strange_lots(const OnShelf& on, const Evidence& evidence) {
     return wrong;
 }
 
+/// What may be done next, once the step is taken; empty when nothing more is.
+std::string next_words(const SpecsOptions& options, const OnShelf& on, Step::Kind kind) {
+    const std::string address = on.shelf.address.text();
+    switch (kind) {
+        case Step::Kind::trial:
+            return order_command(options, on.shelf, on.revision()) +
+                   " writes the papers of the trial springs; approve it once a lot was inspected.";
+        case Step::Kind::approved:
+            return specs_command(options, "order").name(address).text() + " writes the papers to order it with.";
+        case Step::Kind::withdrawn:
+            return specs_command(options, "revise").name(address).open("--reason WORDS --by NAME --date DATE").text() +
+                   " makes a draft to follow it.";
+        default:
+            return {};
+    }
+}
+
+Taken refused(const Diagnostics& wrong) {
+    Taken taken;
+    taken.wrong = wrong;
+    return taken;
+}
+
 Taken take_step(const SpecsOptions& options, const References& references) {
     Taken taken;
     const Step::Kind kind = kind_of(options.action);
     const auto evidence = read_evidence(options.step);
-    if (!evidence) return {evidence.error(), {}, {}, {}, {}};
+    if (!evidence) return refused(evidence.error());
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
-    if (!library) return {library.error(), {}, {}, {}, {}};
-    const auto on = find_on_shelf(*library, references.wires, options.specs.front(), options.revision);
-    if (!on) return {on.error(), {}, {}, {}, {}};
+    if (!library) return refused(library.error());
+    const auto on = find_on_shelf(*library, options, references.wires, options.specs.front(), options.revision);
+    if (!on) return refused(on.error());
     taken.address = on->shelf.address;
     taken.index = on->revision().index();
-    taken.wrong = not_from_here(*on, kind);
+    taken.file = on->revision().file;
+    taken.wrong = not_from_here(options, *on, kind);
     if (taken.wrong.empty()) taken.wrong = nothing_said(*on, kind, options.step);
     if (!taken.wrong.empty()) return taken;
     auto told = told_step(options.step, kind, on->revision().kept.history);
-    if (!told) return {told.error(), {}, {}, {}, {}};
+    if (!told) return refused(told.error());
     Step step = std::move(told).value();
     step.sha256 = on->revision().kept.sha256;
     if (kind == Step::Kind::approved)
@@ -126,34 +158,25 @@ Taken take_step(const SpecsOptions& options, const References& references) {
     if (!taken.wrong.empty() || !taken.refused.empty()) return taken;
     taken.wrong = keep_evidence(*library, taken.address, *evidence, step);
     if (taken.wrong.empty()) taken.wrong = write_step(*library, *on, step, references.wires);
+    if (kind == Step::Kind::trial || kind == Step::Kind::approved)
+        taken.said = doubts_on_lean(on->revision(), references);
+    taken.next = next_words(options, *on, kind);
     taken.state = kind == Step::Kind::evidence ? on->revision().state : record::state_of(record::History{step});
     return taken;
 }
 
-int tell_refusal(const Taken& taken, int width, std::ostream& out) {
+int tell_refusal(const SpecsOptions& options, const Taken& taken, std::ostream& out) {
+    const int width = options.width;
     out << wrapped("", taken.address.text() + ", revision " + taken.index + ": not approved, because", width, 2);
     for (const std::string& why : taken.refused) out << wrapped("  - ", why + ".", width, 4);
     out << wrapped(
         "  Next: ",
-        "inspect a lot with `seatload inspect` and give its record with --lot FILE; what can be answered for "
-        "without one is said with --without-inspection REASON.",
+        "inspect a lot with " +
+            TypedCommand("inspect").name(taken.file).open("SAMPLES").option("--wire-file", options.wire_file).text() +
+            " and give its record with --lot FILE; what can be answered for without one is said with "
+            "--without-inspection REASON.",
         width, 4);
     return kNothingFits;
-}
-
-std::string next_words(const Taken& taken, Step::Kind kind) {
-    const std::string address = taken.address.text();
-    switch (kind) {
-        case Step::Kind::trial:
-            return "`seatload specs order " + address +
-                   "` writes the papers of the trial springs; approve it once a lot was inspected.";
-        case Step::Kind::approved:
-            return "`seatload specs order " + address + "` writes the papers to order it with.";
-        case Step::Kind::withdrawn:
-            return "`seatload specs revise " + address + "` makes a draft to follow it.";
-        default:
-            return {};
-    }
 }
 
 }  // namespace
@@ -161,12 +184,13 @@ std::string next_words(const Taken& taken, Step::Kind kind) {
 int run_specs_step(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     const Taken taken = take_step(options, references);
     if (!taken.wrong.empty()) return refuse(taken.wrong, err);
-    if (!taken.refused.empty()) return tell_refusal(taken, options.width, out);
+    if (!taken.refused.empty()) return tell_refusal(options, taken, out);
     const Step::Kind kind = kind_of(options.action);
     out << taken.address.text() << ", revision " << taken.index << ": "
         << (kind == Step::Kind::evidence ? "evidence kept; still " : "") << word(taken.state) << '\n';
-    if (const std::string next = next_words(taken, kind); !next.empty())
-        out << wrapped("  Next: ", next, options.width, 4);
+    if (!taken.next.empty()) out << wrapped("  Next: ", taken.next, options.width, 4);
+    out << std::flush;
+    complain(taken.said, err);
     return kDone;
 }
 

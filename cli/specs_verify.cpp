@@ -110,16 +110,18 @@ std::string looked_at(std::size_t count, std::size_t failed) {
                         : grouped(failed) + " failed.");
 }
 
-std::string summary(const std::vector<Found>& all, std::size_t failed, std::size_t unread, int width) {
+std::string summary(const SpecsOptions& options, const std::vector<Found>& all, std::size_t failed,
+                    std::size_t unread) {
+    const int width = options.width;
     if (all.empty() && unread == 0) return "Nothing to verify.\n";
     std::string words = looked_at(all.size(), failed);
     if (unread != 0) words += " " + grouped(unread) + (unread == 1 ? " file" : " files") + " could not be read.";
     std::string text = wrapped("", words, width, 2);
     if (failed != 0 || unread != 0)
         text += wrapped("Next: ",
-                        "a changed or torn file is put back as it was, or its change brought in with `seatload specs "
-                        "revise`; where results moved, look whether the spring still serves before it is ordered "
-                        "again.",
+                        "a changed or torn file is put back as it was, or its change brought in with " +
+                            specs_command(options, "revise").text() +
+                            "; where results moved, look whether the spring still serves before it is ordered again.",
                         width, 2);
     return text;
 }
@@ -151,7 +153,7 @@ int run_specs_verify(const SpecsOptions& options, const References& references, 
         out << found_json(all).dump(2) << '\n';
     } else {
         for (const Found& found : all) out << found_text(found, options.width);
-        out << summary(all, failed, unread, options.width);
+        out << summary(options, all, failed, unread);
     }
     out << std::flush;
     complain(said, err);

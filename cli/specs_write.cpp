@@ -5,6 +5,7 @@
 #include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/spec_remarks.hpp>
+#include <seatload/record/specify.hpp>
 
 #include <cli/spec_seal.hpp>
 
@@ -45,12 +46,16 @@ std::string without_seal(std::string_view text) {
     return std::string(is_last ? text.substr(0, at) : text);
 }
 
-Result<std::string> content_for_library(std::string_view text, const std::string& file, const wire::Catalogue& wires) {
+Result<std::string> content_for_library(std::string_view text, const std::string& file, const References& references) {
     const std::string_view content = io::spec_content(text);
-    const auto spec = io::read_spec(content, file, wires);
+    const auto spec = io::read_spec(content, file, references.wires);
     if (!spec) return Diagnostics(spec.error());
     if (Diagnostics wrong = not_stated(spec->identity, file); !wrong.empty()) return wrong;
-    const std::string arranged = io::arranged_spec(content, file, wires).value();
+    const record::Spec whole =
+        record::with_tips_ordered(*spec, grade_of(*spec, references.wires), references.tolerances);
+    const std::string arranged = whole.limits.tips_degrees == spec->limits.tips_degrees
+                                     ? io::arranged_spec(content, file, references.wires).value()
+                                     : io::written_with_remarks(whole, content);
     const Diagnostics said = spec.error();
     return {is_sealed(arranged) ? arranged : without_seal(arranged), said};
 }

@@ -25,11 +25,29 @@ bool continues_number(std::string_view word) {
     return word.size() == 3 && std::all_of(word.begin(), word.end(), is_figure);
 }
 
+/// The words between blanks; what a command in backticks holds in single quotes is one word, its blanks as they are.
+std::vector<std::string_view> words_of(std::string_view text) {
+    std::vector<std::string_view> words;
+    bool is_command = false, is_quoted = false;
+    std::size_t from = 0;
+    for (std::size_t i = 0; i <= text.size(); ++i) {
+        if (i == text.size() || (text[i] == ' ' && !is_quoted)) {
+            if (i > from) words.push_back(text.substr(from, i - from));
+            from = i + 1;
+        } else if (is_command && text[i] == '\'') {
+            // Not one that a backslash shields, nor an apostrophe within a word.
+            is_quoted = !is_quoted && std::string_view(" ='").find(text[i - 1]) != std::string_view::npos;
+        } else if (text[i] == '`' && !is_quoted) {
+            is_command = !is_command;
+        }
+    }
+    return words;
+}
+
 /// The words, those that belong together joined by a blank.
 std::vector<std::string> unbroken(std::string_view words) {
     std::vector<std::string> pieces;
-    for (const std::string_view word : split(words, ' ')) {
-        if (word.empty()) continue;
+    for (const std::string_view word : words_of(words)) {
         if (!pieces.empty() && is_figure(pieces.back().back()) && continues_number(word))
             pieces.back() += ' ' + std::string(word);
         else

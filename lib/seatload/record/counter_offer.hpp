@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <seatload/check/evaluation.hpp>
+#include <seatload/record/lean_told.hpp>
 #include <seatload/record/reply.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sizing/merit.hpp>
@@ -53,6 +54,7 @@ struct CounterOffer {
     std::optional<check::Evaluation> evaluation;
     sizing::Merit merit;      ///< of the spring offered
     sizing::Merit enquired;   ///< of the spring enquired for
+    LeanTold lean;            ///< of the spring offered, on a sliding seat
     bool is_altered = false;  ///< the spec is not the one enquired for
 
     bool can_be_ordered() const { return fit != Fit::fails && fit != Fit::unknown; }

@@ -76,6 +76,13 @@ void order_tips(Spec& spec, const check::Evaluation& evaluation) {
     spec.limits.tips_degrees = tips ? std::optional(std::round(360e6 * tips->ordered) / 1e6) : std::nullopt;
 }
 
+Spec with_tips_ordered(Spec spec, const wire::Grade& grade, const tolerance::Tables& tables) {
+    if (spec.limits.tips_degrees) return spec;
+    const auto evaluation = check::evaluate(spec.spring, grade, requirement_of(spec), tables);
+    if (evaluation) order_tips(spec, *evaluation);
+    return spec;
+}
+
 Spec specify(const demand::Requirement& requirement, const sizing::Space& space, const sizing::Alternative& alternative,
              std::string letter) {
     const sizing::Candidate& c = alternative.candidate;

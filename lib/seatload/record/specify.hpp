@@ -22,6 +22,9 @@ void order_loads(Spec& spec, const check::WireNumbers& wire, int unbounded_grade
 /// Orders the end tips as an evaluation of the spec has them, so that a later rule orders no others by the same spec.
 void order_tips(Spec& spec, const check::Evaluation& evaluation);
 
+/// The spec with its end tips ordered, when it says nothing of them and can be worked out; else as it is.
+Spec with_tips_ordered(Spec spec, const wire::Grade& grade, const tolerance::Tables& tables);
+
 /// The coarsest EN 15800 grade whose load tolerance [N] lies inside both deviations; nothing when grade 1 does not.
 std::optional<int> load_grade_inside(const spring::Spring& spring, Force load, Force plus, Force minus);
 

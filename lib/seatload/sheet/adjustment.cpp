@@ -55,6 +55,12 @@ std::optional<Amount> longest_free_length(const Facts& facts) {
     return facts.figures().length(*facts.longest_free_length, {3}, Rounding::down);
 }
 
+Amount drawn_free_length(const Facts& facts, Decimals decimals) {
+    const Figures figures = facts.figures();
+    const Rounding rounding = longest_free_length(facts) ? Rounding::down : Rounding::nearest;
+    return figures.length(facts.spec.spring.free_length, decimals, rounding);
+}
+
 std::optional<Amount> longest_with_closer_tips(const Facts& facts) {
     if (!facts.closer_tips || !longest_free_length(facts)) return std::nullopt;
     return facts.figures().length(facts.closer_tips->longest_free_length, {3}, Rounding::down);

@@ -24,6 +24,10 @@ std::optional<Amount> longest_free_length(const Facts& facts);
 std::optional<Amount> longest_with_closer_tips(const Facts& facts);
 std::optional<Amount> coil_diameter_bound(const Facts& facts);
 
+/// The free length as drawn. Beside a bound it is rounded down as the bound is, or in inches it could come out above
+/// it.
+Amount drawn_free_length(const Facts& facts, Decimals decimals = {});
+
 /// The static stress that is limited, "τ at Lc", and its value for the nominal spring.
 std::string limited_stress(const Facts& facts);
 Stress stress_at_limit(const Facts& facts);

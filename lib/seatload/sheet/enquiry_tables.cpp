@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
 
@@ -76,7 +77,7 @@ void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) 
     rows.add_amounts(
         say("coil.free_length"), Unit::mm,
         [](const Facts& f, int least) {
-            return f.figures().length(f.spec.spring.free_length, {3, least});
+            return drawn_free_length(f, {3, least});
         },
         [&](const Facts& f, const std::string& words) {
             return bracketed(f.may_adjust(record::Adjustable::free_length), words);

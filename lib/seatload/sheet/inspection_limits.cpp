@@ -74,8 +74,7 @@ Characteristic other_coil(const Facts& facts) {
 }
 
 Characteristic free_length(const Facts& facts) {
-    Characteristic c{
-        Kind::free_length, Role::noted, printed(facts.figures().length(facts.spec.spring.free_length)), {}, false};
+    Characteristic c{Kind::free_length, Role::noted, printed(drawn_free_length(facts)), {}, false};
     if (const auto longest = longest_free_length(facts)) {
         c.role = Role::bound;
         c.limits.most = printed(*longest);

@@ -25,6 +25,8 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
     flow.paragraph(facts.say("purchase.please_supply",
                              {{"number", drawing_number(facts.spec)}, {"revision", facts.spec.identity.revision}}));
+    if (purchase.state == record::State::trial) flow.paragraph(facts.say("purchase.on_trial"));
+    if (purchase.state == record::State::draft) flow.paragraph(facts.say("purchase.is_draft"));
     const double quarter = flow.width() / 4.0, price = 46.0, third = 0.5 * (flow.width() - price);
     flow.table({{quarter, quarter, quarter, quarter},
                 {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date"),

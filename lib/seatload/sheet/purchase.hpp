@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <seatload/core/result.hpp>
+#include <seatload/record/history.hpp>
 #include <seatload/record/spec.hpp>
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sheet/paper.hpp>
@@ -17,8 +18,9 @@ namespace seatload::sheet {
 /// What is ordered beside what the spec says; what is absent or empty is left open for a hand to fill in.
 struct Purchase {
     std::optional<int> pieces;
-    std::string number;  ///< of the order
-    std::string date;    ///< of the order, ISO 8601
+    std::string number;                             ///< of the order
+    std::string date;                               ///< of the order, ISO 8601
+    record::State state = record::State::approved;  ///< of the spec; what is not approved yet says so
 };
 
 /// The order of a spec's springs, a page beside the spec's sheet, seldom two: pieces, dates and price, the spring in

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_diagram.hpp>
 
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/operating_limits.hpp>
 #include <seatload/sheet/terms.hpp>
 
@@ -16,10 +17,13 @@ class Labels {
         return symbol(letter, index) + " " + first(amount);
     }
     std::string reference_length(std::string_view index, const Length& length) const {
-        return symbol("L", index) + " " + reference(first(figures_.length(length, {2})));
+        return reference("L", index, figures_.length(length, {2}));
+    }
+    static std::string reference(std::string_view letter, std::string_view index, const Amount& amount) {
+        return symbol(letter, index) + " " + sheet::reference(first(amount));
     }
     std::string reference_force(std::string_view index, const Force& force) const {
-        return symbol("F", index) + " " + reference(first(figures_.force(force)));
+        return reference("F", index, figures_.force(force));
     }
 
   private:
@@ -67,8 +71,8 @@ LoadDiagram sheet_diagram(const Facts& facts) {
     out.smallest_length = in_mm(e.smallest_length);
     out.solid_length = in_mm(e.solid_length);
     out.free_words = facts.may_adjust(record::Adjustable::free_length)
-                         ? labels.reference_length("0", facts.spec.spring.free_length)
-                         : labels.given("L", "0", figures.length(facts.spec.spring.free_length));
+                         ? Labels::reference("L", "0", drawn_free_length(facts, {2}))
+                         : labels.given("L", "0", drawn_free_length(facts));
     out.smallest_words = labels.reference_length("n", e.smallest_length);
     out.smallest_load_words = labels.reference_force("n", e.at_smallest_length.load);
     out.solid_words = labels.reference_length("c", e.solid_length);

@@ -297,7 +297,7 @@ Entries geometry_entries(const Facts& facts) {
         Named{Status::reference, bore ? facts.say("coil.mean_and_inside") : facts.say("coil.mean_and_outside"),
               references_with_unit(figures.length(s.mean_diameter, of_both), figures.length(other_diameter, of_both))});
     out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), facts.say("coil.free_length"),
-                                   with_unit(figures.length(s.free_length))));
+                                   with_unit(drawn_free_length(facts))));
     out.push_back(
         Named{Status::adjustable, facts.say("coil.coils"),
               reference(figures.number(s.total_coils, {2})) + "; " + reference(figures.number(e.active_coils, {2}))});

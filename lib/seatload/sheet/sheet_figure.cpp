@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_figure.hpp>
 
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/terms.hpp>
 
 namespace seatload::sheet {
@@ -11,17 +12,17 @@ SpringFigure sheet_figure(const Facts& facts) {
     const auto shown_as = [](bool adjustable, const std::string& words) {
         return adjustable ? reference(words) : words;
     };
-    const auto length = [&](std::string_view index, Length l) {
-        return symbol("L", index) + " = " + first(figures.length(l));
+    const auto length = [&](std::string_view index, const Amount& amount) {
+        return symbol("L", index) + " = " + first(amount);
     };
     SpringFigure out{spec.spring, in_mm(spec.seated.length), in_mm(spec.full_travel.length), !spec.bore_rules, {}};
     out.words.wire_diameter =
         shown_as(facts.wire_is_adjustable(), "Ø" + first(figures.wire(spec.spring.wire_diameter)));
     out.words.coil_diameter = shown_as(facts.diameter_is_adjustable(), "Ø" + first(coil_diameter(facts)));
     out.words.free_length =
-        shown_as(facts.may_adjust(record::Adjustable::free_length), length("0", spec.spring.free_length));
-    out.words.seated = length("1", spec.seated.length);
-    out.words.full_travel = length("2", spec.full_travel.length);
+        shown_as(facts.may_adjust(record::Adjustable::free_length), length("0", drawn_free_length(facts)));
+    out.words.seated = length("1", figures.length(spec.seated.length));
+    out.words.full_travel = length("2", figures.length(spec.full_travel.length));
     out.words.seated_plate = symbol("L", "1");
     out.words.full_travel_plate = symbol("L", "2");
     // Once more where it can be seen; in brackets, as it is given elsewhere.
