@@ -49,7 +49,7 @@ std::string wire_lines(const EvaluationView& v, int width) {
     if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
-    const std::string lines = wrapped("  ", words, width, 4);
+    std::string lines = wrapped("  ", words, width, 4);
     if (v.measured == nullptr || !v.measured->wire_is_guessed) return lines;
     return lines + wrapped("  ",
                            "This wire is a guess by the spring's stiffness: its strength and its service temperature "
@@ -122,7 +122,7 @@ std::string verdict_lines(const check::Verdict& verdict, int width) {
     if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
         words +=
             verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
-    const std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
+    std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
     if (verdict.passed) return lines;
     return lines + wrapped(std::string(kReason, ' '), "source: " + verdict.source, width, kReason);
 }

@@ -130,7 +130,7 @@ std::string apart_words(const FamilyView& v) {
 
 /// A limit with the height a load is asked for at, which tells one requirement's loads from another's.
 std::string limit_at_its_height(const check::Rule& rule, const demand::Requirement& requirement) {
-    const std::string words = limit_words(rule, requirement);
+    std::string words = limit_words(rule, requirement);
     const bool at_seat = rule.id.starts_with("seated_load");
     if (!at_seat && !rule.id.starts_with("full_travel_load")) return words;
     const Length height = at_seat ? requirement.space.seated_height : requirement.space.full_travel_height;

@@ -249,7 +249,7 @@ std::string tight_loads_words(const SizeView& v) {
 }
 
 std::string legend(const SizeView& v, int width) {
-    const std::string ranked =
+    std::string ranked =
         wrapped("",
                 ranked_words(v.space.demand) + ". They are the spread of the " + grouped(v.census.front.size()) +
                     " that no fitting spring betters." +

@@ -56,7 +56,7 @@ Result<std::string> content_for_library(std::string_view text, const std::string
     const std::string arranged = whole.limits.tips_degrees == spec->limits.tips_degrees
                                      ? io::arranged_spec(content, file, references.wires).value()
                                      : io::written_with_remarks(whole, content);
-    const Diagnostics said = spec.error();
+    const Diagnostics& said = spec.error();
     return {is_sealed(arranged) ? arranged : without_seal(arranged), said};
 }
 
