@@ -2,6 +2,8 @@
 #include <seatload/core/diagnostic.hpp>
 
 #include <algorithm>
+#include <span>
+#include <string_view>
 #include <tuple>
 #include <utility>
 
@@ -11,7 +13,8 @@
 namespace seatload {
 namespace {
 
-constexpr std::size_t kShownColumns = 100;  // a longer source line is cut round the caret
+constexpr std::size_t kUsualColumns = 100;  // of a source line, when no width is given
+constexpr std::size_t kSetIn = 4;           // columns before a source line and the lines after a first one
 
 std::string where(const Place& place) {
     std::string text = place.file;
@@ -20,19 +23,61 @@ std::string where(const Place& place) {
     return text;
 }
 
-/// The source line with a caret under `column`, tabs shown as one blank so that the caret stands right.
-std::string quoted(const std::string& line, unsigned column) {
-    if (line.empty()) return {};
-    std::vector<std::string> letters = code_points(line);
-    std::size_t at = column == 0 ? 0 : std::min<std::size_t>(column - 1, letters.size());
-    const std::size_t first = at + 1 > kShownColumns ? at + 1 - kShownColumns : 0;
-    const std::size_t last = std::min(letters.size(), first + kShownColumns);
-    std::string shown = "    ";
-    for (std::size_t i = first; i < last; ++i) {
-        const auto byte = static_cast<unsigned char>(letters[i].front());
-        shown += byte < 0x20 || byte == 0x7f ? " " : letters[i];
+/// The letters as they are shown: a tab or a control character as one blank, so that the caret stands right.
+std::string seen(std::span<const std::string> letters) {
+    std::string shown;
+    for (const std::string& letter : letters) {
+        const auto byte = static_cast<unsigned char>(letter.front());
+        shown += byte < 0x20 || byte == 0x7f ? " " : letter;
     }
-    return shown + "\n    " + std::string(at - first, ' ') + "^\n";
+    return shown;
+}
+
+/// The source line with a caret under `column`; of a line longer than `width` what stands round the caret, with dots
+/// where something was left out.
+std::string quoted(const std::string& line, unsigned column, int width) {
+    if (line.empty()) return {};
+    constexpr std::string_view kDots = "...";
+    const std::vector<std::string> letters = code_points(line);
+    const std::size_t room =
+        width == 0 ? kUsualColumns : std::max<std::size_t>(static_cast<std::size_t>(width), 40) - kSetIn;
+    const std::size_t at = column == 0 ? 0 : std::min<std::size_t>(column - 1, letters.size());
+    const std::size_t needed = std::max(letters.size(), at + 1);
+    std::size_t first = 0;
+    if (needed > room && at > room * 2 / 3) first = std::min(at - room * 2 / 3, needed - room);
+    const std::size_t last = std::min(letters.size(), first + room);
+    std::string before = first == 0 ? "" : std::string(kDots);
+    std::string after = last == letters.size() ? "" : std::string(kDots);
+    const std::span<const std::string> kept(letters.data() + first + before.size(),
+                                            last - first - before.size() - after.size());
+    const std::string indent(kSetIn, ' ');
+    return indent + before + seen(kept) + after + '\n' + indent + std::string(at - first, ' ') + "^\n";
+}
+
+/// A name too long to be read, with dots in place of its middle.
+std::string shortened(const std::vector<std::string>& letters) {
+    constexpr std::size_t kBegin = 60, kEnd = 20;
+    const std::span<const std::string> all(letters);
+    return join(all.first(kBegin), "") + "..." + join(all.last(kEnd), "");
+}
+
+/// The words, each name in quotation marks and each word by itself shortened that no one would read to its end.
+std::string without_endless_names(const std::string& words) {
+    constexpr std::size_t kLongestName = 160;
+    if (words.size() <= kLongestName) return words;
+    std::string out;
+    for (std::size_t from = 0; from < words.size();) {
+        const bool is_quoted = words[from] == '"' && words.find('"', from + 1) != std::string::npos;
+        if (words[from] == '"' || words[from] == ' ') out += words[from++];
+        const std::size_t to =
+            std::min(is_quoted ? words.find('"', from) : words.find_first_of(" \"", from), words.size());
+        const std::string name = words.substr(from, to - from);
+        const std::vector<std::string> letters = code_points(name);
+        out += letters.size() > kLongestName && name.find('/') == std::string::npos ? shortened(letters) : name;
+        from = to;
+        if (is_quoted) out += words[from++];
+    }
+    return out;
 }
 
 /// The words broken into lines of at most `width` columns; a short text in quotes is kept in one line.
@@ -56,17 +101,16 @@ std::string lines(const std::string& start, std::string words, int width, std::s
 }
 
 std::string render_one(const Diagnostic& d, int width) {
-    constexpr std::size_t kIndent = 4;
     const std::string hint = "    hint: ";
     const std::string head = where(d.place).empty() ? std::string{} : where(d.place) + ": ";
     const std::string name = d.id.words.empty() ? std::string{} : " [" + std::string(d.id.words) + ']';
-    std::string text =
-        lines(head + (d.severity == Severity::error ? "error: " : "warning: "), d.message + name, width, kIndent);
-    text += quoted(d.source_line, d.place.column);
-    if (!d.hint.empty()) text += lines(hint, d.hint, width, hint.size());
+    std::string text = lines(head + (d.severity == Severity::error ? "error: " : "warning: "),
+                             without_endless_names(d.message) + name, width, kSetIn);
+    text += quoted(d.source_line, d.place.column, width);
+    if (!d.hint.empty()) text += lines(hint, without_endless_names(d.hint), width, hint.size());
     if (!d.related.file.empty()) {
-        text += lines(where(d.related) + ": note: ", d.related_note, width, kIndent);
-        text += quoted(d.related_line, d.related.column);
+        text += lines(where(d.related) + ": note: ", without_endless_names(d.related_note), width, kSetIn);
+        text += quoted(d.related_line, d.related.column, width);
     }
     return text;
 }

@@ -70,8 +70,34 @@ TEST_CASE("a long source line is cut so that the caret stays in sight") {
     Diagnostic d = at(1, 150, "here");
     d.source_line = std::string(149, 'a') + "X" + std::string(100, 'b');
     const std::string text = render({d});
-    CHECK(text ==
-          "latch.toml:1:150: error: here\n    " + std::string(99, 'a') + "X\n    " + std::string(99, ' ') + "^\n");
+    CHECK(text == "latch.toml:1:150: error: here\n    ..." + std::string(63, 'a') + "X" + std::string(30, 'b') +
+                      "...\n    " + std::string(66, ' ') + "^\n");
+}
+
+TEST_CASE("a source line is cut to the width given, at its end, at both ends or at its beginning") {
+    Diagnostic d = at(1, 1, "here");
+    d.source_line = std::string(50, 'a') + "X" + std::string(49, 'b');
+    CHECK(render({d}, 20, 60) == "latch.toml:1:1: error: here\n    " + std::string(50, 'a') + "Xbb...\n    ^\n");
+    d.place.column = 51;
+    CHECK(render({d}, 20, 60) == "latch.toml:1:51: error: here\n    ..." + std::string(34, 'a') + "X" +
+                                     std::string(15, 'b') + "...\n    " + std::string(37, ' ') + "^\n");
+    d.place.column = 101;  // behind the last letter, where the line breaks off
+    CHECK(render({d}, 20, 60) == "latch.toml:1:101: error: here\n    ..." + std::string(2, 'a') + "X" +
+                                     std::string(49, 'b') + "\n    " + std::string(55, ' ') + "^\n");
+}
+
+TEST_CASE("a name that no one would read to its end is shortened, a path and words are not") {
+    const std::string endless(10000, 'x');
+    const std::string shown = std::string(60, 'x') + "..." + std::string(20, 'x');
+    CHECK(render({error("odd"_id, "unknown key \"" + endless + "\" in here", "no \"" + endless + "\"")}) ==
+          "error: unknown key \"" + shown + "\" in here [odd]\n    hint: no \"" + shown + "\"\n");
+    CHECK(render({error("odd"_id, "the key " + endless + " is unknown")}) ==
+          "error: the key " + shown + " is unknown [odd]\n");
+    const std::string path = "/" + std::string(200, 'y') + "/" + std::string(200, 'z');
+    CHECK(render({error("odd"_id, "no folder \"" + path + "\"")}) == "error: no folder \"" + path + "\" [odd]\n");
+    std::string list = "one of";
+    for (int i = 0; i < 100; ++i) list += " name" + std::to_string(i);
+    CHECK(render({error("odd"_id, list)}) == "error: " + list + " [odd]\n");
 }
 
 TEST_CASE("a caret past the end of its line stands behind the last letter") {
@@ -107,7 +133,7 @@ TEST_CASE("warnings alone are no error") {
     CHECK(has_error({warning, at(1, 1, "wrong")}));
 }
 
-TEST_CASE("messages and hints are broken at blanks, source lines never") {
+TEST_CASE("messages and hints are broken at blanks, source lines are cut instead") {
     Diagnostic d = at(3, 8, "the number of this line has no unit and cannot be understood");
     d.source_line = "bore = 9  # the drilling in the plunger as it was measured";
     d.hint = "write it with its unit, for example \"9 mm .. 9.05 mm\", or `seatload check found.toml` complains again";
@@ -116,7 +142,7 @@ TEST_CASE("messages and hints are broken at blanks, source lines never") {
     CHECK(render({d}, 20, 50) ==
           "latch.toml:3:8: error: the number of this line has\n"
           "    no unit and cannot be understood\n"
-          "    bore = 9  # the drilling in the plunger as it was measured\n"
+          "    bore = 9  # the drilling in the plunger as ...\n"
           "           ^\n"
           "    hint: write it with its unit, for example\n"
           "          \"9 mm .. 9.05 mm\", or\n"
