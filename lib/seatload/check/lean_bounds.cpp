@@ -14,6 +14,7 @@ namespace seatload::check {
 namespace {
 
 constexpr double kLongerThanDrawn = 4.0;  // times; whatever long leans is pushed away long before
+constexpr double kMostPieces = 0.86;      // of a tolerance of three standard deviations: 99 of 100 pieces (normal)
 constexpr double kWorthwhile = 0.05;      // mm of free length that closer tips must give
 
 const Rule& rule_of_lean() {
@@ -45,9 +46,10 @@ std::optional<double> longest_with_tips(const Coil& c, double L0, double turns) 
     });
 }
 
-/// The widest tips under those ordered that let all of a free length's tolerance in; else the closest step there is.
+/// The widest tips under those ordered that let in what a free length strays upwards; else the closest step there is.
 std::optional<LeanBounds::Closer> closer(const Coil& c, double L0, double ordered, double longest) {
-    const double needed = L0 + tolerance::free_length_tolerance_mm(c.wire.d_mm, c.D_mm, c.active_coils, c.rate_n_mm, 1);
+    const double tolerance = tolerance::free_length_tolerance_mm(c.wire.d_mm, c.D_mm, c.active_coils, c.rate_n_mm, 1);
+    const double needed = L0 + kMostPieces * tolerance;
     if (longest >= needed) return std::nullopt;
     std::optional<LeanBounds::Closer> found;
     for (double steps = std::ceil(ordered / kTipStep - 1e-6) - 1.0; steps >= 1.0; --steps) {
