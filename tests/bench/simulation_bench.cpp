@@ -83,4 +83,5 @@ BENCHMARK(springs_simulated)
     ->RangeMultiplier(10)
     ->Range(10'000, 1'000'000)
     ->Unit(benchmark::kMillisecond)
+    ->MeasureProcessCPUTime()
     ->UseRealTime();

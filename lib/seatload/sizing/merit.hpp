@@ -30,8 +30,8 @@ struct Merit {
 /// Tolerance room counted in tenths, the finest difference worth an order.
 double room_in_tenths(double tolerance_room);
 
-/// Room under which so many springs of a lot miss the demand, even made to grade 1, that it weighs as much as leaning
-/// too far in the worst case: of the demo requirements' springs with less, a quarter and more do (an estimate).
+/// With less room the nearest limit alone breaks over 18 % of a lot (normal curve, 0.9 deviations; demos simulated: 15
+/// to 20 %). In the usual order any number up to the first spring's room (demos: 5 to 8) offers the same spring first.
 inline constexpr double kFewKeepTenths = 3.0;
 
 /// A merit counted in steps, smaller being better: its class (0; 1 leaning, with whole turns or thereabouts; 2 leaning
