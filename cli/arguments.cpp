@@ -261,11 +261,14 @@ std::optional<Diagnostic> unknown_option(const CLI::App& command, int argc, cons
     return std::nullopt;
 }
 
-/// An option or argument as its help shows it: "--what-if NAME=FROM..TO"; empty when there is none of the name.
+/// An option or argument as its help shows it: "--what-if \"NAME=FROM..TO\""; empty when there is none of the name.
 std::string shown_option(const CLI::App& command, const std::string& name) {
     const CLI::Option* option = command.get_option_no_throw(name);
     if (option == nullptr) return {};
-    return option->get_positional() ? name + ": " + option->get_description() : name + ' ' + option->get_option_text();
+    if (option->get_positional()) return name + ": " + option->get_description();
+    const std::string value = option->get_option_text();
+    const bool holds_blanks = value.find('=') != std::string::npos;  // NAME=FROM..TO, where FROM and TO have units
+    return name + ' ' + (holds_blanks ? '"' + value + '"' : value);
 }
 
 /// What is wrong with options and arguments that the command has; the library says it in words of its own.
@@ -331,14 +334,45 @@ void add_version(CLI::App& app, const int& width) {
     app.add_flag("--json")->description("with --version: write JSON")->needs(version);
 }
 
-/// What "help NAME" answers when the name is that of a complaint, with or without its brackets; else nothing.
-std::optional<std::string> told_of_complaint(int argc, const char* const* argv, int width) {
+/// The word behind "help", without the brackets in which the name of a complaint is shown; nothing when there is none.
+std::optional<std::string_view> asked_of_help(int argc, const char* const* argv) {
     if (argc != 3 || std::string_view(argv[1]) != "help") return std::nullopt;
     std::string_view name = argv[2];
     if (name.starts_with('[') && name.ends_with(']')) name = name.substr(1, name.size() - 2);
+    return name;
+}
+
+/// What "help NAME" answers when the name is that of a complaint; else nothing.
+std::optional<std::string> told_of_complaint(std::string_view name, int width) {
     const auto meaning = io::meaning_of_complaint(name);
     if (!meaning) return std::nullopt;
     return wrapped(std::string(name) + ": ", *meaning, width, 4);
+}
+
+/// The names of complaints that hold a word, such as "number"; none when they are many.
+std::vector<std::string> complaints_with(const std::string& word, const std::vector<std::string>& names) {
+    constexpr std::size_t kMost = 8;
+    constexpr std::size_t kShortest = 3;  // "no" or "a" says nothing
+    std::vector<std::string> found;
+    for (const std::string& name : names)
+        if (word.size() >= kShortest && name.find(word) != std::string::npos) found.push_back(name);
+    return found.size() > kMost ? std::vector<std::string>{} : found;
+}
+
+/// What is wrong when "help NAME" names neither a command nor a complaint.
+std::optional<Diagnostic> unknown_help(const CLI::App& app, const std::string& name) {
+    std::vector<std::string> names = command_names(app);
+    if (name.starts_with('-') || std::find(names.begin(), names.end(), name) != names.end()) return std::nullopt;
+    const std::string commands = join(names, ", ");
+    std::vector<std::string> complaints;
+    for (const io::ComplaintMeaning& each : io::complaint_meanings()) complaints.push_back(each.id);
+    names.insert(names.end(), complaints.begin(), complaints.end());
+    const std::vector<std::string> alike = complaints_with(name, complaints);
+    const std::string otherwise =
+        alike.empty() ? "commands are " + commands + "; a complaint's name stands behind it in brackets, [bare-number]"
+                      : "complaints are called " + join(alike, ", ");
+    return usage_error(app, "unknown-command"_id, '"' + name + "\" is neither a command nor the name of a complaint",
+                       did_you_mean(name, names), otherwise);
 }
 
 /// The words given, "help size" turned into "size --help"; what is no command stays to be complained of.
@@ -390,9 +424,15 @@ Arguments parse_arguments(int argc, const char* const* argv, const Terminal& ter
         out << kFirstWords;
         return {std::nullopt, 0};
     }
-    if (const auto told = told_of_complaint(argc, argv, terminal.width)) {
-        out << *told;
-        return {std::nullopt, 0};
+    if (const auto name = asked_of_help(argc, argv)) {
+        if (const auto told = told_of_complaint(*name, terminal.width)) {
+            out << *told;
+            return {std::nullopt, 0};
+        }
+        if (const auto wrong = unknown_help(app, std::string(*name))) {
+            complain({*wrong}, err);
+            return {std::nullopt, kBadInput};
+        }
     }
     const std::vector<const char*> words = with_help(app, argc, argv);
     const int count = static_cast<int>(words.size());

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <cli/session.hpp>
 
-#include <algorithm>
 #include <filesystem>
 
-#include <seatload/core/text.hpp>
 #include <seatload/io/builtin.hpp>
 #include <seatload/io/maker_file.hpp>
 #include <seatload/io/wire_file.hpp>
+
+#include <cli/missing_file.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -19,28 +19,6 @@ constexpr long kUsualColumns = 80;
 long& columns_of(std::ostream& stream) {
     static const int index = std::ios_base::xalloc();
     return stream.iword(index);
-}
-
-/// The files of a folder by their paths, as they are typed; none where it cannot be read.
-std::vector<std::string> paths_in(const std::filesystem::path& folder) {
-    std::vector<std::string> paths;
-    std::error_code unreadable;
-    for (std::filesystem::directory_iterator at(folder.empty() ? "." : folder, unreadable), end; at != end;
-         at.increment(unreadable)) {
-        if (unreadable) break;
-        paths.push_back((folder / at->path().filename()).string());
-    }
-    std::sort(paths.begin(), paths.end());
-    return paths;
-}
-
-/// What may have been meant by the name of a file that is not there, or which folder is not there either.
-std::string hint_for_missing(const std::filesystem::path& file) {
-    std::error_code unreadable;
-    const std::filesystem::path folder = file.parent_path();
-    if (!folder.empty() && !std::filesystem::exists(folder, unreadable))
-        return "there is no folder \"" + folder.string() + "\" either";
-    return did_you_mean(file.string(), paths_in(folder));
 }
 
 }  // namespace

@@ -73,7 +73,8 @@ std::string table(const WhatIfView& v, std::size_t longest_bar) {
             wire.erase(wire.size() - 3);
             cells.insert(cells.end(), {room_words(row.best->merit.tolerance_room),
                                        fixed(100.0 * (1.0 - row.best->merit.stress_margin), 0) + " %", wire,
-                                       row.best->grade + (is_doubtful(*row.best) ? " ~" : "")});
+                                       row.best->grade + (is_doubtful(*row.best) ? " ~" : "") +
+                                           (row.best->merit.leans_too_far ? " !" : "")});
         }
         t.add(std::move(cells));
     }
@@ -101,15 +102,21 @@ std::string moved(const WhatIfView& v) {
 }
 
 std::string notes(const WhatIfView& v, int width) {
-    const bool any_doubt =
-        std::any_of(v.rows.begin(), v.rows.end(), [](const auto& row) { return row.best && is_doubtful(*row.best); });
+    const auto any = [&](const auto& holds) {
+        return std::any_of(v.rows.begin(), v.rows.end(), [&](const auto& row) { return row.best && holds(*row.best); });
+    };
+    const bool any_doubt = any(is_doubtful);
+    const bool any_leans = any([](const sizing::BestSpring& best) { return best.merit.leans_too_far; });
     return wrapped("",
                    moved(v) +
-                       "Each value has been searched in full. Room, stress and wire are those of the best spring: "
-                       "room is how many times the maker's load tolerance (EN 15800 grade " +
+                       "Each value has been searched in full. Room, stress and wire are those of the best spring, "
+                       "which \"size\" would offer first: room is how many times what the maker's tolerances (EN 15800 "
+                       "grade " +
                        std::to_string(v.requirement.load_grade) +
-                       ", from memory) fits between its loads and their nearest limit, in whole tenths; of equals, "
-                       "the one with least stress is best." +
+                       ", from memory) do to it fits before the nearest limit, in whole tenths." +
+                       (any_leans ? " ! marks one that leans further than its room, however close its end tips are "
+                                    "held; it is best only where none does not."
+                                  : "") +
                        (any_doubt ? " ~ marks wire whose strength is from memory or an estimate." : ""),
                    width, 2);
 }

@@ -127,7 +127,7 @@ std::string list_text(const WireView& view, int width) {
         text += wrapped("",
                         "Evidence counts strength rows: seen = on a page that carries the standard, f = fitted law, "
                         "m = memory, e = estimate, o = your own. A + means G differs with the size. The limit is the "
-                        "highest service temperature. \"seatload wire GRADE\" shows one grade.",
+                        "highest service temperature.",
                         width, 0);
     return text;
 }

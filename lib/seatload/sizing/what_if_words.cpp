@@ -160,7 +160,7 @@ Result<WhatIf> read_range(std::string_view text, const WhatIfNumber& number, con
     const auto dots = text.find("..");
     if (dots == std::string_view::npos)
         return error("bad-range"_id, "a range is wanted, from one value to another",
-                     "write it as " + number.key + "=FROM..TO");
+                     "write it as \"" + number.key + "=FROM..TO\"");
     const auto from = read_end(trim(text.substr(0, dots)), number, requirement);
     if (!from) return from.error();
     const auto to = read_end(trim(text.substr(dots + 2)), number, requirement);
