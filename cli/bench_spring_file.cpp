@@ -78,6 +78,8 @@ std::vector<std::string> remarks_on(const BenchedSpring& spring, const TakenGrad
     if (spring.run.dimensions.free_length)
         remarks.push_back("The free length is that of the loose spring; the line of its loads meets no load at " +
                           units::exact(rounded(spring.measured.free_length).value) + '.');
+    remarks.push_back("The bench does not know how hot the spring gets in service; `check` heeds it once it");
+    remarks.push_back("stands under [surroundings], as temperature = \"80 °C\".");
     return remarks;
 }
 
@@ -101,6 +103,7 @@ std::optional<std::string> bench_spring_file(const bench::Readings& session, con
         stated.free_length ? stated.free_length->value : to_the_micrometre(spring.measured.free_length.value);
     file.seated_height = height_named(session, "seated", file.spring.free_length);
     file.full_travel_height = height_named(session, "full travel", file.spring.free_length);
+    file.is_temperature_stated = false;
     file.measured = measured_of(session, spring.measured, readings);
     file.measured->wire_is_guessed = grade.is_guessed;
     return io::write_spring(file, remarks_on(spring, grade));

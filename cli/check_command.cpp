@@ -115,7 +115,8 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
                                   judge,
                                   c.file.measured ? &*c.file.measured : nullptr,
                                   measured_verdicts(c),
-                                  outlook ? &*outlook : nullptr};
+                                  outlook ? &*outlook : nullptr,
+                                  judge != Judge::usual_limits || c.file.is_temperature_stated};
         all_fit = all_fit && view.fits();
         if (options.json)
             array.push_back(evaluation_json(view));

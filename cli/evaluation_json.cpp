@@ -73,7 +73,6 @@ void add_mechanics(Json& json, const check::Evaluation& e) {
     json["stable_slenderness"] = e.stable_slenderness;
     json["buckling_deflection_mm"] = e.buckling_deflection ? Json(in_mm(*e.buckling_deflection)) : Json(nullptr);
     json["natural_frequency_hz"] = in_hertz(e.natural_frequency);
-    json["load_loss_share"] = e.load_loss;
 }
 
 Json measured_verdict(const record::MeasuredVerdict& v) {
@@ -107,6 +106,9 @@ Json evaluation_json(const EvaluationView& v) {
               {"wire_grade", v.grade.id}};
     add_spring(json, e.spring);
     add_mechanics(json, e);
+    json["temperature_c"] =
+        v.is_temperature_stated ? Json(v.requirement.surroundings.temperature.degrees) : Json(nullptr);
+    json["load_loss_share"] = e.load_loss;
     json["seated"] = e.seated ? at_length(*e.seated) : Json(nullptr);
     json["full_travel"] = e.full_travel ? at_length(*e.full_travel) : Json(nullptr);
     json["at_smallest_length"] = at_length(e.at_smallest_length);

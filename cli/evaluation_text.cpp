@@ -39,6 +39,7 @@ std::string_view finding(Judge judge, bool fits) {
 std::string heading(const EvaluationView& v, int width) {
     std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
     words += finding(v.judge, v.fits());
+    if (!v.is_temperature_stated && v.fits()) words += ", cold; how hot it gets in service is not stated";
     return wrapped("", words, width, 2);
 }
 
@@ -97,6 +98,18 @@ std::string loads(const EvaluationView& v) {
     return t.text(2);
 }
 
+/// What heat does to the loads; where nobody said how hot it gets, how to say it.
+std::string service_words(const EvaluationView& v) {
+    if (!v.is_temperature_stated)
+        return "How hot it gets in service is not stated: 20 °C is taken, and no load loss counted. State it in the "
+               "file, under [surroundings], as temperature.";
+    const double loss = v.evaluation.load_loss;
+    std::string words = "In service: " + shown(v.requirement.surroundings.temperature) + ", ";
+    words += loss > 0.0 ? "load loss taken as " + fixed(100.0 * loss, 1) + " %" : "no load loss counted";
+    if (!v.requirement.limits.load_loss && loss > 0.0) words += " (guidance, an estimate)";
+    return words + '.';
+}
+
 std::string sideways(const EvaluationView& v, int width) {
     if (!v.evaluation.sideways) return {};
     const auto& s = *v.evaluation.sideways;
@@ -127,6 +140,14 @@ std::string verdict_lines(const check::Verdict& verdict, int width) {
     return lines + wrapped(std::string(kReason, ' '), "source: " + verdict.source, width, kReason);
 }
 
+/// The wire's limit of temperature, beside a spring of which nobody said how hot it gets.
+std::string open_temperature_lines(const check::Verdict& verdict, int width) {
+    return wrapped("  ?      ",
+                   std::string(verdict.rule->subject) + ": not stated, at most " +
+                       check::shown(verdict.measure.limit, verdict.rule->unit),
+                   width, kReason);
+}
+
 std::string verdict_lines(const record::MeasuredVerdict& verdict, int width) {
     const bool is_least = verdict.sense == check::Sense::at_least;
     const double load = in_newton(verdict.load.value);
@@ -146,8 +167,11 @@ std::string limit_lines(const EvaluationView& v, int width) {
     std::string broken, kept;
     for (const record::MeasuredVerdict& verdict : v.measured_verdicts)
         (verdict.proof == record::Proof::kept ? kept : broken) += verdict_lines(verdict, width);
-    for (const check::Verdict& verdict : v.evaluation.verdicts)
-        (verdict.passed ? kept : broken) += verdict_lines(verdict, width);
+    for (const check::Verdict& verdict : v.evaluation.verdicts) {
+        const bool is_open = !v.is_temperature_stated && verdict.rule->id == "service_temperature";
+        (verdict.passed && !is_open ? kept : broken) +=
+            is_open ? open_temperature_lines(verdict, width) : verdict_lines(verdict, width);
+    }
     return broken + kept;
 }
 
@@ -161,11 +185,7 @@ bool EvaluationView::fits() const {
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;
     std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
-    const double loss = v.evaluation.load_loss;
-    std::string service = "In service: " + shown(v.requirement.surroundings.temperature) + ", ";
-    service += loss > 0.0 ? "load loss taken as " + fixed(100.0 * loss, 1) + " %" : "no load loss counted";
-    if (!limits.load_loss && loss > 0.0) service += " (guidance, an estimate)";
-    out += wrapped("  ", service + ".", width, 4) + sideways(v, width) + tips_lines(v, width) + '\n';
+    out += wrapped("  ", service_words(v), width, 4) + sideways(v, width) + tips_lines(v, width) + '\n';
     if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     out += limit_lines(v, width);

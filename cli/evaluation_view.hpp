@@ -26,6 +26,7 @@ struct EvaluationView {
     const record::Measured* measured = nullptr;  ///< what the bench found of it; null when it was not measured
     std::vector<record::MeasuredVerdict> measured_verdicts{};
     const sizing::Outlook* outlook = nullptr;  ///< what tolerances do to it; null when it has no demand to keep
+    bool is_temperature_stated = true;         ///< false: nobody said how hot it gets, and 20 °C was taken
 
     /// Every limit is kept by what is reckoned, and surely by what was measured.
     bool fits() const;

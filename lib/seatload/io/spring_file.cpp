@@ -50,7 +50,9 @@ record::SpringFile read_spring_tables(Reader& root, const wire::Catalogue& catal
     file.spring = table.spring;
     if (is_spec) read_heights(root, "space", "seated_height", "full_travel_height", file);
     if (!is_spec) read_heights(root, "heights", "seated", "full_travel", file);
+    file.is_temperature_stated = false;
     if (auto reader = root.table("surroundings")) {
+        file.is_temperature_stated = reader->has("temperature");
         FieldReader fields(*reader);
         visit_surroundings(fields, file.surroundings);
     }
@@ -63,6 +65,14 @@ template <class Fields, class File>
 void visit_heights(Fields& f, File& file) {
     f.field("seated", file.seated_height, kSize, "L1");
     f.field("full_travel", file.full_travel_height, kSize, "L2");
+}
+
+/// A temperature that nobody stated is not written either.
+void write_surroundings(TomlWriter& writer, FieldWriter& fields, const record::SpringFile& file) {
+    if (!file.is_temperature_stated && file.surroundings.medium.empty()) return;
+    writer.table("surroundings");
+    if (file.is_temperature_stated) return visit_surroundings(fields, file.surroundings);
+    fields.field("medium", file.surroundings.medium, kAny, "");
 }
 
 }  // namespace
@@ -98,8 +108,7 @@ std::string write_spring(const record::SpringFile& file, const std::vector<std::
         writer.table("heights");
         visit_heights(fields, file);
     }
-    writer.table("surroundings");
-    visit_surroundings(fields, file.surroundings);
+    write_surroundings(writer, fields, file);
     if (file.measured) write_measured(writer, *file.measured);
     return std::move(writer).text();
 }

@@ -22,7 +22,8 @@ struct SpringFile {
     std::optional<Length> seated_height;       ///< L1
     std::optional<Length> full_travel_height;  ///< L2
     demand::Surroundings surroundings;
-    std::optional<Measured> measured;  ///< what the bench found of it
+    bool is_temperature_stated = true;  ///< false: nobody said how hot it gets, and 20 °C stands for it
+    std::optional<Measured> measured;   ///< what the bench found of it
     std::optional<demand::Requirement>
         requirement;           ///< what a spec file says the spring is for; a spring file has none
     std::optional<Spec> spec;  ///< the whole spec, when the file is one

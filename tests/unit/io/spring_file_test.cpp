@@ -55,6 +55,22 @@ TEST_CASE("A spring file carries wire, coils, hand, heights and surroundings") {
     CHECK(file.surroundings.temperature.degrees == 120.0);
 }
 
+TEST_CASE("A spring file tells whether anyone stated how hot the spring gets, and a writer states nothing by himself") {
+    const std::string coil = kHead + "mean_diameter = \"7 mm\"\n";
+    CHECK_FALSE(read_spring_text(coil).is_temperature_stated);
+    CHECK_FALSE(read_spring_text(coil + "[surroundings]\nmedium = \"oil\"\n").is_temperature_stated);
+    auto file = read_spring_text(coil + "[surroundings]\ntemperature = \"20 °C\"\nmedium = \"oil\"\n");
+    CHECK(file.is_temperature_stated);
+    CHECK_THAT(write_spring(file, {}), ContainsSubstring("temperature = \"20 °C\""));
+    file.is_temperature_stated = false;
+    const std::string unstated = write_spring(file, {});
+    CHECK_THAT(unstated, !ContainsSubstring("temperature"));
+    CHECK_FALSE(read_spring_text(unstated).is_temperature_stated);
+    CHECK(read_spring_text(unstated).surroundings.medium == "oil");
+    file.surroundings.medium.clear();
+    CHECK_THAT(write_spring(file, {}), !ContainsSubstring("surroundings"));
+}
+
 TEST_CASE("A spring file without heights is a spring alone") {
     const auto file = read_spring_text(kHead + "mean_diameter = \"7 mm\"\n");
     CHECK_FALSE(file.seated_height.has_value());
