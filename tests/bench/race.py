@@ -4,7 +4,8 @@
 
 The loop tests every combination of a slice of the grid (one wire, one kind of ends); the program decides the same slice
 and must count the same. Then the program decides the whole grid, and the two rates are compared, by the clock and by
-processor time, which other programs on the machine disturb less. Of the program's processes the largest memory is told.
+processor time, which other programs on the machine disturb less. Of the program's processes the largest memory is told,
+at most: Linux counts with it what this script had when it started them.
 
     race.py SEATLOAD [REQUIREMENT]
 """
