@@ -16,7 +16,7 @@ constexpr double kFlowPad = 3.0;
 constexpr double kHeadingHeight = 3.0;
 constexpr double kAfterHeading = 7.0;
 constexpr double kBeforeHeading = 2.8;
-constexpr double kWithHeading = 6.0;  ///< a heading wants this much after it on the same page
+constexpr double kWithHeading = 9.0;  ///< a heading wants this much after it on the same page: two lines
 
 Box room_of(const Drawing& page) {
     Box room = drawing_space(page.width(), page.height());

@@ -153,7 +153,7 @@ void add_wire(Calculation& c, const ReportSubject& s) {
     property("R_m", "least tensile strength at d", s.wire.tensile_strength_mpa, "MPa", tensile);
     property("G", "shear modulus at 20 °C", s.wire.shear_modulus_mpa, "MPa", provenance(g, "shear modulus", "moduli"));
     property("E", "Young's modulus at 20 °C", s.wire.young_modulus_mpa, "MPa",
-             provenance(g, "moduli", "shear modulus"));
+             provenance(g, "Young's modulus", "moduli"));
     property("rho", "density", in_kg_per_m3(g.density), "kg/m³", provenance(g, "density"));
     property("r", "loss of G a kelvin", g.shear_modulus_loss_per_kelvin, "1/K", provenance(g, "shear modulus loss"));
     property("t_max", "service limit of the grade", s.wire.service_limit_c, "°C", provenance(g, "service limit"));

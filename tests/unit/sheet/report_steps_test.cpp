@@ -107,6 +107,25 @@ TEST_CASE("every line of a calculation names its source, and no line is firmer t
             }
 }
 
+TEST_CASE("each modulus is named with its own source", "[report]") {
+    for (const char* grade : {"EN10270-2-VDSiCr", "ASTM-A313-302", "ASTM-A228"}) {
+        INFO(grade);
+        const record::Spec spec = specimen({grade, 2.0, 14.0, 8.5, 46.0, spring::Ends::closed_ground, 38.0, 32.0});
+        const auto groups = steps_of(spec);
+        for (const auto& [symbol, property] : {std::pair{"G", "shear modulus"}, {"E", "Young's modulus"}}) {
+            INFO(symbol);
+            const sheet::Step* step = find(groups, symbol);
+            REQUIRE(step != nullptr);
+            const auto& all = wire_of(spec).provenance;
+            const auto named = std::find_if(all.begin(), all.end(), [&](const wire::Provenance& p) {
+                return p.property == property || p.property == "moduli";
+            });
+            REQUIRE(named != all.end());
+            CHECK(step->source == named->source);
+        }
+    }
+}
+
 TEST_CASE("formulas follow the limits chosen", "[report]") {
     const auto all = report_specimens();
     const auto formula = [&](const std::string& name, const std::string& symbol) {
