@@ -129,8 +129,9 @@ void add_ranking(PageFlow& flow, const record::Comparison& all) {
     flow.paragraph(question(all));
     flow.table(quotes_ranking_table(all, flow.width()));
     flow.paragraph(
-        "Room: how many times the tolerance of the loads (EN 15800 grade 2, from memory) fits between them and their "
-        "nearest limit. + A charge is not stated, so that it costs at least so much. – Has no place: its spring fails, "
+        "Room: how many times what the maker's tolerances (EN 15800, from memory) do to the spring fits between it and "
+        "the nearest limit they can break: of loads, bore, rod, solid length, free length, stress, buckling or lean. "
+        "+ A charge is not stated, so that it costs at least so much. – Has no place: its spring fails, "
         "cannot be judged, or is not quoted.");
 }
 

@@ -112,8 +112,8 @@ void add_map(PageFlow& flow, std::span<const ReportSubject> subjects, const Repo
         flow.paragraph(
             counted +
             " Each cell stands for all grades, coils, ends and free lengths at that wire and mean diameter; white: "
-            "nothing fits. Tolerance room: how many times the load tolerance of EN 15800 (from memory) fits between "
-            "the loads and their nearest limit. Letters are the alternatives.");
+            "nothing fits. Tolerance room: how many times what the maker's tolerances (EN 15800, from memory) do to a "
+            "spring fits between it and the nearest limit they can break. Letters are the alternatives.");
     }
     flow.headed_rows("What rejects the rest", rejections_table(sizing.census));
     if (!sizing.census.counts_all_rejections())
