@@ -18,6 +18,7 @@ namespace seatload::sheet {
 namespace {
 
 constexpr const char* kDocument = "calculation report";
+constexpr double kPartStartsUpTo = 0.55;  ///< share of a page that is written on where a part still begins on it
 
 std::string part_words(const ReportSubject& subject, std::size_t index, std::size_t count) {
     return count == 1 && subject.spec.alternative.empty() ? "One spring"
@@ -46,6 +47,16 @@ Result<std::vector<ReportSubject>> subjects_of(const ReportInput& input) {
     return {std::move(subjects), std::move(diagnostics)};
 }
 
+/// Begins a part on the present page, which then tells of two, or on a new one where that is written on already.
+void begin_part(PageFlow& flow, std::vector<PagePart>& parts, const std::string& words) {
+    if (flow.fullness() > kPartStartsUpTo) flow.new_page();
+    if (flow.fullness() == 0.0) return;
+    PagePart& before = parts.back();
+    const PagePart shared{before.end, before.words + "; " + words};
+    --before.end;
+    parts.push_back(shared);
+}
+
 }  // namespace
 
 Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
@@ -63,9 +74,10 @@ Result<std::vector<Drawing>> calculation_report(const ReportInput& input) {
     if (input.sizing) add_map(flow, subjects, *input.sizing);
     end_part("Overview");
     for (std::size_t i = 0; i < subjects.size(); ++i) {
-        flow.new_page();
-        add_report_part(flow, subjects[i], part_words(subjects[i], i, subjects.size()), {demand.has_value(), i > 0});
-        end_part(part_words(subjects[i], i, subjects.size()));
+        const std::string words = part_words(subjects[i], i, subjects.size());
+        begin_part(flow, parts, words);
+        add_report_part(flow, subjects[i], words, {demand.has_value(), i > 0});
+        end_part(words);
     }
     add_sources(flow, subjects, input.sources);
     parts.back().end = flow.pages().size();

@@ -22,6 +22,9 @@ namespace {
 constexpr double kDiagramHeight = 86.0;
 constexpr double kFatigueHeight = 84.0;
 constexpr double kHistogramHeight = 56.0;
+constexpr double kLeastHistogramHeight = 36.0;  ///< where that keeps all four off a page of their own
+constexpr double kHistogramKey = 6.0;
+constexpr double kHistogramHeading = 10.0;
 
 /// "R = G d4/(8 D3 n)", the same with numbers, and the value.
 std::string reckoning(const Step& step) {
@@ -142,14 +145,17 @@ void add_diagram(PageFlow& flow, const ReportSubject& s) {
 }
 
 void add_histograms(PageFlow& flow, const ReportSubject& s, const ReportSimulation& simulation) {
-    auto room = flow.headed_room("How the simulated loads fall", 2.0 * kHistogramHeight + 6.0);
+    const double left_for_each = 0.5 * (flow.height_left() - kHistogramHeading - kHistogramKey);
+    const double each =
+        left_for_each < kLeastHistogramHeight ? kHistogramHeight : std::min(left_for_each, kHistogramHeight);
+    auto room = flow.headed_room("How the simulated loads fall", 2.0 * each + kHistogramKey);
     draw_histogram_key(room.drawing, {room.box.left, room.box.top - 4.0});
     const auto histograms = simulation_histograms(s, simulation);
     const double half = 0.5 * room.box.width();
     for (std::size_t k = 0; k < 4; ++k) {
         const double left = room.box.left + (k % 2 == 0 ? 0.0 : half + 2.0);
-        const double top = room.box.top - 6.0 - (k < 2 ? 0.0 : kHistogramHeight);
-        draw_histogram(room.drawing, {left, top - kHistogramHeight + 2.0, left + half - 2.0, top}, histograms[k]);
+        const double top = room.box.top - kHistogramKey - (k < 2 ? 0.0 : each);
+        draw_histogram(room.drawing, {left, top - each + 2.0, left + half - 2.0, top}, histograms[k]);
     }
 }
 
