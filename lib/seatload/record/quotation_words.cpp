@@ -45,7 +45,7 @@ std::vector<Telling> tellings(const JudgedOffer& offer) {
     if (spring.fit != Fit::unknown && (spring.fit != Fit::fails || !spring.adjusted.empty()))
         add(out, "spring", spring_words(spring));
     for (const Failure& each : spring.failures) add(out, "FAILS", each.name + ": " + each.reason);
-    add(out, "lean", spring.lean.words);
+    if (spring.can_be_ordered()) add(out, "lean", spring.lean.words);
     for (const std::string& each : spring.missing) add(out, "missing", each);
     for (const std::string& each : spring.remarks) add(out, "remark", each);
     add(out, "not stated", join(offer.not_stated, ", "));

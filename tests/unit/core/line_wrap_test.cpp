@@ -19,7 +19,7 @@ TEST_CASE("a number stays with its unit and its own digits") {
 
 TEST_CASE("what a command holds in single quotes stays one word, with its blanks as they are") {
     CHECK(wrapped("", "`seatload specs --library 'my  old  shop' order m14/latch` writes", 40, 2) ==
-          "`seatload specs --library\n  'my  old  shop' order m14/latch` writes\n");
+          "`seatload specs --library\n  'my  old  shop' order m14/latch`\n  writes\n");
     CHECK(wrapped("", "`seatload sheet 'Anna'\\''s  spring.toml'` draws it, as  it is", 60, 2) ==
           "`seatload sheet 'Anna'\\''s  spring.toml'` draws it, as it is\n");
 }
