@@ -17,7 +17,7 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kFacts = 30.0;           ///< kept for the paragraphs under the plots
+constexpr double kFacts = 42.0;           ///< kept for the paragraphs under the plots
 constexpr double kWhatIfHeadroom = 1.08;  ///< so that the highest point is not on the edge
 constexpr double kRightEdge = 6.0;        ///< for half of the last number
 constexpr int kWhatIfLevelTicks = 12;
