@@ -143,9 +143,12 @@ TEST_CASE("a spring whose tips stand anyhow may be as long as leaves whole turns
         const auto bounds = check::lean_bounds(latch.coil(6.2), 24.5, std::nullopt);
         REQUIRE(bounds);
         CHECK_FALSE(bounds->closer);
-        // 6.2 turns may come out as 6, which lean most.
-        CHECK(latch.has_room(6.0, bounds->longest_mm - 1e-6));
-        CHECK_FALSE(latch.has_room(6.0, bounds->longest_mm + 1e-6));
+        // 6.2 turns may be a quarter of a turn off (JIS B 2707), whole ones in between.
+        const auto all = [&](double length) {
+            return latch.has_room(5.95, length) && latch.has_room(6.0, length) && latch.has_room(6.45, length);
+        };
+        CHECK(all(bounds->longest_mm - 1e-6));
+        CHECK_FALSE(all(bounds->longest_mm + 1e-6));
     }
 }
 
@@ -174,4 +177,26 @@ TEST_CASE("what is said of the tips names their tolerance, the lean it lets in a
           "End tips 180° ±36° apart: with its tips so far off the spring leans up to 0.21 mm, where there is room for "
           "0.6 mm.");
     CHECK(check::tips_in_words({}).empty());
+}
+
+TEST_CASE("what a spec orders of its tips stays, whatever would be ordered without it") {
+    bool seen_enough = false, seen_not = false;
+    for (const double bore : {11.4, 11.8, 13.0})
+        for (const double L0 : {24.5, 26.0, 28.0})
+            for (const double degrees : {10.0, 15.0, 22.5, 36.0, 50.0}) {
+                Latch latch(bore);
+                if (!latch.has_room(4.5, L0)) continue;
+                CAPTURE(bore, L0, degrees);
+                latch.demand.limits.tips_degrees = degrees;
+                const double turns = degrees * kDegree;
+                const auto tips = check::tips(latch.coil(4.5), L0);
+                REQUIRE(tips);
+                CHECK_THAT(tips->ordered, WithinAbs(turns, 1e-15));
+                const bool both = latch.has_room(4.5 - turns, L0) && latch.has_room(4.5 + turns, L0);
+                CHECK(tips->is_enough() == both);
+                CHECK(check::leans_too_far(latch.coil(4.5), L0) == !both);
+                (both ? seen_enough : seen_not) = true;
+            }
+    CHECK(seen_enough);
+    CHECK(seen_not);
 }
