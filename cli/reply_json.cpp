@@ -70,6 +70,7 @@ Json offer(const record::Offer& o) {
                        {"ends", c.ends ? Json(spring::word(*c.ends)) : Json()},
                        {"load_grade", plain(c.load_grade)},
                        {"diameter_grade", plain(c.diameter_grade)},
+                       {"tips_degrees", plain(c.tips_degrees)},
                        {"note", text_or_null(c.note)}};
     return json;
 }

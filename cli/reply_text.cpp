@@ -103,6 +103,7 @@ std::string changes(const record::Offer& offer) {
     if (asked.ends) said.add("ends", std::string(spring::word(*asked.ends)));
     if (asked.load_grade) said.add("loads to EN 15800 grade", std::to_string(*asked.load_grade));
     if (asked.diameter_grade) said.add("coil diameter to EN 15800 grade", std::to_string(*asked.diameter_grade));
+    if (asked.tips_degrees) said.add("end tips 180° ±", shortest(*asked.tips_degrees) + "° apart");
     if (offer.least_pieces) said.add("at least", std::to_string(*offer.least_pieces) + " pieces");
     said.add("note:", asked.note);
     return said.text();

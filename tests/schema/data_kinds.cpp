@@ -148,6 +148,7 @@ SchemaTable offer_table() {
                      {"ends", "Ends you ask for."},
                      {"load_grade", "Grade of EN 15800 of the loads you ask for: 1, 2 or 3."},
                      {"diameter_grade", "Grade of EN 15800 of the coil diameter you ask for: 1, 2 or 3."},
+                     {"tips", "How near half a turn apart you hold the end tips, plus-minus."},
                      {"note", "Anything else, in your words."}},
                     [&](auto& f) { io::visit_changes(f, offer.changes); });
     t.table("changes", changes, "What you would have otherwise than on the sheet.");

@@ -11,6 +11,7 @@
 #include <seatload/io/readings_forms.hpp>
 #include <seatload/io/reply_forms.hpp>
 #include <seatload/io/span.hpp>
+#include <seatload/io/tips_form.hpp>
 #include <seatload/io/words.hpp>
 
 #include "patterns.hpp"
@@ -166,6 +167,11 @@ struct Shape<bool> {
 template <>
 struct Shape<std::string> {
     static Json json(const io::Span&) { return {{"type", "string"}}; }
+};
+
+template <>
+struct Shape<io::TipsApart> {
+    static Json json(const io::Span& span) { return Shape<Angle>::json(span); }
 };
 
 template <>

@@ -28,6 +28,7 @@ struct Built {
     wire::Grade grade;
     check::Evaluation evaluation;
     sizing::Merit merit;
+    LeanTold lean;
 };
 
 demand::Requirement requirement_with(const Spec& spec, const wire::Grade& grade, bool is_catalogued) {
@@ -44,9 +45,15 @@ demand::Requirement requirement_with(const Spec& spec, const wire::Grade& grade,
     return r;
 }
 
-/// The spec judged as it stands; `order_anew` when its spring is another than that of its loads.
-Result<Built> built(Spec spec, const wire::Grade& grade, const tolerance::Tables& tables, bool order_anew) {
-    if (order_anew) spec.limits.tips_degrees.reset();
+/// What is ordered anew of a spring that is another than that of its spec.
+struct Anew {
+    std::optional<double> tips_degrees;  ///< as asked for
+};
+
+/// The spec judged as it stands; with `anew`, its spring is another than that of its loads.
+Result<Built> built(Spec spec, const wire::Grade& grade, const tolerance::Tables& tables,
+                    const std::optional<Anew>& anew) {
+    if (anew) spec.limits.tips_degrees = anew->tips_degrees;
     demand::Requirement r = requirement_of(spec);
     r.load_grade = kUsualGrade;
     auto evaluation = check::evaluate(spec.spring, grade, r, tables);
@@ -57,11 +64,12 @@ Result<Built> built(Spec spec, const wire::Grade& grade, const tolerance::Tables
     const check::Coil coil(demand, *wire, tables, in_mm(spec.spring.mean_diameter), spec.spring.ends,
                            spec.spring.total_coils);
     const sizing::Merit merit = sizing::merit(coil, in_mm(spec.spring.free_length));
-    if (order_anew) {
+    if (anew) {
         order_loads(spec, *wire, kUsualGrade);
         order_tips(spec, *evaluation);
     }
-    return Built{std::move(spec), grade, std::move(evaluation).value(), merit};
+    LeanTold lean = lean_told(coil, in_mm(spec.spring.free_length));
+    return Built{std::move(spec), grade, std::move(evaluation).value(), merit, std::move(lean)};
 }
 
 bool is_better(const Built& a, const Built& b) {
@@ -152,13 +160,14 @@ void set_grid(demand::Requirement& r, const Spec& spec, const AskedChanges& aske
 std::optional<Built> adjusted(const Built& from, bool is_catalogued, const Offer& offer, const JudgingBasis& basis) {
     demand::Requirement r = requirement_with(from.spec, from.grade, is_catalogued);
     set_grid(r, from.spec, offer.changes);
+    r.limits.tips_degrees = offer.changes.tips_degrees;
     const sizing::Space space = sizing::search_space(r, basis.wires);
     const auto found = sizing::spread(space, sizing::search(space, basis.tolerances), 1);
     if (found.empty()) return std::nullopt;
     Spec spec = from.spec;
     spec.spring.total_coils = found.front().candidate.total_coils;
     spec.spring.free_length = found.front().candidate.free_length_mm * mm;
-    auto better = built(std::move(spec), from.grade, basis.tolerances, true);
+    auto better = built(std::move(spec), from.grade, basis.tolerances, Anew{offer.changes.tips_degrees});
     SEATLOAD_ASSERT(better.has_value());
     return std::move(better).value();
 }
@@ -198,6 +207,26 @@ void judge_loads(const Spec& enquired, const AskedChanges& asked, CounterOffer& 
     judge_load_grade(out.spec, out.spec.full_travel, *asked.load_grade, out);
 }
 
+std::string tips_of(const check::Tips& tips) { return "±" + significant(360.0 * tips.ordered, 3) + "°"; }
+
+/// Tips that another tolerance is asked for, where the sheet orders any.
+void note_tips(const check::Evaluation& enquired, const AskedChanges& asked, CounterOffer& out) {
+    if (asked.tips_degrees && enquired.tips)
+        note_change(out.asked, "end tips from half a turn apart", "tips",
+                    "±" + significant(*asked.tips_degrees, 3) + "°", tips_of(*enquired.tips));
+}
+
+/// Complains of tips held less closely than the sheet has them, with which the spring may rub.
+void judge_tips(const check::Evaluation& enquired, const AskedChanges& asked, CounterOffer& out) {
+    if (!asked.tips_degrees || !enquired.tips || !out.evaluation || !out.evaluation->tips) return;
+    const check::Tips& tips = *out.evaluation->tips;
+    if (tips.ordered > enquired.tips->ordered + 1e-9 && !tips.is_enough())
+        out.failures.push_back({"tips", "lean with such end tips",
+                                "lean with end tips " + tips_of(tips) +
+                                    " from half a turn apart: " + significant(tips.most_lean_mm, 3) + " mm, at most " +
+                                    significant(tips.room_mm, 3) + " mm"});
+}
+
 void tell_failures(const check::Evaluation& evaluation, CounterOffer& out) {
     for (const check::Verdict& v : evaluation.verdicts)
         if (!v.passed) out.failures.push_back({std::string(v.rule->id), std::string(v.rule->name), v.reason});
@@ -213,7 +242,7 @@ Fit fit_of(const CounterOffer& out) {
 /// Everything of the spring itself, which differs from that enquired for.
 Result<Built> rebuilt(const Built& enquired, Spec spec, const OfferedWire& wire, const Offer& offer,
                       const JudgingBasis& basis, CounterOffer& out) {
-    auto as_asked = built(std::move(spec), wire.grade, basis.tolerances, true);
+    auto as_asked = built(std::move(spec), wire.grade, basis.tolerances, Anew{offer.changes.tips_degrees});
     if (!as_asked) return as_asked;
     const bool has_less = !as_asked->evaluation.fits() || sizing::room_in_tenths(as_asked->merit.tolerance_room) <
                                                               sizing::room_in_tenths(enquired.merit.tolerance_room);
@@ -230,6 +259,7 @@ CounterOffer& judged_as(CounterOffer& out, Built b) {
     out.grade = std::move(b.grade);
     out.evaluation = std::move(b.evaluation);
     out.merit = b.merit;
+    out.lean = std::move(b.lean);
     return out;
 }
 
@@ -237,7 +267,7 @@ CounterOffer& judged_as(CounterOffer& out, Built b) {
 
 Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade, const Offer& offer,
                                  const JudgingBasis& basis) {
-    auto sent = built(enquired, grade, basis.tolerances, false);
+    auto sent = built(enquired, grade, basis.tolerances, std::nullopt);
     if (!sent) return Diagnostics(sent.error());
     CounterOffer out;
     out.enquired = sent->merit;
@@ -251,6 +281,7 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
     Spec spec = enquired;
     if (wire.missing.empty()) apply_wire(spec, wire.grade, d, wire.is_catalogued, out);
     apply_changes(spec, offer.changes, out);
+    note_tips(sent->evaluation, offer.changes, out);
     out.missing = wire.missing;
     if (spec.spring.mean_diameter <= 0.0 * mm)
         out.missing.push_back("a coil diameter larger than the wire: De " +
@@ -260,6 +291,7 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
         return out;
     }
     out.is_altered = !out.asked.empty();
+    const check::Evaluation as_sent = sent->evaluation;
     if (!out.is_altered) {
         judged_as(out, std::move(sent).value());
     } else {
@@ -272,6 +304,7 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
         judged_as(out, std::move(offered).value());
     }
     judge_loads(enquired, offer.changes, out);
+    judge_tips(as_sent, offer.changes, out);
     if (out.is_altered && out.failures.empty() && grade_on_sheet(out.spec) == 0)
         out.remarks.emplace_back("its loads need tolerances finer than EN 15800 grade 1 (from memory), to be agreed");
     out.fit = fit_of(out);

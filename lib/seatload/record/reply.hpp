@@ -81,12 +81,14 @@ struct AskedChanges {
     std::optional<double> total_coils;
     std::optional<Length> free_length;
     std::optional<spring::Ends> ends;
-    std::optional<int> load_grade;      ///< EN 15800
-    std::optional<int> diameter_grade;  ///< EN 15800, of the coil diameter
+    std::optional<int> load_grade;       ///< EN 15800
+    std::optional<int> diameter_grade;   ///< EN 15800, of the coil diameter
+    std::optional<double> tips_degrees;  ///< end tips from half a turn apart, plus-minus
     std::string note;
 
     bool is_stated() const {
-        return outside_diameter || total_coils || free_length || ends || load_grade || diameter_grade || !note.empty();
+        return outside_diameter || total_coils || free_length || ends || load_grade || diameter_grade || tips_degrees ||
+               !note.empty();
     }
 };
 

@@ -42,7 +42,7 @@ record::Reply full_reply() {
     offer.tooling = record::Money{1200000};
     offer.least_pieces = 25;
     offer.wire = {"EN 10270-1 SH", 0.75 * mm, 2150.0 * MPa};
-    offer.changes = {8.45 * mm, 8.25, 21.3 * mm, spring::Ends::closed, 3, 1, "unground ends\nsave a setting"};
+    offer.changes = {8.45 * mm, 8.25, 21.3 * mm, spring::Ends::closed, 3, 1, 20.0, "unground ends\nsave a setting"};
     offer.prices[0] = {20, record::Money{24050}, record::Money{300000}, record::LeadTime{4, record::LeadUnit::weeks}};
     offer.prices[1] = {50, record::Money{3850}, record::Money{1}, record::LeadTime{1, record::LeadUnit::days}};
     reply.offers[1].prices.push_back(
@@ -128,6 +128,7 @@ TEST_CASE("A reply with every answer given is read back as it was written") {
     CHECK(offer.changes.ends == spring::Ends::closed);
     CHECK(offer.changes.load_grade == 3);
     CHECK(offer.changes.diameter_grade == 1);
+    CHECK(offer.changes.tips_degrees == 20.0);
     CHECK(offer.changes.note == "unground ends\nsave a setting");
     CHECK(offer.prices[0].unit_price == record::Money{24050});
     CHECK(offer.prices[0].lot_charge == record::Money{300000});

@@ -191,6 +191,30 @@ TEST_CASE("A coarser coil diameter counts in the clearances of the bore") {
     CHECK(out.asked.at(0).words() == "coil diameter to EN 15800 grade 3 instead of 2");
 }
 
+TEST_CASE("End tips held less closely are asked for, ordered so and refused where the spring may rub") {
+    const Spec enquired = fixed_spec();
+    const auto evaluation = check::evaluate(enquired.spring, *test::wires().find(enquired.wire_grade),
+                                            requirement_of(enquired), test::tolerances());
+    REQUIRE(evaluation.has_value());
+    REQUIRE(evaluation->tips.has_value());
+    const check::Tips& tips = *evaluation->tips;
+    Offer offer;
+    offer.changes.tips_degrees = std::ceil(360.0 * std::max(tips.leaves_room, tips.ordered)) + 1.0;
+    const CounterOffer wide = judged(offer, enquired);
+    REQUIRE(wide.asked.size() == 1);
+    CHECK(wide.asked[0].name == "end tips from half a turn apart");
+    CHECK(wide.spec.limits.tips_degrees == offer.changes.tips_degrees);
+    CHECK(fails_by(wide, "tips"));
+    CHECK(wide.fit == Fit::fails);
+    // Closer than on the sheet is a change too, and no failure.
+    offer.changes.tips_degrees = 5.0;
+    const CounterOffer close = judged(offer, enquired);
+    REQUIRE(close.asked.size() == 1);
+    CHECK(close.asked[0].now == "±5°");
+    CHECK(close.spec.limits.tips_degrees == 5.0);
+    CHECK_FALSE(fails_by(close, "tips"));
+}
+
 TEST_CASE("A wire that is not known, or may be two, is told as missing and not judged") {
     Offer offer;
     offer.wire.grade = "spring steel from the shelf";
