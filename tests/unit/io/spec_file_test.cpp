@@ -58,6 +58,7 @@ record::Spec full_spec() {
     l.fewest_active_coils = 3.5;
     l.most_active_coils = 12.0;
     l.half_turn_slack = 0.3;
+    l.tips_degrees = 17.5;
     l.lean_share = 0.1 / 0.9;
     l.bore_clearance = 0.1 / 0.9 * mm;
     l.rod_clearance = 0.2 * mm;
@@ -150,6 +151,7 @@ void check_same(const demand::Limits& a, const demand::Limits& b) {
     CHECK(a.fewest_active_coils == b.fewest_active_coils);
     CHECK(a.most_active_coils == b.most_active_coils);
     CHECK(a.half_turn_slack == b.half_turn_slack);
+    CHECK(a.tips_degrees == b.tips_degrees);
     CHECK(a.lean_share == b.lean_share);
     CHECK(a.bore_clearance == b.bore_clearance);
     CHECK(a.rod_clearance == b.rod_clearance);

@@ -196,3 +196,19 @@ TEST_CASE("An offer whose spring fails is not to be chosen, and the refusal says
     REQUIRE_FALSE(spec.has_value());
     CHECK(spec.error()[0].message.find("its spring fails") != std::string::npos);
 }
+
+TEST_CASE("An offer whose spring may rub says so in words, in the terms of its end tips") {
+    const Comparison all = compared({reply("Maker A", 1)});
+    const JudgedOffer& offer = all.offers.at(0);
+    REQUIRE(offer.spring.evaluation.has_value());
+    REQUIRE(offer.spring.evaluation->tips.has_value());
+    const check::Tips& tips = *offer.spring.evaluation->tips;
+    CHECK(offer.spring.lean.may_rub == !tips.is_enough());
+    const bool is_told = tips.is_closer() || !tips.is_enough();
+    std::string told;
+    for (const Telling& each : tellings(offer))
+        if (each.heading == "lean") told = each.words;
+    CHECK(told == (is_told ? check::tips_in_words(tips) : ""));
+    CHECK(is_told);
+    CHECK((told.find("and rub") != std::string::npos) == offer.spring.lean.may_rub);
+}

@@ -106,3 +106,23 @@ TEST_CASE("loads below 1 N are ordered in finer steps, so that three significant
     }
     CHECK(is_finer);
 }
+
+TEST_CASE("a spec that says how its end tips are ordered goes on saying it, and one that does not is given them") {
+    for (record::Spec spec : specs(latch_requirement())) {
+        const wire::Grade& grade = *test::wires().find(spec.wire_grade);
+        const auto tips_of = [&](const record::Spec& s) {
+            return check::evaluate(s.spring, grade, record::requirement_of(s), test::tolerances()).value().tips;
+        };
+        CHECK_FALSE(spec.limits.tips_degrees);
+        const record::Spec given = record::with_tips_ordered(spec, grade, test::tolerances());
+        const auto tips = tips_of(spec);
+        REQUIRE(given.limits.tips_degrees.has_value() == tips.has_value());
+        if (!tips) continue;
+        CHECK_THAT(*given.limits.tips_degrees, WithinAbs(360.0 * tips->ordered, 1e-6));
+        CHECK_THAT(tips_of(given)->ordered, WithinAbs(tips->ordered, 1e-9));
+        // As another rule would have had them.
+        spec.limits.tips_degrees = 12.5;
+        CHECK(record::with_tips_ordered(spec, grade, test::tolerances()).limits.tips_degrees == 12.5);
+        CHECK_THAT(tips_of(spec)->ordered, WithinAbs(12.5 / 360.0, 1e-12));
+    }
+}
