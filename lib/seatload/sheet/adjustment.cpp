@@ -52,9 +52,6 @@ std::string adjustable_quantities(const Facts& facts) {
 
 std::optional<Amount> longest_free_length(const Facts& facts) {
     if (!facts.longest_free_length || *facts.longest_free_length >= longest_by_loads(facts.spec)) return std::nullopt;
-    // The length drawn reads the same here as where it is drawn, whatever inches are rounded to.
-    const Length drawn = facts.spec.spring.free_length;
-    if (*facts.longest_free_length <= drawn) return facts.figures().length(drawn);
     return facts.figures().length(*facts.longest_free_length, {3}, Rounding::down);
 }
 

@@ -18,8 +18,9 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kForAHand = 7.6;  // height of a row to be written in [mm]
-constexpr double kAddress = 9.2;   // the same for names and addresses, in two lines by hand
+constexpr double kForAHand = 7.6;      // height of a row to be written in [mm]
+constexpr double kAddress = 9.2;       // the same for names and addresses, in two lines by hand
+constexpr double kClosestPitch = 3.4;  // from line to line; letters are 2.5 mm high
 
 void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
@@ -124,8 +125,9 @@ Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire
     clean.number = printable_order_number(purchase.number, said);
     if (has_error(said)) return said;
     std::vector<Drawing> pages = laid_out(*known, clean, spec_text, kFlowPitch);
-    if (pages.size() > 1) {
-        std::vector<Drawing> close = laid_out(*known, clean, spec_text, kCloseFlowPitch);
+    for (const double pitch : {kCloseFlowPitch, kClosestPitch}) {
+        if (pages.size() == 1) break;
+        std::vector<Drawing> close = laid_out(*known, clean, spec_text, pitch);
         if (close.size() < pages.size()) pages = std::move(close);
     }
     const int sheets = static_cast<int>(pages.size());

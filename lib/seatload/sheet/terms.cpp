@@ -175,14 +175,15 @@ std::string inspected_tips(const Facts& facts) {
 
 }  // namespace
 
+std::string inspected_pieces_and_tips(const Facts& facts) { return inspected_pieces(facts) + inspected_tips(facts); }
+
 std::string inspected_pieces(const Facts& facts) {
     const std::string loads =
         tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling");
     const std::string diameter = coil_symbol(facts);
     return loads + " " +
            (facts.diameter_is_adjustable() ? facts.say("inspection.bound", {{"diameter", diameter}})
-                                           : facts.say("inspection.dimensions", {{"diameter", diameter}})) +
-           inspected_tips(facts);
+                                           : facts.say("inspection.dimensions", {{"diameter", diameter}}));
 }
 
 std::string quantities(const record::Spec& spec) {

@@ -45,7 +45,7 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
           std::string("to the maker"), std::string("wanted by"), std::string("M. Brook"),
           std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
           std::string("5 pieces, all inside"), std::string("end tips apart"), std::string("180° ± 20°"),
-          std::string("protractor"), std::string("Caution"), std::string("Confirmed by the maker")})
+          std::string("Caution"), std::string("Confirmed by the maker")})
         CHECK_THAT(words, ContainsSubstring(part));
     CHECK(words.find("softest") == std::string::npos);
     const std::string open = joined(words_of(drawn(spec, paper(), {}).front()));
@@ -58,6 +58,36 @@ TEST_CASE("the order of a latch spring stands on one page in every language", "[
         CHECK(drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), kFifty)
                   .size() == 1);
     }
+}
+
+TEST_CASE("an order of what is not approved says so, on one page in every language", "[sheet]") {
+    for (const char* language : {"en", "de", "it"}) {
+        CAPTURE(language);
+        const sheet::Wording words(io::builtin_wording(language));
+        const auto order_in = [&](record::State state) {
+            sheet::Purchase purchase = kFifty;
+            purchase.state = state;
+            const auto pages =
+                drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), purchase);
+            CHECK(pages.size() == 1);
+            CHECK(layout_faults(pages.front()) == std::vector<std::string>{});
+            return joined(words_of(pages.front()));
+        };
+        const std::string trial = joined(words.say("purchase.on_trial")),
+                          draft = joined(words.say("purchase.is_draft"));
+        CHECK_THAT(order_in(record::State::trial), ContainsSubstring(trial));
+        CHECK_THAT(order_in(record::State::draft), ContainsSubstring(draft));
+        for (const std::string& said : {trial, draft})
+            CHECK(order_in(record::State::approved).find(said) == std::string::npos);
+    }
+}
+
+TEST_CASE("order and sheet ask for end tips as the spec has them, not as they would be ordered today", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("180° ± 20°"));
+    spec.limits.tips_degrees = 17.0;
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("180° ± 17°"));
+    CHECK_THAT(joined(words_of(drawn(spec, paper(), kFifty).front())), ContainsSubstring("180° ± 17°"));
 }
 
 TEST_CASE("a sheet that is ordered by asks for no quotation", "[sheet]") {

@@ -2,6 +2,7 @@
 // The lengths a sheet promises: Ln, L2, and how long L0 may be.
 #include <seatload/check/evaluation.hpp>
 #include <seatload/demand/limits.hpp>
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <support/check.hpp>
@@ -59,7 +60,7 @@ TEST_CASE("on a sliding seat the tips stand half a turn apart, and the coils kee
                ContainsSubstring("end tips apart 180° ± 20° as delivered (so close by our estimate; to be agreed "
                                  "with the maker)"));
     CHECK_THAT(words, ContainsSubstring("nt half a turn over a whole number, as near as the end tips"));
-    CHECK_THAT(words, ContainsSubstring("the angle between the points where the ground wire runs out"));
+    CHECK_THAT(words, ContainsSubstring("from where one ground end runs out to the other"));
     // With room for any lean the tips are as is usual: a slack of 0.1 turn is 36 deg.
     spec.space.bore.reset();
     spec.limits.lean_share = 1.0;
@@ -67,7 +68,7 @@ TEST_CASE("on a sliding seat the tips stand half a turn apart, and the coils kee
     CHECK_THAT(words, ContainsSubstring("end tips apart 180° ± 36° as delivered"));
     CHECK(words.find("to be agreed with the maker)") == std::string::npos);
     spec.spring.ends = spring::Ends::closed;
-    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("the angle between the cut ends of the wire"));
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("from cut end to cut end of the wire"));
     spec.space.seats = demand::Seats::fixed;
     words = joined(sheet_words(spec));
     CHECK_THAT(words, ContainsSubstring("hand; end tips apart right; (any angle)"));
@@ -199,6 +200,33 @@ TEST_CASE("the wire a maker may go to has room to lean at the longest free lengt
         }
     }
     CHECK(seen_range);
+}
+
+TEST_CASE("in inches, too, the free length as drawn is within the bound printed beside it", "[sheet]") {
+    sheet::Paper inches = paper();
+    inches.units = sheet::Units::inch;
+    bool seen = false;
+    for (const double room : {0.4, 0.6, 0.8, 1.2})
+        for (int tenths = 185; tenths <= 196; ++tenths) {
+            Shape shape = latch();
+            shape.free_length = 0.1 * tenths;
+            record::Spec spec = specimen(shape);
+            const Length bore = spec.spring.outside_diameter() + room * mm;
+            spec.space.bore = demand::Fit{bore, bore, bore};
+            const auto known = sheet::facts(spec, grade_of(spec), tolerances(), inches);
+            REQUIRE(known.has_value());
+            const auto bound = sheet::longest_free_length(*known);
+            if (!bound) continue;
+            CAPTURE(room, tenths, bound->inch, bound->metric);
+            const sheet::Amount shown = sheet::drawn_free_length(*known);
+            CHECK(std::stod(shown.inch) <= std::stod(bound->inch));
+            CHECK(std::stod(shown.metric) <= std::stod(bound->metric));
+            CHECK_THAT(std::stod(shown.inch), WithinAbs(in_mm(spec.spring.free_length) / 25.4, 0.001));
+            // Rounded to the nearest, some would contradict their bound.
+            const auto nearest = known->figures().length(spec.spring.free_length);
+            seen = seen || std::stod(nearest.inch) > std::stod(bound->inch);
+        }
+    CHECK(seen);
 }
 
 }  // namespace
