@@ -76,7 +76,7 @@ Diagnostics sorted(Diagnostics diagnostics);
 /// The text shown to a user: `file:line:col: error: message [id]`, the source line, a caret, the hint and the second
 /// place. At most `limit` diagnostics are written out; a last line counts the rest. Messages and hints are broken at
 /// blanks so that no line is longer than `width` columns (0: never broken), the lines after the first set in; what
-/// stands in quotes, paths and source lines stay whole.
+/// stands in quotes and paths stay whole, source lines are cut round the caret, endless names in their middle.
 std::string render(const Diagnostics& diagnostics, std::size_t limit = 20, int width = 0);
 
 }  // namespace seatload
