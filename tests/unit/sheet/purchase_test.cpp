@@ -60,7 +60,7 @@ TEST_CASE("the order of a latch spring stands on one page in every language", "[
     }
 }
 
-TEST_CASE("an order of what is not approved says so, on one page in every language", "[sheet]") {
+TEST_CASE("an order of what is not approved says so in every language, on its first page", "[sheet]") {
     for (const char* language : {"en", "de", "it"}) {
         CAPTURE(language);
         const sheet::Wording words(io::builtin_wording(language));
@@ -69,8 +69,8 @@ TEST_CASE("an order of what is not approved says so, on one page in every langua
             purchase.state = state;
             const auto pages =
                 drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), purchase);
-            CHECK(pages.size() == 1);
-            CHECK(layout_faults(pages.front()) == std::vector<std::string>{});
+            CHECK(pages.size() <= 2);
+            for (const sheet::Drawing& page : pages) CHECK(layout_faults(page) == std::vector<std::string>{});
             return joined(words_of(pages.front()));
         };
         const std::string trial = joined(words.say("purchase.on_trial")),
