@@ -20,7 +20,7 @@ function(seatload_options target)
             target_compile_options(${target} PRIVATE -fno-sanitize=null,alignment)
         endif()
     endif()
-    # Most of the time goes into reading the same headers again. Batches stay small enough for two of them in a small
-    # memory, and for a change to be compiled soon.
-    set_target_properties(${target} PROPERTIES UNITY_BUILD ${SEATLOAD_UNITY} UNITY_BUILD_BATCH_SIZE 8)
+    # Much of the time goes into reading the same headers again. Batches are as large as two of them in a small memory
+    # allow; smaller ones suit whoever compiles after each change.
+    set_target_properties(${target} PROPERTIES UNITY_BUILD ${SEATLOAD_UNITY} UNITY_BUILD_BATCH_SIZE ${SEATLOAD_UNITY_BATCH})
 endfunction()

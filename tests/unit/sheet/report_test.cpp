@@ -20,7 +20,7 @@
 namespace seatload::test {
 namespace {
 
-std::string words_of(const std::vector<sheet::Drawing>& pages) {
+std::string report_words(const std::vector<sheet::Drawing>& pages) {
     std::string out;
     for (const sheet::Drawing& page : pages)
         for (const sheet::Item& item : page.items())
@@ -122,11 +122,11 @@ TEST_CASE("a report of several springs follows tolerances through line by line o
         for (auto at = words.find(part); at != std::string::npos; at = words.find(part, at + 1)) ++found;
         return found;
     };
-    const std::string all = words_of(pages_of(latch.input()));
+    const std::string all = report_words(pages_of(latch.input()));
     CHECK(count(all, "Worst case of the loads, lot brought in") == 1);
     CHECK(count(all, "Worst case and simulation, the lot brought in") == latch.specs.size());
     for (const record::Spec& spec : latch.specs) {
-        const std::string alone = words_of(pages_of(input_of({&spec})));
+        const std::string alone = report_words(pages_of(input_of({&spec})));
         CHECK(count(alone, "Worst case of the loads, lot brought in") == 1);
     }
 }
@@ -135,38 +135,16 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     REQUIRE(latch.specs.size() > 1);
     const auto pages = pages_of(latch.input());
-    const std::string words = words_of(pages);
-    for (const char* phrase : {"calculation report",
-                               "not for the maker",
-                               "For our own use; not for the maker.",
-                               "Caution",
-                               "A spring stores energy",
-                               "Ottermere M14",
-                               "OM14-LAT-AHD",
-                               "How to read it",
-                               "memory",
-                               "estimate",
-                               "What is demanded",
-                               "The wire",
-                               "Static strength",
-                               "Stability",
-                               "Tolerances",
-                               "All that fits",
-                               "What rejects the rest",
-                               "Limits",
-                               "Load and length",
-                               "How the simulated loads fall",
-                               "of 20000 springs",
-                               "lot brought in, by the grades ordered",
-                               "end tips apart",
-                               "The coils that work stray by",
-                               // a spring that leans too far may have a wider one, and comes later
-                               "widest tolerance room",
-                               "Alternative A",
-                               "Alternative B",
-                               "R = G d4/(8 D3 n)",
-                               "EN 13906-1 cl. 9.4",
-                               "Sources named in square brackets"}) {
+    const std::string words = report_words(pages);
+    for (const char* phrase :
+         {"calculation report", "not for the maker", "For our own use; not for the maker.", "Caution",
+          "A spring stores energy", "Ottermere M14", "OM14-LAT-AHD", "How to read it", "memory", "estimate",
+          "What is demanded", "The wire", "Static strength", "Stability", "Tolerances", "All that fits",
+          "What rejects the rest", "Limits", "Load and length", "How the simulated loads fall", "of 20000 springs",
+          "lot brought in, by the grades ordered", "end tips apart", "The coils that work stray by",
+          // a spring that leans too far may have a wider one, and comes later
+          "widest tolerance room", "Alternative A", "Alternative B", "R = G d4/(8 D3 n)", "EN 13906-1 cl. 9.4",
+          "Sources named in square brackets"}) {
         INFO(phrase);
         CHECK_THAT(words, ContainsSubstring(phrase));
     }
@@ -188,7 +166,8 @@ double written_share(const sheet::Drawing& page) {
     return (room.top - lowest) / (room.top - foot);
 }
 
-TEST_CASE("no page of a calculation but the last is nearly empty, and one that two parts share names both", "[report]") {
+TEST_CASE("no page of a calculation but the last is nearly empty, and one that two parts share names both",
+          "[report]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     const record::Spec& first = latch.specs.front();
     for (const auto& pages : {pages_of(latch.input()), pages_of(input_of({&first}))})
@@ -196,7 +175,7 @@ TEST_CASE("no page of a calculation but the last is nearly empty, and one that t
             INFO("page " << i + 1 << " of " << pages.size());
             CHECK(written_share(pages[i]) > 0.4);
         }
-    const std::string alone = words_of(pages_of(input_of({&first})));
+    const std::string alone = report_words(pages_of(input_of({&first})));
     CHECK_THAT(alone, ContainsSubstring("Overview; Alternative A"));
 }
 
@@ -206,7 +185,7 @@ TEST_CASE("the fatigue picture stands in a report exactly when the duty is cycli
     for (const Specimen& specimen : report_specimens()) {
         INFO(specimen.name);
         const bool has =
-            words_of(pages_of(input_of({&specimen.spec}))).find("endurance point (Zimmerli)") != std::string::npos;
+            report_words(pages_of(input_of({&specimen.spec}))).find("endurance point (Zimmerli)") != std::string::npos;
         CHECK(has == specimen.spec.duty.is_dynamic());
         with += has ? 1 : 0;
     }
@@ -218,7 +197,7 @@ TEST_CASE("a report names the limits a spring breaks", "[report]") {
     const auto broken =
         std::find_if(all.begin(), all.end(), [](const Specimen& s) { return s.name == "solid before full travel"; });
     REQUIRE(broken != all.end());
-    const std::string words = words_of(pages_of(input_of({&broken->spec})));
+    const std::string words = report_words(pages_of(input_of({&broken->spec})));
     CHECK_THAT(words, ContainsSubstring("Broken: "));
 }
 

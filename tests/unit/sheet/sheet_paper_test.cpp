@@ -26,7 +26,7 @@ sheet::Drawing page_of(const record::Spec& spec, const sheet::Paper& form, const
     return std::move(page).value();
 }
 
-std::string words_of(const sheet::Drawing& page) {
+std::string page_words(const sheet::Drawing& page) {
     std::vector<std::string> words;
     for (const sheet::Item& item : page.items())
         if (const auto* text = std::get_if<sheet::Text>(&item)) words.push_back(sheet::plain(text->words));
@@ -61,7 +61,7 @@ TEST_CASE("a sheet lists its revisions, and says how many earlier ones it leaves
     for (const char index : std::string("ABCDEFGH"))
         spec.revisions.push_back({{index}, "2024-05-02", std::string("changed by ") + index, "J. Hale"});
     for (const bool upright : {false, true}) {
-        const std::string words = words_of(page_of(spec, paper("en", a4, upright, metric)));
+        const std::string words = page_words(page_of(spec, paper("en", a4, upright, metric)));
         for (const char* shown : {"changed by F", "changed by G", "changed by H", "earlier left out"})
             CHECK_THAT(words, ContainsSubstring(shown));
         CHECK(words.find("changed by A") == std::string::npos);
@@ -71,7 +71,7 @@ TEST_CASE("a sheet lists its revisions, and says how many earlier ones it leaves
 TEST_CASE("a part never revised shows its own revision and date, and no change", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.identity.revision = "C";
-    const std::string words = words_of(page_of(spec, paper()));
+    const std::string words = page_words(page_of(spec, paper()));
     CHECK_THAT(words, ContainsSubstring("C\n2024-05-02\n"));
     CHECK(words.find("left out") == std::string::npos);
     CHECK(words.find("first issue") == std::string::npos);
@@ -81,10 +81,10 @@ TEST_CASE("a sheet prints the tamper mark of the spec it was drawn from, and onl
     const record::Spec spec = specimen(latch());
     const std::string text = "format = \"any\"\n";
     for (const bool upright : {false, true}) {
-        std::string words = words_of(page_of(spec, paper("en", a4, upright, metric), text));
+        std::string words = page_words(page_of(spec, paper("en", a4, upright, metric), text));
         std::replace(words.begin(), words.end(), '\n', ' ');
         CHECK_THAT(words, ContainsSubstring(sheet::tamper_mark(text)));
-        CHECK(words_of(page_of(spec, paper("en", a4, upright, metric))).find("SHA-256") == std::string::npos);
+        CHECK(page_words(page_of(spec, paper("en", a4, upright, metric))).find("SHA-256") == std::string::npos);
     }
 }
 

@@ -152,7 +152,7 @@ sheet::Paper in_language(const std::string& language) {
     return sheet::Paper{sheet::Wording(io::builtin_wording(language))};
 }
 
-std::string words_of(const sheet::Drawing& page) {
+std::string drawn_words(const sheet::Drawing& page) {
     std::string out;
     for (const sheet::Item& item : page.items())
         if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + " ";
@@ -162,7 +162,7 @@ std::string words_of(const sheet::Drawing& page) {
 std::string sheet_words(const record::Spec& spec, const sheet::Paper& paper) {
     const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper});
     REQUIRE(page.has_value());
-    return words_of(*page);
+    return drawn_words(*page);
 }
 
 TEST_CASE("the sheet speaks the language asked for, with its decimal mark", "[wording]") {
@@ -193,7 +193,7 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     const auto pages = sheet::enquiry(alternatives, tolerances(), in_language("de"));
     REQUIRE(pages.has_value());
     std::string words;
-    for (const sheet::Drawing& page : *pages) words += words_of(page);
+    for (const sheet::Drawing& page : *pages) words += drawn_words(page);
     for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "je Stück", "Drahtbescheinigung",
                              "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
