@@ -6,6 +6,7 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/form.hpp>
+#include <seatload/io/span.hpp>
 
 namespace seatload::io {
 
