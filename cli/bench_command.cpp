@@ -15,6 +15,7 @@
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_seal.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -107,7 +108,7 @@ std::string what_next(const std::vector<Paper>& papers, int width) {
     for (const Paper& paper : papers)
         if (paper.path.extension() == ".toml")
             return next_text(
-                "`seatload check " + paper.path.string() +
+                "`seatload check " + shell_word(paper.path.string()) +
                     " -r REQUIREMENT` holds it against what is wanted; `seatload budget PLUNGER` works out "
                     "what that is.",
                 width);

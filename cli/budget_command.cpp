@@ -15,6 +15,7 @@
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_seal.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -48,7 +49,7 @@ std::string what_next(const BudgetOptions& options, const demand::Budget& budget
         return '\n' + next_text("with --output FOLDER a requirement to go on with and a pressure sheet are written.",
                                 options.width);
     return next_text("add to the requirement what else is known of wire and limits, and `seatload size " +
-                         papers.front().path.string() + "` finds the springs.",
+                         shell_word(papers.front().path.string()) + "` finds the springs.",
                      options.width);
 }
 

@@ -9,6 +9,7 @@
 #include <cli/evaluation_view.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -60,12 +61,13 @@ std::optional<sizing::Outlook> outlook_of(const Checked& c, bool has_demand, con
 
 /// What to do with a spring that was looked at by itself, or that will not do.
 std::string what_next(const CheckOptions& options, bool all_fit, bool has_demand) {
-    const std::string& first = options.springs.front();
+    const std::string first = shell_word(options.springs.front());
     if (options.requirement.empty() && !has_demand)
         return next_text("`seatload check " + first + " -r REQUIREMENT` tells whether it will do in its place.",
                          options.width);
     if (!options.requirement.empty() && !all_fit)
-        return next_text("`seatload size " + options.requirement + "` finds the springs that meet it.", options.width);
+        return next_text("`seatload size " + shell_word(options.requirement) + "` finds the springs that meet it.",
+                         options.width);
     if (options.requirement.empty() && all_fit)
         return next_text(
             "`seatload sheet " + first + "` draws its sheet, `seatload report " + first + "` writes the calculation.",

@@ -9,6 +9,7 @@
 #include <cli/papers.hpp>
 #include <cli/reply_view.hpp>
 #include <cli/session.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 
@@ -34,7 +35,7 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
         append(said, reply.error());
         if (!reply) continue;
         const ReplyView view{path, *reply};
-        if (reply->is_quoted()) sound.push_back(path);
+        if (reply->is_quoted()) sound.push_back(shell_word(path));
         if (options.json)
             array.push_back(reply_json(view));
         else

@@ -46,10 +46,11 @@ Result<OnShelf> to_be_ordered(const io::SpecLibrary& library, const SpecsOptions
     return found;
 }
 
-/// The spec as its papers show it: approved by him who approved it.
+/// The spec as its papers show it: approved by him who approved it, and no longer one of several to be quoted.
 record::Spec for_papers(const record::KeptSpec& kept) {
     record::Spec spec = kept.spec;
     if (const record::Step* approval = record::approval_of(kept.history)) spec.identity.approver = approval->by;
+    spec.alternative.clear();
     return spec;
 }
 

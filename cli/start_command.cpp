@@ -14,6 +14,7 @@
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/text_wrap.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -99,7 +100,7 @@ int run_start(const StartOptions& options, std::ostream& out, std::ostream& err)
             write_papers(path.parent_path().empty() ? "." : path.parent_path(), {{path, std::string(text)}});
         !wrong.empty())
         return refuse(wrong, err);
-    out << path.string() << '\n' << next_text(next_step(*kind, path.string()), options.width);
+    out << path.string() << '\n' << next_text(next_step(*kind, shell_word(path.string())), options.width);
     return kDone;
 }
 

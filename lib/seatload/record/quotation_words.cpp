@@ -55,6 +55,7 @@ std::vector<Telling> tellings(const JudgedOffer& offer) {
 std::string_view short_word(const JudgedOffer& offer) {
     if (offer.standing == Standing::not_quoted) return "-";
     if (offer.standing == Standing::expired) return "expired";
+    if (offer.spring.can_be_ordered() && offer.spring.lean.may_rub) return "may rub";
     switch (offer.spring.fit) {
         case Fit::as_enquired:
             return "as sent";

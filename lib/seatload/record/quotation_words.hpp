@@ -18,7 +18,7 @@ struct Telling {
 /// by what it fails, what is missing or not stated. In English, for ourselves.
 std::vector<Telling> tellings(const JudgedOffer& offer);
 
-/// In a word or two, for a column of a table: "as sent", "fits", "less room", "FAILS", "unknown", "expired".
+/// In a word or two, for a column of a table: "as sent", "fits", "less room", "may rub", "FAILS", "unknown", "expired".
 std::string_view short_word(const JudgedOffer& offer);
 
 /// The amount with a + where the maker left a charge open, so that it costs at least so much.

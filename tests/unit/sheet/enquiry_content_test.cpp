@@ -48,7 +48,7 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "your quotation no.",
                              "De and ends: 5 pieces, all inside.",
                              "end tips apart",
-                             "with a protractor",
+                             "protractor",
                              "tangle",
                              "Caution",
                              "Alternative A",
