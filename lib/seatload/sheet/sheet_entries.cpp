@@ -377,7 +377,9 @@ Entries inspection_entries(const Facts& facts) {
     Entries out{Heading{facts.say("inspection.heading")}};
     out.push_back(required_paragraph(test_sequence(facts)));
     if (!facts.bears_solid()) out.push_back(required_paragraph(facts.say("inspection.never_shorter")));
-    out.push_back(required_paragraph(inspected_pieces_and_tips(facts)));
+    // With inch and metric values side by side a small sheet has no line to spare: there the enquiry alone says how.
+    const bool is_inch = facts.paper.units == Units::inch;
+    out.push_back(required_paragraph(is_inch ? inspected_pieces(facts) : inspected_pieces_and_tips(facts)));
     out.push_back(required_paragraph(facts.say("inspection.decision") + " " + allowed_uncertainty(facts)));
     return out;
 }
