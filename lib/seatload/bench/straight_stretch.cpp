@@ -92,6 +92,10 @@ struct Candidate {
 std::optional<Candidate> candidate(std::span<const LinePoint> points, std::size_t first, std::size_t last) {
     const auto inside = points.subspan(first, last - first + 1);
     if (inside.front().x == inside.back().x) return std::nullopt;
+    // Asked before any line is laid through: it turns most stretches away.
+    const double largest_load = points[last].y;
+    const auto bears = [&](const LinePoint& p) { return !no_contact_yet(p, largest_load); };
+    if (std::ranges::any_of(points.first(first), bears)) return std::nullopt;
     Stretch s{first, last, fit_line(inside), {}};
     if (!(-s.fit.slope > kRises * std::sqrt(s.fit.variance_slope))) return std::nullopt;
     const Judgement judgement = judged(inside, s.fit);
@@ -100,7 +104,6 @@ std::optional<Candidate> candidate(std::span<const LinePoint> points, std::size_
         const bool outside = i < first || i > last;
         s.above.push_back(outside ? sigmas_above(points[i], s.fit) : sigmas_within(points[i], s.fit));
         if (outside && sigmas_above(points[i], judgement.fit) < clearly) return std::nullopt;
-        if (i < first && !no_contact_yet(points[i], points[last].y)) return std::nullopt;
     }
     const double left_out = static_cast<double>(points.size() - inside.size());
     return Candidate{std::move(s), judgement.cost + square(kClearly) * left_out};
