@@ -107,11 +107,10 @@ void make_papers(const Benched& benched, const References& refs, const BenchOpti
 std::string what_next(const std::vector<Paper>& papers, int width) {
     for (const Paper& paper : papers)
         if (paper.path.extension() == ".toml")
-            return next_text(
-                "`seatload check " + shell_word(paper.path.string()) +
-                    " -r REQUIREMENT` holds it against what is wanted; `seatload budget PLUNGER` works out "
-                    "what that is.",
-                width);
+            return next_text(TypedCommand("check").name(paper.path.string()).open("-r REQUIREMENT").text() +
+                                 " holds it against what is wanted; `seatload budget PLUNGER` works out "
+                                 "what that is.",
+                             width);
     return {};
 }
 

@@ -48,8 +48,8 @@ std::string what_next(const BudgetOptions& options, const demand::Budget& budget
     if (papers.empty())
         return '\n' + next_text("with --output FOLDER a requirement to go on with and a pressure sheet are written.",
                                 options.width);
-    return next_text("add to the requirement what else is known of wire and limits, and `seatload size " +
-                         shell_word(papers.front().path.string()) + "` finds the springs.",
+    return next_text("add to the requirement what else is known of wire and limits, and " +
+                         TypedCommand("size").name(papers.front().path.string()).text() + " finds the springs.",
                      options.width);
 }
 

@@ -61,16 +61,16 @@ std::optional<sizing::Outlook> outlook_of(const Checked& c, bool has_demand, con
 
 /// What to do with a spring that was looked at by itself, or that will not do.
 std::string what_next(const CheckOptions& options, bool all_fit, bool has_demand) {
-    const std::string first = shell_word(options.springs.front());
+    const auto command = [&](const char* name) { return TypedCommand(name).name(options.springs.front()); };
     if (options.requirement.empty() && !has_demand)
-        return next_text("`seatload check " + first + " -r REQUIREMENT` tells whether it will do in its place.",
+        return next_text(command("check").open("-r REQUIREMENT").text() + " tells whether it will do in its place.",
                          options.width);
     if (!options.requirement.empty() && !all_fit)
-        return next_text("`seatload size " + shell_word(options.requirement) + "` finds the springs that meet it.",
+        return next_text(TypedCommand("size").name(options.requirement).text() + " finds the springs that meet it.",
                          options.width);
     if (options.requirement.empty() && all_fit)
         return next_text(
-            "`seatload sheet " + first + "` draws its sheet, `seatload report " + first + "` writes the calculation.",
+            command("sheet").text() + " draws its sheet, " + command("report").text() + " writes the calculation.",
             options.width);
     return {};
 }

@@ -18,8 +18,10 @@ namespace {
 /// How the offers that were read are judged.
 std::string what_next(const std::vector<std::string>& sound, int width) {
     if (sound.empty()) return {};
-    return '\n' +
-           next_text("`seatload quotes ENQUIRY " + join(sound, " ") + "` judges each offer and ranks them.", width);
+    TypedCommand quotes("quotes");
+    quotes.open("ENQUIRY");
+    for (const std::string& path : sound) quotes.name(path);
+    return '\n' + next_text(quotes.text() + " judges each offer and ranks them.", width);
 }
 
 }  // namespace
@@ -35,7 +37,7 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
         append(said, reply.error());
         if (!reply) continue;
         const ReplyView view{path, *reply};
-        if (reply->is_quoted()) sound.push_back(shell_word(path));
+        if (reply->is_quoted()) sound.push_back(path);
         if (options.json)
             array.push_back(reply_json(view));
         else

@@ -17,11 +17,6 @@ constexpr double kLongerThanDrawn = 4.0;  // times; whatever long leans is pushe
 constexpr double kMostPieces = 0.86;      // of a tolerance of three standard deviations: 99 of 100 pieces (normal)
 constexpr double kWorthwhile = 0.05;      // mm of free length that closer tips must give
 
-const Rule& rule_of_lean() {
-    static const Rule& rule = rule_named("lean");
-    return rule;
-}
-
 /// The largest free length that leaves room; nothing when that drawn does not.
 template <class HasRoom>
 std::optional<double> longest_with_room(double drawn, const HasRoom& has_room) {
@@ -41,9 +36,8 @@ std::optional<double> longest_with_tips(const Coil& c, double L0, double turns) 
     const double dead = c.total_coils - c.active_coils;
     fewer.set_total_coils(demand::half_over(c.active_coils) + dead - turns);
     more.set_total_coils(demand::half_over(c.active_coils) + dead + turns);
-    return longest_with_room(L0, [&](double length) {
-        return passes(rule_of_lean(), fewer, length) && passes(rule_of_lean(), more, length);
-    });
+    return longest_with_room(
+        L0, [&](double length) { return passes(lean_rule(), fewer, length) && passes(lean_rule(), more, length); });
 }
 
 /// The widest tips under those ordered that let in what a free length strays upwards; else the closest step there is.
@@ -64,7 +58,7 @@ std::optional<LeanBounds::Closer> closer(const Coil& c, double L0, double ordere
 }  // namespace
 
 std::optional<LeanBounds> lean_bounds(const Coil& c, double L0, const std::optional<Tips>& tips) {
-    if (!rule_of_lean().applies(c.demand, c.ends)) return std::nullopt;
+    if (!lean_rule().applies(c.demand, c.ends)) return std::nullopt;
     const auto longest = tips ? longest_with_tips(c, L0, tips->ordered)
                               : longest_with_room(L0, [&](double length) { return !leans_too_far(c, length); });
     if (!longest) return std::nullopt;

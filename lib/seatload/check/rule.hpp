@@ -66,6 +66,8 @@ std::span<const Rule> rules();
 
 /// The rule of an id; one that there is not is a fault of ours.
 const Rule& rule_named(std::string_view id);
+/// That of the sideways lean, which is asked for very many springs.
+const Rule& lean_rule();
 
 /// Whether a measure keeps its bound.
 inline bool passes(Sense sense, const Measure& m) {

@@ -434,4 +434,9 @@ const Rule& rule_named(std::string_view id) {
     return *found;
 }
 
+const Rule& lean_rule() {
+    static const Rule& rule = rule_named("lean");
+    return rule;
+}
+
 }  // namespace seatload::check

@@ -15,11 +15,6 @@ constexpr double kAlikeTurns = 1e-9;
 /// Coils may be off by so much where nothing holds their tips (JIS B 2707).
 constexpr double kTipsAnyhow = 0.25;
 
-const Rule& lean_rule() {
-    static const Rule& rule = rule_named("lean");
-    return rule;
-}
-
 /// The lean of a coil about a number of active coils, its free length kept.
 class LeanAbout {
   public:

@@ -115,14 +115,6 @@ void visit_held_wire(Fields& f, Wire& wire) {
     f.answer("tensile_strength", wire.tensile_strength, kPositive, "as on its certificate: 2100 MPa");
 }
 
-template <class Fields, class Degrees>
-void answer_tips(Fields& f, Degrees& degrees, std::string_view question) {
-    std::optional<TipsApart> value;
-    if (degrees) value = TipsApart{*degrees};
-    f.answer("tips", value, kTipsApart, question);
-    if constexpr (!std::is_const_v<Degrees>) degrees = value ? std::optional(value->degrees) : std::nullopt;
-}
-
 template <class Fields, class Changes>
 void visit_changes(Fields& f, Changes& changes) {
     f.answer("outside_diameter", changes.outside_diameter, kSize, "8.40 mm");
@@ -131,7 +123,9 @@ void visit_changes(Fields& f, Changes& changes) {
     f.answer("ends", changes.ends, kAny, "closed and ground, closed, open, or open and ground");
     f.answer("load_grade", changes.load_grade, kGrade, "of EN 15800: 1, 2 or 3");
     f.answer("diameter_grade", changes.diameter_grade, kGrade, "of EN 15800, coil diameter: 1, 2 or 3");
-    answer_tips(f, changes.tips_degrees, "end tips from half a turn apart, plus-minus: 20 deg");
+    visit_tips(changes.tips_degrees, [&](auto& tips) {
+        f.answer("tips", tips, kTipsApart, "end tips from half a turn apart, plus-minus: 20 deg");
+    });
     f.words("note", changes.note, "anything else, in your words");
 }
 

@@ -37,10 +37,8 @@ void visit_required(Fields& f, Spec& spec) {
     if constexpr (!std::is_const_v<Spec>) spec.bore_rules = required == RequiredDiameter::outside;
     f.field("diameter_grade", spec.diameter_grade, kGrade, "EN 15800");
     f.field("squareness_grade", spec.squareness_grade, kGrade, "EN 15800, ground ends");
-    std::optional<TipsApart> tips;
-    if (spec.limits.tips_degrees) tips = TipsApart{*spec.limits.tips_degrees};
-    f.field("tips", tips, kTipsApart, "plus-minus, the end tips half a turn apart");
-    if constexpr (!std::is_const_v<Spec>) spec.limits.tips_degrees = tips ? std::optional(tips->degrees) : std::nullopt;
+    visit_tips(spec.limits.tips_degrees,
+               [&](auto& tips) { f.field("tips", tips, kTipsApart, "plus-minus, the end tips half a turn apart"); });
     f.field("adjustable", spec.adjustable, kAny, "what the maker may alter to bring the loads in");
 }
 

@@ -3,6 +3,8 @@
 
 #include <cmath>
 #include <numbers>
+#include <optional>
+#include <type_traits>
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/form.hpp>
@@ -26,6 +28,15 @@ struct Form<TipsApart> {
     static std::string write(const TipsApart& tips) { return quoted_text(shortest(tips.degrees) + " deg"); }
     static std::vector<double> numbers(const TipsApart& tips) { return {tips.degrees * std::numbers::pi / 180.0}; }
 };
+
+/// Lets a visitor see degrees as such tips, and takes back what a reader put there.
+template <class Degrees, class Visit>
+void visit_tips(Degrees& degrees, const Visit& visit) {
+    std::optional<TipsApart> tips;
+    if (degrees) tips = TipsApart{*degrees};
+    visit(tips);
+    if constexpr (!std::is_const_v<Degrees>) degrees = tips ? std::optional(tips->degrees) : std::nullopt;
+}
 
 /// Radians, held against a value in base units.
 inline constexpr Span kTipsApart{0.0, std::numbers::pi, true, "more than zero and at most 180 deg"};

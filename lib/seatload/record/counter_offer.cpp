@@ -210,17 +210,17 @@ void judge_loads(const Spec& enquired, const AskedChanges& asked, CounterOffer& 
 std::string tips_of(const check::Tips& tips) { return "±" + significant(360.0 * tips.ordered, 3) + "°"; }
 
 /// Tips that another tolerance is asked for, where the sheet orders any.
-void note_tips(const check::Evaluation& enquired, const AskedChanges& asked, CounterOffer& out) {
-    if (asked.tips_degrees && enquired.tips)
+void note_tips(const std::optional<check::Tips>& enquired, const AskedChanges& asked, CounterOffer& out) {
+    if (asked.tips_degrees && enquired)
         note_change(out.asked, "end tips from half a turn apart", "tips",
-                    "±" + significant(*asked.tips_degrees, 3) + "°", tips_of(*enquired.tips));
+                    "±" + significant(*asked.tips_degrees, 3) + "°", tips_of(*enquired));
 }
 
 /// Complains of tips held less closely than the sheet has them, with which the spring may rub.
-void judge_tips(const check::Evaluation& enquired, const AskedChanges& asked, CounterOffer& out) {
-    if (!asked.tips_degrees || !enquired.tips || !out.evaluation || !out.evaluation->tips) return;
+void judge_tips(const std::optional<check::Tips>& enquired, const AskedChanges& asked, CounterOffer& out) {
+    if (!asked.tips_degrees || !enquired || !out.evaluation || !out.evaluation->tips) return;
     const check::Tips& tips = *out.evaluation->tips;
-    if (tips.ordered > enquired.tips->ordered + 1e-9 && !tips.is_enough())
+    if (tips.ordered > enquired->ordered + 1e-9 && !tips.is_enough())
         out.failures.push_back({"tips", "lean with such end tips",
                                 "lean with end tips " + tips_of(tips) +
                                     " from half a turn apart: " + significant(tips.most_lean_mm, 3) + " mm, at most " +
@@ -281,7 +281,8 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
     Spec spec = enquired;
     if (wire.missing.empty()) apply_wire(spec, wire.grade, d, wire.is_catalogued, out);
     apply_changes(spec, offer.changes, out);
-    note_tips(sent->evaluation, offer.changes, out);
+    const std::optional<check::Tips> tips = sent->evaluation.tips;
+    note_tips(tips, offer.changes, out);
     out.missing = wire.missing;
     if (spec.spring.mean_diameter <= 0.0 * mm)
         out.missing.push_back("a coil diameter larger than the wire: De " +
@@ -291,7 +292,6 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
         return out;
     }
     out.is_altered = !out.asked.empty();
-    const check::Evaluation as_sent = sent->evaluation;
     if (!out.is_altered) {
         judged_as(out, std::move(sent).value());
     } else {
@@ -304,7 +304,7 @@ Result<CounterOffer> judge_offer(const Spec& enquired, const wire::Grade& grade,
         judged_as(out, std::move(offered).value());
     }
     judge_loads(enquired, offer.changes, out);
-    judge_tips(as_sent, offer.changes, out);
+    judge_tips(tips, offer.changes, out);
     if (out.is_altered && out.failures.empty() && grade_on_sheet(out.spec) == 0)
         out.remarks.emplace_back("its loads need tolerances finer than EN 15800 grade 1 (from memory), to be agreed");
     out.fit = fit_of(out);

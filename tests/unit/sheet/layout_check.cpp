@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "layout_check.hpp"
 
+#include <algorithm>
+
 #include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/title_block.hpp>
 
 namespace seatload::test {
 namespace {
@@ -93,6 +96,16 @@ std::vector<std::string> layout_faults(const Drawing& drawing) {
             if (crosses(drawing.items()[i], body)) faults.push_back("crossed by a line: " + text.words);
     }
     return faults;
+}
+
+double written_share(const sheet::Drawing& page) {
+    const sheet::Box room = sheet::drawing_space(page.width(), page.height());
+    const double foot = room.bottom + sheet::kTitleBlockHeight;
+    double lowest = room.top;
+    for (const sheet::Item& item : page.items())
+        if (const auto* text = std::get_if<sheet::Text>(&item); text && text->at.y > foot && text->at.x < room.right)
+            lowest = std::min(lowest, text->at.y);
+    return (room.top - lowest) / (room.top - foot);
 }
 
 }  // namespace seatload::test

@@ -13,4 +13,8 @@ namespace seatload::test {
 /// a table). Empty when nothing is.
 std::vector<std::string> layout_faults(const sheet::Drawing& drawing);
 
+/// How far down a page is written on: from the top of its room to its lowest text above the title block, over the room
+/// there is.
+double written_share(const sheet::Drawing& page);
+
 }  // namespace seatload::test

@@ -7,24 +7,21 @@
 #include <seatload/core/text.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/record/specify.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/report.hpp>
 #include <seatload/sheet/report_simulation.hpp>
-#include <seatload/sheet/title_block.hpp>
 #include <seatload/sizing/spread.hpp>
 
 #include "layout_check.hpp"
 #include "report_specimens.hpp"
+#include "sheet_words.hpp"
 
 namespace seatload::test {
 namespace {
 
 std::string report_words(const std::vector<sheet::Drawing>& pages) {
     std::string out;
-    for (const sheet::Drawing& page : pages)
-        for (const sheet::Item& item : page.items())
-            if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + "\n";
+    for (const sheet::Drawing& page : pages) out += words_of(page);
     for (auto at = out.find("\u00a0"); at != std::string::npos; at = out.find("\u00a0"))
         out.replace(at, std::string("\u00a0").size(), " ");
     return out;
@@ -153,17 +150,6 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
     const auto subject = sheet::report_subject(latch.specs.front(), wire_of(latch.specs.front()), tolerances());
     REQUIRE(subject.has_value());
     CHECK(subject->values.verdicts.size() > 10);
-}
-
-/// Height from the top of a page's room to its lowest text above the title block, over the room there is.
-double written_share(const sheet::Drawing& page) {
-    const sheet::Box room = sheet::drawing_space(page.width(), page.height());
-    const double foot = room.bottom + sheet::kTitleBlockHeight;
-    double lowest = room.top;
-    for (const sheet::Item& item : page.items())
-        if (const auto* text = std::get_if<sheet::Text>(&item); text && text->at.y > foot && text->at.x < room.right)
-            lowest = std::min(lowest, text->at.y);
-    return (room.top - lowest) / (room.top - foot);
 }
 
 TEST_CASE("no page of a calculation but the last is nearly empty, and one that two parts share names both",

@@ -6,12 +6,12 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/enquiry.hpp>
-#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/tamper_mark.hpp>
-#include <seatload/sheet/title_block.hpp>
 
+#include "layout_check.hpp"
+#include "sheet_words.hpp"
 #include "specimens.hpp"
 
 namespace seatload::test {
@@ -24,13 +24,6 @@ sheet::Drawing page_of(const record::Spec& spec, const sheet::Paper& form, const
     auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), form, 1, 1, spec_text});
     REQUIRE(page.has_value());
     return std::move(page).value();
-}
-
-std::string page_words(const sheet::Drawing& page) {
-    std::vector<std::string> words;
-    for (const sheet::Item& item : page.items())
-        if (const auto* text = std::get_if<sheet::Text>(&item)) words.push_back(sheet::plain(text->words));
-    return join(words, "\n");
 }
 
 TEST_CASE("a sheet has the size of its paper, lying or upright", "[sheet]") {
@@ -61,7 +54,7 @@ TEST_CASE("a sheet lists its revisions, and says how many earlier ones it leaves
     for (const char index : std::string("ABCDEFGH"))
         spec.revisions.push_back({{index}, "2024-05-02", std::string("changed by ") + index, "J. Hale"});
     for (const bool upright : {false, true}) {
-        const std::string words = page_words(page_of(spec, paper("en", a4, upright, metric)));
+        const std::string words = words_of(page_of(spec, paper("en", a4, upright, metric)));
         for (const char* shown : {"changed by F", "changed by G", "changed by H", "earlier left out"})
             CHECK_THAT(words, ContainsSubstring(shown));
         CHECK(words.find("changed by A") == std::string::npos);
@@ -71,7 +64,7 @@ TEST_CASE("a sheet lists its revisions, and says how many earlier ones it leaves
 TEST_CASE("a part never revised shows its own revision and date, and no change", "[sheet]") {
     record::Spec spec = specimen(latch());
     spec.identity.revision = "C";
-    const std::string words = page_words(page_of(spec, paper()));
+    const std::string words = words_of(page_of(spec, paper()));
     CHECK_THAT(words, ContainsSubstring("C\n2024-05-02\n"));
     CHECK(words.find("left out") == std::string::npos);
     CHECK(words.find("first issue") == std::string::npos);
@@ -81,22 +74,11 @@ TEST_CASE("a sheet prints the tamper mark of the spec it was drawn from, and onl
     const record::Spec spec = specimen(latch());
     const std::string text = "format = \"any\"\n";
     for (const bool upright : {false, true}) {
-        std::string words = page_words(page_of(spec, paper("en", a4, upright, metric), text));
+        std::string words = words_of(page_of(spec, paper("en", a4, upright, metric), text));
         std::replace(words.begin(), words.end(), '\n', ' ');
         CHECK_THAT(words, ContainsSubstring(sheet::tamper_mark(text)));
-        CHECK(page_words(page_of(spec, paper("en", a4, upright, metric))).find("SHA-256") == std::string::npos);
+        CHECK(words_of(page_of(spec, paper("en", a4, upright, metric))).find("SHA-256") == std::string::npos);
     }
-}
-
-/// Height between the highest and the lowest item of a page above the title block, over the room there is.
-double fullness(const sheet::Drawing& page) {
-    const sheet::Box room = sheet::drawing_space(page.width(), page.height());
-    const double foot = room.bottom + sheet::kTitleBlockHeight;
-    double lowest = room.top;
-    for (const sheet::Item& item : page.items())
-        if (const auto* text = std::get_if<sheet::Text>(&item); text && text->at.y > foot && text->at.x < room.right)
-            lowest = std::min(lowest, text->at.y);
-    return (room.top - lowest) / (room.top - foot);
 }
 
 TEST_CASE("no cover of an enquiry is left with little on it, from 1 to 26 alternatives", "[sheet][slow]") {
@@ -110,7 +92,7 @@ TEST_CASE("no cover of an enquiry is left with little on it, from 1 to 26 altern
             REQUIRE(pages.has_value());
             for (std::size_t p = 0; p + count < pages->size(); ++p) {
                 INFO(count << " alternatives, page " << p + 1 << " of " << pages->size() - count);
-                CHECK(fullness((*pages)[p]) > 0.3);
+                CHECK(written_share((*pages)[p]) > 0.3);
             }
         }
     }
