@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <benchmark/benchmark.h>
 
+#include <iterator>
+
 #include <seatload/sizing/any_fit.hpp>
 #include <seatload/sizing/search.hpp>
 
@@ -15,8 +17,9 @@ namespace {
 struct Steps {
     double D_mm, coils, L0_mm;
 };
-constexpr Steps kSteps[] = {{0.5, 1.0, 0.5},   {0.2, 0.5, 0.25},  {0.1, 0.25, 0.1},
+constexpr Steps kSteps[] = {{1.0, 2.0, 1.0},   {0.5, 1.0, 0.5},   {0.2, 0.5, 0.25},  {0.1, 0.25, 0.1},
                             {0.05, 0.1, 0.05}, {0.01, 0.1, 0.05}, {0.01, 0.05, 0.02}};
+constexpr int kLastSteps = static_cast<int>(std::size(kSteps)) - 1;
 
 demand::Requirement on_grid(const Steps& steps, double band) {
     demand::Requirement r = test::latch();
@@ -62,7 +65,7 @@ void any_fit(benchmark::State& state) {
 }
 
 void bands(benchmark::internal::Benchmark* bench) {
-    for (int steps = 0; steps < 6; ++steps)
+    for (int steps = 0; steps <= kLastSteps; ++steps)
         for (const int band : {10, 100, 400}) bench->Args({steps, band});
 }
 
@@ -77,7 +80,7 @@ BENCHMARK(search)
     ->UseRealTime();
 BENCHMARK(any_fit)
     ->ArgName("steps")
-    ->DenseRange(0, 5)
+    ->DenseRange(0, kLastSteps)
     ->Unit(benchmark::kMillisecond)
     ->MeasureProcessCPUTime()
     ->UseRealTime();
