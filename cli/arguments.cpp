@@ -74,6 +74,7 @@ void add_bench(CLI::App& app, BenchOptions& o) {
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
     c.add_flag("--overwrite", o.overwrite, "write over spring files edited by hand, too");
+    c.add_flag("--details", o.details, "tell every reading, all wires that fit and where each ± comes from, too");
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 
@@ -303,8 +304,9 @@ Diagnostic explanation(const CLI::App& app, int argc, const char* const* argv, c
 }
 
 Options with_terminal(const CLI::App& app, EveryCommand o, const Terminal& terminal) {
-    for (int* width : {&o.start.width, &o.sheet.width, &o.wire.width, &o.check.width, &o.size.width, &o.reply.width,
-                       &o.budget.width, &o.bench.width, &o.inspect.width, &o.specs.width, &o.quotes.width})
+    for (int* width :
+         {&o.start.width, &o.sheet.width, &o.wire.width, &o.check.width, &o.size.width, &o.reply.width, &o.budget.width,
+          &o.bench.width, &o.inspect.width, &o.specs.width, &o.quotes.width, &o.report.width})
         *width = terminal.width;
     o.size.progress = terminal.errors_seen && !o.size.json;
     const std::string name = app.get_subcommands().front()->get_name();

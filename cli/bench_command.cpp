@@ -156,7 +156,7 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
 
     nlohmann::ordered_json array = nlohmann::ordered_json::array();
     for (const Benched& benched : all) {
-        const BenchView view{benched.file, benched.session, benched.springs, benched.comparisons};
+        const BenchView view{benched.file, benched.session, benched.springs, benched.comparisons, options.details};
         if (options.json)
             array.push_back(bench_json(view));
         else

@@ -165,7 +165,63 @@ std::string budget_table(const bench::LoadAtHeight& load) {
     return table.text(4);
 }
 
+/// Up to two or so of what the ± of a load is made of, those that it would pay to better.
+std::string budget_words(const bench::LoadAtHeight& load) {
+    constexpr double kWorthBettering = 0.25;  // of the variance
+    std::vector<std::string> parts;
+    for (const bench::Contribution<Force>& c : load.force.budget)
+        if (parts.empty() || c.share >= kWorthBettering)
+            parts.push_back(c.name + " (" + fixed(100.0 * c.share, 0) + " %)");
+    return "The ± of the load at " + named_height(load.asked) + " comes mostly from: " + join(parts, ", ") + '.';
+}
+
+/// "Left out of the line: readings 1, 2 (before contact); 15, 16 (coils closing)."
+std::string left_out_words(const bench::MeasuredSpring& m) {
+    std::vector<std::string> groups;
+    std::size_t count = 0;
+    for (const bench::Use use : {bench::Use::before_contact, bench::Use::coils_closing}) {
+        std::vector<std::string> numbers;
+        for (const bench::Point& point : m.points)
+            if (point.use == use) numbers.push_back(std::to_string(point.reading + 1));
+        count += numbers.size();
+        if (!numbers.empty()) groups.push_back(join(numbers, ", ") + " (" + std::string(bench::word(use)) + ')');
+    }
+    return groups.empty()
+               ? ""
+               : std::string("Left out of the line: reading") + (count == 1 ? " " : "s ") + join(groups, "; ") + '.';
+}
+
+/// What an outlier is and how far off it lies, below its number.
+std::string reason_line(const bench::Point& point, int width) {
+    return wrapped("  " + std::to_string(point.reading + 1) + ": ",
+                   std::string(bench::word(point.use)) + ", " + point.why + '.', width, 6);
+}
+
 }  // namespace
+
+std::string bench_brief_text(const BenchedSpring& spring, int width) {
+    const bench::MeasuredSpring& m = spring.measured;
+    std::string text = results_table(m);
+    const auto say = [&](const std::string& words) { text += words.empty() ? "" : wrapped("  ", words, width, 4); };
+    say(left_out_words(m));
+    for (const bench::Point& point : m.points)
+        if (point.use == bench::Use::outlier) text += reason_line(point, width);
+    if (m.chi_square.verdict != bench::Straightness::as_stated) say(m.chi_square.text);
+    for (const std::string& remark : m.remarks) say(remark);
+    for (const bench::LoadAtHeight& load : m.loads)
+        if (carries(load)) {
+            say(budget_words(load));
+            break;
+        }
+    if (!spring.wire.wire) {
+        say("What wire it is cannot be told: the readings do not state " + spring.wire.missing + '.');
+        return text;
+    }
+    const std::string& verdict = spring.wire.wire->verdict;
+    say("What wire it is: " + lower(verdict.substr(0, 1)) + verdict.substr(1));
+    for (const bench::Weakening& w : spring.weakenings) say(weakening_words(w));
+    return text;
+}
 
 std::string bench_results_text(const BenchedSpring& spring, int width) {
     const bench::MeasuredSpring& m = spring.measured;
@@ -218,9 +274,7 @@ std::string bench_points_text(const BenchedSpring& spring, int width) {
         table.add({number, shown(point.stated_height, 3), shown(point.height, 3), shown(point.force, 3),
                    signed_text(in_newton(point.residual), 3) + " N",
                    counts && point.why.empty() ? "" : std::string(bench::word(point.use))});
-        if (!point.why.empty())
-            reasons +=
-                wrapped("  " + number + ": ", std::string(bench::word(point.use)) + ", " + point.why + '.', width, 6);
+        if (!point.why.empty()) reasons += reason_line(point, width);
     }
     return "\n" + wrapped("  ", "Readings, corrected for tare, gravity, plunger and load path:", width, 4) +
            table.text(2) + reasons;

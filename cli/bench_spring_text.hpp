@@ -9,6 +9,11 @@ namespace seatload::cli {
 
 // The parts of what is told of one spring, in lines of at most `width` columns.
 
+/// What matters of it: rate, free length and loads, what was left out of the line, the kinds of wire it may be.
+std::string bench_brief_text(const BenchedSpring& spring, int width);
+
+// The same in full.
+
 /// Rate, free length and loads, and how far they can be trusted.
 std::string bench_results_text(const BenchedSpring& spring, int width);
 

@@ -18,7 +18,7 @@ using enum TextTable::Align;
 std::string heading(const BenchView& view, int width) {
     std::string words = view.session.title.empty() ? std::string("bench session") : view.session.title;
     if (!view.session.date.empty()) words += ", " + view.session.date;
-    return wrapped(view.file + ": ", words, width, 2);
+    return wrapped(view.file + ": ", cut_name(words, width), width, 2);
 }
 
 /// "+1.80 ±0.04 N".
@@ -77,15 +77,18 @@ std::string comparison_text(const BenchView& view, const bench::Comparison& c, i
     for (const bench::LoadDifference& load : loads)
         table.add({"load at " + units::shown(load.asked.height.value, 2) + " (" + load.asked.name + ')',
                    signed_doubt(load.load, "N"), finding(load.load)});
-    std::string text = '\n' + wrapped("", '"' + c.first + "\" beside \"" + c.second + '"', width, 2);
+    std::string text =
+        '\n' + wrapped("", '"' + cut_name(c.first, width) + "\" beside \"" + cut_name(c.second, width) + '"', width, 2);
     for (const bench::LoadDifference& load : loads)
         text += wrapped("  ", load_words(load, load_of(second, load.asked)), width, 4);
     return text + table.text(2);
 }
 
-std::string spring_text(const BenchedSpring& spring, int width) {
+std::string spring_text(const BenchedSpring& spring, bool details, int width) {
     std::string text =
-        '\n' + wrapped("", spring.run.name + " (" + std::string(bench::word(spring.run.role)) + ')', width, 2);
+        '\n' + wrapped("", cut_name(spring.run.name, width) + " (" + std::string(bench::word(spring.run.role)) + ')',
+                       width, 2);
+    if (!details) return text + bench_brief_text(spring, width);
     text += bench_results_text(spring, width) + bench_wire_text(spring, width);
     return text + bench_budget_text(spring, width) + bench_points_text(spring, width);
 }
@@ -95,8 +98,13 @@ std::string spring_text(const BenchedSpring& spring, int width) {
 std::string bench_text(const BenchView& view, int width) {
     std::string text = heading(view, width);
     for (const bench::Comparison& comparison : view.comparisons) text += comparison_text(view, comparison, width);
-    for (const BenchedSpring& spring : view.springs) text += spring_text(spring, width);
-    return text;
+    for (const BenchedSpring& spring : view.springs) text += spring_text(spring, view.details, width);
+    if (view.details) return text;
+    return text + '\n' +
+           wrapped("",
+                   "±: the true value lies within it with some 95 % likelihood. --details tells every reading, all "
+                   "wires that fit and where each ± comes from, too.",
+                   width, 2);
 }
 
 }  // namespace seatload::cli

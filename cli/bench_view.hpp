@@ -24,6 +24,7 @@ struct BenchView {
     const bench::Readings& session;
     const std::vector<BenchedSpring>& springs;
     const std::vector<bench::Comparison>& comparisons;
+    bool details = false;  ///< for people: every reading, all wires that fit and what each ± is made of, too
 };
 
 /// For people, in lines of at most `width` columns.

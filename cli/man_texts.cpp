@@ -45,7 +45,8 @@ ManText bench_page() {
     return {"bench",
             {"Springs are pressed on a scale and their heights read off an indicator or gauge. From the readings come "
              "rate, free length and the loads at the heights of interest, each with its uncertainty; which readings "
-             "were left out, and why; hysteresis; what wire it may be; and how two springs differ."},
+             "were left out; what wire it may be; and how two springs differ. With --details every reading is told, "
+             "too, why any was left out, hysteresis, all wires that fit, and what each uncertainty is made of."},
             {{"READINGS", "TOML that holds the readings, or names a CSV table beside it"},
              {"FOLDER/*.toml", "a spring file for each spring, which check takes"},
              {"FOLDER/*.pdf", "a bench sheet, one page a spring"}},

@@ -97,6 +97,7 @@ struct ReportOptions {
     std::vector<std::string> specs;
     std::string output = "output";
     std::string wire_file;
+    int width = 80;
 };
 
 /// What `seatload bench` was asked for.
@@ -106,6 +107,7 @@ struct BenchOptions {
     std::string wire_file;
     bool papers = true;
     bool overwrite = false;  ///< spring files in the folder that were edited by hand too
+    bool details = false;    ///< readings, all wires that fit and what each ± is made of, too
     bool json = false;
     int width = 80;
 };

@@ -85,7 +85,8 @@ std::string minimums(const Comparison& all, int width) {
         for (const record::QuantityCost& each : offer.quantities) {
             const std::string words = record::minimum_words(each.missed, all.reply_of(offer).reply.maker.currency);
             if (words.empty()) continue;
-            const std::string line = all.reply_of(offer).name + ", " + offer.offer.alternative + ": " + words;
+            const std::string line =
+                cut_name(all.reply_of(offer).name, width) + ", " + offer.offer.alternative + ": " + words;
             if (std::find(lines.begin(), lines.end(), line) == lines.end()) lines.push_back(line);
         }
     return lines.empty() ? "" : wrapped("* Not to be ordered alone: ", join(lines, "; ") + '.', width, 2);
@@ -98,7 +99,7 @@ std::string stories(const Comparison& all, int width) {
         if (tellings.empty()) continue;
         const std::string& quotation = all.reply_of(offer).reply.maker.quotation;
         out += wrapped("",
-                       all.reply_of(offer).name + ", alternative " + offer.offer.alternative +
+                       cut_name(all.reply_of(offer).name, width) + ", alternative " + offer.offer.alternative +
                            (quotation.empty() ? "" : ", quotation " + quotation),
                        width, 2);
         for (const record::Telling& each : tellings)

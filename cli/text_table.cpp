@@ -2,13 +2,25 @@
 #include <cli/text_table.hpp>
 
 #include <algorithm>
+#include <span>
 
 #include <seatload/core/text.hpp>
 
 namespace seatload::cli {
+namespace {
+
+constexpr std::size_t kWidestCell = 70;
+
+}  // namespace
 
 void TextTable::add(std::vector<std::string> cells) {
     cells.resize(columns_.size());
+    // What a cell holds of our own is shorter; of a name out of a file its beginning tells which one it is.
+    for (std::string& cell : cells) {
+        if (cell.size() <= kWidestCell) continue;
+        const std::vector<std::string> letters = code_points(cell);
+        if (letters.size() > kWidestCell) cell = join(std::span(letters).first(kWidestCell - 3), "") + "...";
+    }
     rows_.push_back(std::move(cells));
 }
 
