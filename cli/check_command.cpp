@@ -7,6 +7,7 @@
 #include <seatload/record/spec_outlook.hpp>
 
 #include <cli/evaluation_view.hpp>
+#include <cli/kept_place.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/typed_command.hpp>
@@ -60,7 +61,10 @@ std::optional<sizing::Outlook> outlook_of(const Checked& c, bool has_demand, con
 }
 
 /// What to do with a spring that was looked at by itself, or that will not do.
-std::string what_next(const CheckOptions& options, bool all_fit, bool has_demand) {
+std::string what_next(const CheckOptions& options, const References& references, bool all_fit, bool has_demand) {
+    if (options.requirement.empty())
+        if (const auto place = kept_place(options.springs.front(), options.wire_file, references))
+            return next_text(kept_next(*place), options.width);
     const auto command = [&](const char* name) { return TypedCommand(name).name(options.springs.front()); };
     if (options.requirement.empty() && !has_demand)
         return next_text(command("check").open("-r REQUIREMENT").text() + " tells whether it will do in its place.",
@@ -127,11 +131,13 @@ int run_check(const CheckOptions& options, std::ostream& out, std::ostream& err)
     }
     if (options.json) {
         out << array.dump(2) << '\n';
-        return all_fit ? kDone : kNothingFits;
+    } else if (checked.size() == 1) {
+        const bool has_demand = checked.front().file.requirement.has_value();
+        const std::string next = what_next(options, *references, all_fit, has_demand);
+        if (!next.empty()) out << '\n' << next;
     }
-    const bool has_demand = checked.size() == 1 && checked.front().file.requirement.has_value();
-    if (const std::string next = what_next(options, all_fit, has_demand); !next.empty() && checked.size() == 1)
-        out << '\n' << next;
+    out << std::flush;
+    complain(doubts_on_kept(options.springs, options.wire_file, *references), err);
     return all_fit ? kDone : kNothingFits;
 }
 

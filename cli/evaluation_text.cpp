@@ -9,6 +9,7 @@
 
 #include <cli/doubt_text.hpp>
 #include <cli/evaluation_view.hpp>
+#include <cli/lean_text.hpp>
 #include <cli/measured_view.hpp>
 #include <cli/outlook_view.hpp>
 #include <cli/text_table.hpp>
@@ -37,7 +38,7 @@ std::string_view finding(Judge judge, bool fits) {
 }
 
 std::string heading(const EvaluationView& v, int width) {
-    std::string words = v.file + (v.name.empty() ? "" : " (" + v.name + ")") + ": ";
+    std::string words = v.file + (v.name.empty() ? "" : " (" + cut_name(v.name, width) + ")") + ": ";
     words += finding(v.judge, v.fits());
     if (!v.is_temperature_stated && v.fits()) words += ", cold; how hot it gets in service is not stated";
     return wrapped("", words, width, 2);
@@ -122,14 +123,6 @@ std::string sideways(const EvaluationView& v, int width) {
     return wrapped("  ", words, width, 4);
 }
 
-std::string tips_lines(const EvaluationView& v, int width) {
-    std::string words = v.evaluation.tips ? check::tips_in_words(*v.evaluation.tips) : "";
-    if (words.empty()) return words;
-    if (const auto& bounds = v.evaluation.lean_bounds)
-        words += ' ' + check::lean_bounds_in_words(*bounds, in_mm(v.evaluation.spring.free_length));
-    return wrapped("  ", words, width, 4);
-}
-
 std::string verdict_lines(const check::Verdict& verdict, int width) {
     std::string words = verdict.reason;
     if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
@@ -185,7 +178,7 @@ bool EvaluationView::fits() const {
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;
     std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
-    out += wrapped("  ", service_words(v), width, 4) + sideways(v, width) + tips_lines(v, width) + '\n';
+    out += wrapped("  ", service_words(v), width, 4) + sideways(v, width) + lean_text(v.evaluation, width) + '\n';
     if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     out += limit_lines(v, width);

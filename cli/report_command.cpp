@@ -4,6 +4,7 @@
 #include <seatload/sheet/report.hpp>
 
 #include <cli/graded_spec.hpp>
+#include <cli/kept_place.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 
@@ -26,9 +27,14 @@ Result<Paper> reckon(const std::string& path, const std::filesystem::path& folde
 int run_report(const ReportOptions& options, std::ostream& out, std::ostream& err) {
     const auto references = load_references(options.wire_file);
     if (!references) return refuse(references.error(), err);
-    return write_each(
+    const int code = write_each(
         options.specs, options.output,
         [&](const std::string& path) { return reckon(path, options.output, *references); }, out, err);
+    if (code != kDone) return code;
+    if (const auto place = kept_place(options.specs.front(), options.wire_file, *references))
+        out << next_text(kept_next(*place), options.width) << std::flush;
+    complain(doubts_on_kept(options.specs, options.wire_file, *references), err);
+    return code;
 }
 
 }  // namespace seatload::cli

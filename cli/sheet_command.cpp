@@ -9,6 +9,7 @@
 #include <seatload/sheet/tamper_mark.hpp>
 
 #include <cli/graded_spec.hpp>
+#include <cli/kept_place.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_extract.hpp>
@@ -30,19 +31,27 @@ Result<Paper> draw(const std::string& path, const std::filesystem::path& folder,
     return Result<Paper>(Paper{folder / name, std::move(pdf).value()}, said);
 }
 
+/// What follows a sheet: in a library, what the state of its spec lets be done; else it may come into one.
+std::string after_drawing(const SheetOptions& options, const std::optional<KeptPlace>& place) {
+    if (place) return kept_next(*place);
+    return "look it through before it goes to the maker; " +
+           TypedCommand("specs add")
+               .name(options.files.front())
+               .option("--wire-file", options.wire_file)
+               .open("--by NAME --date DATE")
+               .text() +
+           " keeps the spec under its engine.";
+}
+
 int draw_all(const SheetOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     const int code = write_each(
         options.files, options.output, [&](const std::string& path) { return draw(path, options.output, references); },
         out, err);
-    if (code == kDone)
-        out << next_text("look it through before it goes to the maker; " +
-                             TypedCommand("specs add")
-                                 .name(options.files.front())
-                                 .option("--wire-file", options.wire_file)
-                                 .open("--by NAME --date DATE")
-                                 .text() +
-                             " keeps the spec under its engine.",
-                         options.width);
+    if (code != kDone) return code;
+    out << next_text(after_drawing(options, kept_place(options.files.front(), options.wire_file, references)),
+                     options.width)
+        << std::flush;
+    complain(doubts_on_kept(options.files, options.wire_file, references), err);
     return code;
 }
 

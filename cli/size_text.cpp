@@ -233,8 +233,8 @@ std::string order_words(const check::DemandNumbers& demand) {
 std::string ranked_words(const check::DemandNumbers& demand) {
     const std::string few = "with a room under " + fixed(sizing::kFewKeepTenths / 10.0, 1);
     if (!demand.slides) return "Ranked by " + order_words(demand) + ", those " + few + " last";
-    return "Ranked: first springs half a turn over, then others, last those that lean further than their room or are "
-           "left " +
+    return "Ranked: first springs half a turn over (nt such as 8.5 leaves the wire's two ends opposite, and it hardly "
+           "leans), then others, last those that lean further than their room or are left " +
            few + "; within each by " + order_words(demand);
 }
 
