@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: MIT
+#include <array>
+#include <cmath>
+
 #include <nlohmann/json.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/text.hpp>
@@ -8,6 +11,7 @@
 #include <seatload/record/key_results.hpp>
 #include <seatload/record/specify.hpp>
 
+#include <cli/doubt_text.hpp>
 #include <cli/specs_actions.hpp>
 #include <cli/specs_shelves.hpp>
 #include <cli/text_table.hpp>
@@ -88,14 +92,32 @@ std::string differences_text(const std::vector<io::SpecDifference>& all, int wid
     return text;
 }
 
+/// A value before and after, in as many digits as it takes to tell them apart.
+std::array<std::string, 2> told_apart(double before, double after) {
+    constexpr int kUsual = 4, kMost = 6;
+    const auto number = [](double value, int digits) {
+        return std::isnan(value) ? std::string("-") : significant(value, digits);
+    };
+    int digits = kUsual;
+    while (digits < kMost && number(before, digits) == number(after, digits)) ++digits;
+    return {number(before, digits), number(after, digits)};
+}
+
+std::string change_in_percent(double before, double after) {
+    if (before == 0.0 || std::isnan(before) || std::isnan(after)) return {};
+    return signed_text(100.0 * (after / before - 1.0), 1) + " %";
+}
+
 std::string results_text(const std::vector<record::Moved>& all) {
     if (all.empty()) return {};
     using enum TextTable::Align;
-    TextTable table({left, right, left, right, right});
-    for (const record::Moved& m : all)
+    TextTable table({left, right, right, left, right});
+    table.add({"", "before", "after"});
+    for (const record::Moved& m : all) {
+        const auto [before, after] = told_apart(m.before, m.now);
         table.add(
-            {std::string(m.kind->name), record::shown(*m.kind, m.before), "->", record::shown(*m.kind, m.now),
-             m.before == 0.0 ? "" : (m.now > m.before ? "+" : "") + fixed(100.0 * (m.now / m.before - 1.0), 1) + " %"});
+            {std::string(m.kind->name), before, after, std::string(m.kind->unit), change_in_percent(m.before, m.now)});
+    }
     return "\nWhat it brings\n" + table.text(2);
 }
 

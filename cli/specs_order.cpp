@@ -67,7 +67,7 @@ Diagnostics doubts_on_state(const OnShelf& on, const SpecsOptions& options) {
         return doubt("not-approved"_id, "this spec is a draft, which may still be changed", next + " freezes it first");
     if (revision.state == State::trial)
         return doubt("not-approved"_id, "this spec is on trial: its papers are for springs to be tried",
-                     next + " follows when a lot was inspected");
+                     next + " follows when a lot was inspected and is good");
     return {};
 }
 
@@ -99,12 +99,12 @@ Diagnostics add_sheets(Order& order, const SpecsOptions& options, const Referenc
     return {};
 }
 
-/// The records of lots that were inspected, to lie beside the papers for comparison with the lot to come.
-Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOptions& options) {
-    const record::KeptRevision& revision = order.on.revision();
-    for (const record::Step& step : revision.kept.history)
+/// Why nothing is ordered by a spec whose lots are not as they were kept. They stay in the library: the maker has no
+/// use for them, and the buyer finds them there.
+Diagnostics changed_lots(const Order& order, const io::SpecLibrary& library, const SpecsOptions& options) {
+    for (const record::Step& step : order.on.revision().kept.history)
         for (const record::KeptFile& file : step.lots) {
-            auto bytes = library.beside(order.on.shelf.address, file.name);
+            const auto bytes = library.beside(order.on.shelf.address, file.name);
             if (!bytes) return bytes.error();
             if (sha256_hex(*bytes) != file.sha256)
                 return {error_in(order.on.shelf.address.text() + '/' + file.name, "changed-evidence"_id,
@@ -112,7 +112,6 @@ Diagnostics add_lots(Order& order, const io::SpecLibrary& library, const SpecsOp
                                  "put back the file that was kept; " +
                                      specs_command(options, "verify").name(order.on.shelf.address.text()).text() +
                                      " tells more")};
-            order.papers.push_back({std::filesystem::path(options.output) / file.name, std::move(bytes).value()});
         }
     return {};
 }
@@ -124,23 +123,46 @@ Result<Order> make_order(const SpecsOptions& options, const References& referenc
     if (!on) return Diagnostics(on.error());
     Order order{std::move(on).value(), {}, {}};
     if (Diagnostics wrong = add_sheets(order, options, references); !wrong.empty()) return wrong;
-    if (Diagnostics wrong = add_lots(order, *library, options); !wrong.empty()) return wrong;
+    if (Diagnostics wrong = changed_lots(order, *library, options); !wrong.empty()) return wrong;
     append(order.said, doubts_on_state(order.on, options));
     append(order.said, doubts_on_lean(order.on.revision(), references));
     return order;
 }
 
+/// What is done with the record of the lot to come: on trial it decides whether the spec is approved.
+std::string with_the_record(const SpecsOptions& options, const OnShelf& on) {
+    const record::KeptRevision& revision = on.revision();
+    const std::string address = on.shelf.address.text();
+    const auto command = [&](const std::string& action, const std::string& open) {
+        return specs_command(options, action)
+            .name(address)
+            .option("--revision", on.is_latest() ? "" : revision.index())
+            .open(open)
+            .text();
+    };
+    const std::string kept = command("evidence", "--lot FILE --by NAME --date DATE") + " keeps what was found";
+    if (revision.state != State::trial) return kept + '.';
+    return kept + "; when it is good, " + command("approve", "--by NAME --date DATE") + " puts the spec in force.";
+}
+
 std::string next_words(const SpecsOptions& options, const OnShelf& on) {
     const record::KeptRevision& revision = on.revision();
+    if (revision.state == State::draft)
+        return next_command(options, on.shelf, revision) +
+               " freezes the spec; then order by it, or what comes is judged by another one than what was ordered.";
     return "fill in what is open on the order and send it with the sheet; when the lot has come, " +
            TypedCommand("inspect").name(revision.file).open("SAMPLES").option("--wire-file", options.wire_file).text() +
-           " judges it and " +
-           specs_command(options, "evidence")
-               .name(on.shelf.address.text())
-               .option("--revision", on.is_latest() ? "" : revision.index())
-               .open("--lot FILE --by NAME --date DATE")
-               .text() +
-           " keeps what was found.";
+           " judges it, " + with_the_record(options, on);
+}
+
+/// The records of lots that came before, where they lie: the lot to come is held against them.
+std::string earlier_lots(const SpecsOptions& options, const OnShelf& on) {
+    std::string text;
+    for (const record::Step& step : on.revision().kept.history)
+        for (const record::KeptFile& lot : step.lots)
+            text +=
+                "  " + (std::filesystem::path(options.library) / on.shelf.address.text() / lot.name).string() + '\n';
+    return text.empty() ? text : "Earlier lots, kept in the library:\n" + text;
 }
 
 }  // namespace
@@ -152,8 +174,8 @@ int run_specs_order(const SpecsOptions& options, const References& references, s
         return refuse(wrong, err);
     const record::KeptRevision& revision = order->on.revision();
     out << order->on.shelf.address.text() << ", revision " << revision.index() << ", " << word(revision.state) << '\n'
-        << written_text(order->papers) << wrapped("Next: ", next_words(options, order->on), options.width, 2)
-        << std::flush;
+        << written_text(order->papers) << earlier_lots(options, order->on)
+        << wrapped("Next: ", next_words(options, order->on), options.width, 2) << std::flush;
     complain(order->said, err);
     return kDone;
 }

@@ -64,6 +64,11 @@ Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, cons
                     "name it in full: " + join(names, ", "));
 }
 
+/// Whether the record of a lot lies with the spec already, so that an approval need not be given one.
+bool keeps_a_lot(const record::History& history) {
+    return std::any_of(history.begin(), history.end(), [](const record::Step& step) { return !step.lots.empty(); });
+}
+
 }  // namespace
 
 std::string program_name() { return "seatload " SEATLOAD_VERSION; }
@@ -181,7 +186,10 @@ std::string next_command(const SpecsOptions& options, const record::Shelf& shelf
         case State::draft:
             return specs_command(options, "trial").name(address).open("--by NAME --date DATE").text();
         case State::trial:
-            return specs_command(options, "approve").name(address).open("--lot FILE --by NAME --date DATE").text();
+            return specs_command(options, "approve")
+                .name(address)
+                .open(keeps_a_lot(revision.kept.history) ? "--by NAME --date DATE" : "--lot FILE --by NAME --date DATE")
+                .text();
         case State::approved:
             return order_command(options, shelf, revision);
         case State::withdrawn:

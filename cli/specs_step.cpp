@@ -115,7 +115,7 @@ std::string next_words(const SpecsOptions& options, const OnShelf& on, Step::Kin
     switch (kind) {
         case Step::Kind::trial:
             return order_command(options, on.shelf, on.revision()) +
-                   " writes the papers of the trial springs; approve it once a lot was inspected.";
+                   " writes the papers of the trial springs; approve it once a lot was inspected and is good.";
         case Step::Kind::approved:
             return specs_command(options, "order").name(address).text() + " writes the papers to order it with.";
         case Step::Kind::withdrawn:
