@@ -44,8 +44,7 @@ Result<const record::JudgedOffer*> find_offer(const record::Comparison& all, con
         return error("ambiguous-name"_id, "--choose: two replies hold an offer \"" + words + '"',
                      "leave out the reply that does not count");
     const std::string meant = did_you_mean(words, names);
-    return error("unknown-offer"_id, "--choose: there is no offer \"" + words + '"',
-                 meant.empty() ? list : meant);
+    return error("unknown-offer"_id, "--choose: there is no offer \"" + words + '"', meant.empty() ? list : meant);
 }
 
 std::string offer_words(const record::Comparison& all, const record::JudgedOffer& offer) {

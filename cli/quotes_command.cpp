@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <seatload/core/append.hpp>
 #include <seatload/io/reply_file.hpp>
+#include <seatload/record/shelf.hpp>
 #include <seatload/sheet/quotes_sheet.hpp>
 
 #include <cli/papers.hpp>
@@ -73,14 +74,23 @@ bool has_one_that_fits(const record::Comparison& all) {
     return std::any_of(all.offers.begin(), all.offers.end(), [](const record::JudgedOffer& o) { return o.rank != 0; });
 }
 
-/// What may be done with the spec of the chosen offer: a changed spring is a revision of one that may be kept.
+/// What may be done with the spec of the chosen offer: a changed spring follows one of its part that may be kept.
 std::string next_for_chosen(const QuotesOptions& options, const record::JudgedOffer& chosen, const std::string& spec) {
-    const auto command = [&](const std::string& name) { return TypedCommand(name).name(spec); };
-    std::string words =
-        command("sheet").option("--wire-file", options.wire_file).text() + " draws its sheet; " +
-        command("specs add").option("--wire-file", options.wire_file).open("--by NAME --date DATE").text() +
-        " keeps it";
-    if (chosen.spring.is_altered) words += ", or `seatload specs revise` with --with, where the part is kept already";
+    const auto command = [&](const std::string& name) {
+        return TypedCommand(name).name(spec).option("--wire-file", options.wire_file);
+    };
+    std::string words = command("sheet").text() + " draws its sheet; " +
+                        command("specs add").open("--by NAME --date DATE").text() + " keeps it";
+    const demand::Identity& identity = chosen.spring.spec.identity;
+    if (chosen.spring.is_altered && !identity.engine.empty() && !identity.position.empty())
+        words += " or, where the part is kept already, " +
+                 TypedCommand("specs revise")
+                     .name(record::address_of(identity).text())
+                     .option("--with", spec)
+                     .option("--wire-file", options.wire_file)
+                     .open("--reason WORDS --by NAME --date DATE")
+                     .text() +
+                 " makes it the next revision";
     return words + '.';
 }
 

@@ -98,7 +98,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
     } else {
         const auto stale =
             options.papers ? stale_papers(options.output, stem, papers) : std::vector<std::filesystem::path>{};
-        out << size_text(run.view(), run.seconds, options.width) << papers_text(papers, stale, options.width);
+        out << size_text(run.view(), run.seconds, options.width) << papers_text(papers, stale, options);
     }
     return run.offers.empty() ? kNothingFits : kDone;
 }

@@ -219,7 +219,7 @@ void tell(const FamilyView& view, const std::vector<Paper>& papers, const SizeOp
         is_explained = is_explained || !member.run.offers.empty();
     }
     out << family_text(view, options.width)
-        << papers_text(papers, stale_papers_of(view, options, papers), options.width);
+        << papers_text(papers, stale_papers_of(view, options, papers), options);
 }
 
 }  // namespace

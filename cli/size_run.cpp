@@ -18,6 +18,7 @@
 #include <cli/progress_bar.hpp>
 #include <cli/reply_paper.hpp>
 #include <cli/spec_seal.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -126,27 +127,33 @@ std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& re
     return budget;
 }
 
-/// The enquiry among the papers, to be typed in; of several, none is meant more than another.
-std::string enquiry_of(const std::vector<Paper>& papers) {
+/// The enquiry among the papers; of several, none is meant more than another.
+TypedCommand quotes_command(const std::vector<Paper>& papers, const std::string& wire_file) {
     std::vector<std::string> found;
     for (const Paper& paper : papers)
         if (paper.path.filename().string().ends_with("-enquiry.pdf")) found.push_back(paper.path.string());
-    return found.size() == 1 ? found.front() : "ENQUIRY";
+    TypedCommand quotes("quotes");
+    if (found.size() == 1)
+        quotes.name(found.front());
+    else
+        quotes.open("ENQUIRY");
+    return quotes.open("REPLY...").option("--wire-file", wire_file);
 }
 
-std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale, int width) {
+std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale,
+                        const SizeOptions& options) {
     std::string text;
     if (!papers.empty()) text += "\nPapers written:\n";
     for (const Paper& paper : papers) text += "  " + paper.path.string() + '\n';
     if (!stale.empty()) text += "\nLeft there by an earlier run, not of this one:\n";
     for (const auto& path : stale) text += "  " + path.string() + '\n';
     if (papers.empty()) return text;
-    return text +
-           next_text(
-               "look the sheets through and send the makers the enquiry, in which the form for the reply "
-               "lies; `seatload quotes " +
-                   enquiry_of(papers) + " REPLY...` judges what they answer. Specs and calculation are for yourself.",
-               width);
+    return text + next_text(
+                      "look the sheets through and send the makers the enquiry, in which the form for the reply "
+                      "lies; " +
+                          quotes_command(papers, options.wire_file).text() +
+                          " judges what they answer. Specs and calculation are for yourself.",
+                      options.width);
 }
 
 }  // namespace seatload::cli

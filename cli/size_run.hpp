@@ -61,6 +61,7 @@ const wire::Grade& grade_of(const SizeRun& run, const sizing::Candidate& candida
 std::optional<demand::Budget> contradicted_plunger(const demand::Requirement& requirement);
 
 /// The papers written, and those left there by an earlier run, by name.
-std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale, int width);
+std::string papers_text(const std::vector<Paper>& papers, const std::vector<std::filesystem::path>& stale,
+                        const SizeOptions& options);
 
 }  // namespace seatload::cli

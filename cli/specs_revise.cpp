@@ -55,10 +55,8 @@ record::Spec revised(record::Spec spec, const OnShelf& before, const std::string
     const record::Spec& old = before.revision().kept.spec;
     spec.revisions = old.revisions;
     if (spec.revisions.empty())
-        spec.revisions.push_back(
-            {old.identity.revision,
-             old.identity.date.empty() ? before.revision().kept.history.front().date : old.identity.date, "first issue",
-             old.identity.creator});
+        spec.revisions.push_back(record::first_issue(
+            old.identity, old.identity.date.empty() ? before.revision().kept.history.front().date : old.identity.date));
     spec.revisions.push_back({index, step.date, step.reason, step.by});
     spec.identity.revision = index;
     spec.identity.date = step.date;

@@ -21,38 +21,68 @@ namespace {
 
 namespace fs = std::filesystem;
 
+using Next = std::string (*)(const std::string& file);
+
 /// A kind of file that a user writes by hand.
 struct StartKind {
     std::string_view name;   ///< below templates/start/
     std::string_view about;  ///< what it holds
-    std::string_view next;   ///< what is done with it, FILE standing for its name
+    Next next;               ///< what is done with it
 };
 
+TypedCommand with_file(const std::string& command, const std::string& file) { return TypedCommand(command).name(file); }
+
+std::string after_requirement(const std::string& file) {
+    return with_file("size", file).text() + " finds every spring that fits and writes the papers";
+}
+
+std::string after_readings(const std::string& file) {
+    return with_file("bench", file).text() + " tells what each spring carries, and how sure that is";
+}
+
+std::string after_plunger(const std::string& file) {
+    return with_file("budget", file).text() + " works out what loads its spring may have";
+}
+
+std::string after_spring(const std::string& file) {
+    return with_file("check", file).text() +
+           " tells its rate, loads and stresses, and with -r REQUIREMENT whether it will do";
+}
+
+std::string after_reply(const std::string& file) {
+    return with_file("reply", file).text() + " lists it; " + TypedCommand("quotes").open("ENQUIRY").name(file).text() +
+           " judges it";
+}
+
+std::string after_samples(const std::string& file) {
+    return TypedCommand("inspect").open("SPEC").name(file).text() + " says whether the lot is good";
+}
+
+std::string after_maker(const std::string& file) {
+    return TypedCommand("size").open("REQUIREMENT").option("--maker-file", file).text() + " keeps to it";
+}
+
+std::string after_wire(const std::string& file) {
+    return TypedCommand("wire").option("--wire-file", file).text() + " lists it; `seatload size` takes the same option";
+}
+
 constexpr std::array kKinds{
-    StartKind{"requirement", "what a new spring must do, and the room for it",
-              "`seatload size FILE` finds every spring that fits and writes the papers"},
-    StartKind{"readings", "old springs, pressed on a scale",
-              "`seatload bench FILE` tells what each spring carries, and how sure that is"},
-    StartKind{"plunger", "a plunger that oil pushes off its seat",
-              "`seatload budget FILE` works out what loads its spring may have"},
-    StartKind{"spring", "a spring that exists, or one thought of",
-              "`seatload check FILE` tells its rate, loads and stresses, and with -r REQUIREMENT whether it will do"},
-    StartKind{"reply", "what a maker answered to an enquiry",
-              "`seatload reply FILE` lists it; `seatload quotes ENQUIRY FILE` judges it"},
-    StartKind{"samples", "what was measured of a lot that came",
-              "`seatload inspect SPEC FILE` says whether the lot is good"},
-    StartKind{"maker", "what a spring maker can and cannot wind",
-              "`seatload size REQUIREMENT --maker-file FILE` keeps to it"},
-    StartKind{"wire", "wire of your own, or what a maker holds",
-              "`seatload wire --wire-file FILE` lists it; `seatload size` takes the same option"},
+    StartKind{"requirement", "what a new spring must do, and the room for it", after_requirement},
+    StartKind{"readings", "old springs, pressed on a scale", after_readings},
+    StartKind{"plunger", "a plunger that oil pushes off its seat", after_plunger},
+    StartKind{"spring", "a spring that exists, or one thought of", after_spring},
+    StartKind{"reply", "what a maker answered to an enquiry", after_reply},
+    StartKind{"samples", "what was measured of a lot that came", after_samples},
+    StartKind{"maker", "what a spring maker can and cannot wind", after_maker},
+    StartKind{"wire", "wire of your own, or what a maker holds", after_wire},
 };
 
 int list_kinds(const StartOptions& options, std::ostream& out) {
     out << "Files to fill in, with remarks on what to measure and how:\n";
     for (const StartKind& kind : kKinds) out << "  " << padded(std::string(kind.name), 13) << kind.about << '\n';
-    out << next_text(
-        "`seatload start requirement` writes requirement.toml here; -o FILE gives it another name or folder.",
-        options.width);
+    out << next_text(TypedCommand("start requirement").text() +
+                         " writes requirement.toml here; -o FILE gives it another name or folder.",
+                     options.width);
     return kDone;
 }
 
@@ -73,15 +103,6 @@ fs::path place_of(const StartOptions& options, const StartKind& kind) {
     return fs::is_directory(path, unreadable) || !path.has_filename() ? path / own : path;
 }
 
-/// What to do with the file, its name put in.
-std::string next_step(const StartKind& kind, const std::string& path) {
-    std::string text(kind.next);
-    constexpr std::string_view kFile = "FILE";
-    for (std::size_t at = text.find(" FILE"); at != std::string::npos; at = text.find(" FILE", at + 1))
-        text.replace(at + 1, kFile.size(), path);
-    return "put your numbers into " + path + ", then " + text + '.';
-}
-
 }  // namespace
 
 int run_start(const StartOptions& options, std::ostream& out, std::ostream& err) {
@@ -100,7 +121,9 @@ int run_start(const StartOptions& options, std::ostream& out, std::ostream& err)
             write_papers(path.parent_path().empty() ? "." : path.parent_path(), {{path, std::string(text)}});
         !wrong.empty())
         return refuse(wrong, err);
-    out << path.string() << '\n' << next_text(next_step(*kind, shell_word(path.string())), options.width);
+    const std::string file = path.string();
+    out << file << '\n'
+        << next_text("put your numbers into " + shell_word(file) + ", then " + kind->next(file) + '.', options.width);
     return kDone;
 }
 

@@ -4,6 +4,7 @@
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/record/history.hpp>
+#include <seatload/record/specify.hpp>
 
 namespace seatload::record {
 namespace {
@@ -64,6 +65,8 @@ Diagnostics revise(Spec& spec, const std::string& date, const std::string& chang
         return {error("date-out-of-order"_id,
                       "the choice is dated " + date + ", before the spec it changes (" + last + ")",
                       "give the date of the choice with --date")};
+    if (spec.revisions.empty() && !identity.revision.empty() && !identity.date.empty())
+        spec.revisions.push_back(first_issue(identity, identity.date));
     const std::string next = next_index(identity.revision);
     if (next.empty())
         return {error("bad-index"_id, "there is no revision index after \"" + identity.revision + '"',

@@ -119,6 +119,10 @@ Spec specify(const demand::Requirement& requirement, const sizing::Space& space,
 
 std::string usual_title(const demand::Identity& identity) { return "Compression spring, " + identity.position; }
 
+demand::Revision first_issue(const demand::Identity& identity, const std::string& date) {
+    return {identity.revision, date, "first issue", identity.creator};
+}
+
 demand::Requirement requirement_of(const Spec& spec) {
     demand::Requirement r;
     r.identity = spec.identity;

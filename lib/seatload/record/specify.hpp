@@ -31,6 +31,9 @@ std::optional<int> load_grade_inside(const spring::Spring& spring, Force load, F
 /// The title of a spec that the user gave none, in English: papers in other languages say it in their own words.
 std::string usual_title(const demand::Identity& identity);
 
+/// The entry of a part's first issue in its list of revisions, which begins with it once there is a second.
+demand::Revision first_issue(const demand::Identity& identity, const std::string& date);
+
 /// The requirement a spec carries within itself, for evaluating it again.
 demand::Requirement requirement_of(const Spec& spec);
 
