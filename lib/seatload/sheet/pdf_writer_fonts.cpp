@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/pdf_writer_fonts.hpp>
 
+#include <fcntl.h>
 #include <fmt/format.h>
 #include <hpdf_conf.h>
 #include <hpdf_utils.h>
@@ -8,8 +9,11 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <cstring>
+#include <filesystem>
 #include <string>
+#include <system_error>
 
 #include <seatload/sheet/font_metrics.hpp>
 
@@ -20,30 +24,55 @@ namespace {
 static_assert(HPDF_MAJOR_VERSION == 2 && (HPDF_MINOR_VERSION == 3 || HPDF_MINOR_VERSION == 4),
               "the ToUnicode repair below reaches into libharu's structures: look at it again for another version");
 
-/// A file in memory: libharu 2.3 loads typefaces from a path only.
-class MemoryFile {
+void write_font(int descriptor, std::string_view bytes) {
+    while (descriptor >= 0 && !bytes.empty()) {
+        const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
+        if (written <= 0) break;
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+    if (!bytes.empty()) throw PdfFailure{"no memory for the typeface"};
+}
+
+/// A typeface as a file, as libharu 2.3 loads them from a path only: one in memory or, where no /proc gives that a path
+/// (a bare container), one among the temporary files, gone when this object is.
+class FontFile {
   public:
-    explicit MemoryFile(std::string_view bytes) : descriptor_(memfd_create("font", MFD_CLOEXEC)) {
-        while (descriptor_ >= 0 && !bytes.empty()) {
-            const ssize_t written = ::write(descriptor_, bytes.data(), bytes.size());
-            if (written <= 0) break;
-            bytes.remove_prefix(static_cast<std::size_t>(written));
+    explicit FontFile(std::string_view bytes) : descriptor_(memfd_create("font", MFD_CLOEXEC)) {
+        path_ = fmt::format("/proc/self/fd/{}", descriptor_);
+        if (access(path_.c_str(), R_OK) != 0) put_among_temporary_files();
+        try {
+            write_font(descriptor_, bytes);
+        } catch (...) {
+            remove();
+            throw;
         }
-        if (!bytes.empty()) throw PdfFailure{"no memory for the typeface"};
     }
-    ~MemoryFile() {
-        if (descriptor_ >= 0) close(descriptor_);
-    }
-    MemoryFile(const MemoryFile&) = delete;
-    MemoryFile& operator=(const MemoryFile&) = delete;
-    std::string path() const { return fmt::format("/proc/self/fd/{}", descriptor_); }
+    ~FontFile() { remove(); }
+    FontFile(const FontFile&) = delete;
+    FontFile& operator=(const FontFile&) = delete;
+    const std::string& path() const { return path_; }
 
   private:
+    void put_among_temporary_files() {
+        std::error_code none;
+        const std::filesystem::path folder = std::filesystem::temp_directory_path(none);
+        path_ = ((none ? "/tmp" : folder) / "seatload-font-XXXXXX").string();
+        if (descriptor_ >= 0) close(descriptor_);
+        descriptor_ = mkostemp(path_.data(), O_CLOEXEC);
+        is_named_ = descriptor_ >= 0;
+    }
+    void remove() {
+        if (is_named_) unlink(path_.c_str());
+        if (descriptor_ >= 0) close(descriptor_);
+    }
+
     int descriptor_;
+    std::string path_;
+    bool is_named_ = false;
 };
 
 HPDF_Font load_font(const Document& document, Face face) {
-    const MemoryFile file(font_file(face));
+    const FontFile file(font_file(face));
     const char* name = HPDF_LoadTTFontFromFile(document.handle(), file.path().c_str(), HPDF_TRUE);
     document.check("loading a typeface");
     const HPDF_Font font = HPDF_GetFont(document.handle(), name, "UTF-8");
