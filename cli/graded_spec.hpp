@@ -15,7 +15,8 @@ struct GradedSpec {
     wire::Grade grade;
 };
 
-/// The spec of a file, with its own grade or that of the catalogue. Errors: those of io::read_spec(); a PDF.
+/// The spec of a file, with its own grade or that of the catalogue; one that a library keeps without the letter it had
+/// among alternatives. Errors: those of io::read_spec(); a PDF.
 Result<GradedSpec> read_graded_spec(const std::string& path, const wire::Catalogue& wires);
 
 }  // namespace seatload::cli

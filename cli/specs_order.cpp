@@ -152,7 +152,7 @@ std::string next_words(const SpecsOptions& options, const OnShelf& on) {
                " freezes the spec; then order by it, or what comes is judged by another one than what was ordered.";
     return "fill in what is open on the order and send it with the sheet; when the lot has come, " +
            TypedCommand("inspect").name(revision.file).open("SAMPLES").option("--wire-file", options.wire_file).text() +
-           " judges it, " + with_the_record(options, on);
+           " judges it, and " + with_the_record(options, on);
 }
 
 /// The records of lots that came before, where they lie: the lot to come is held against them.
