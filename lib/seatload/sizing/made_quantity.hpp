@@ -10,8 +10,9 @@
 
 namespace seatload::sizing {
 
-/// A number that tolerances move, and the bounds the demand sets it. It is that of check/rules.cpp, reckoned with the
-/// dimensions a spring was made with in place of the nominal ones and their tolerances; a test holds the two together.
+/// A number that tolerances move, and the bounds the demand sets it. It is that of check/*_measures.cpp, reckoned with
+/// the dimensions a spring was made with in place of the nominal ones and their tolerances; a test holds the two
+/// together.
 struct MadeQuantity {
     std::string_view id;    ///< key in JSON and tests
     std::string_view name;  ///< for people
