@@ -181,7 +181,9 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     if (!options.json && !papers.empty())
         out << written_text(papers)
             << next_text(inspect_next(options, graded->spec,
-                                      {papers.back().path.string(), sha256, inspected->lot.verdict}, *references),
+                                      {papers.back().path.string(), papers.front().path.string(), sha256,
+                                       inspected->lot.verdict},
+                                      *references),
                          options.width);
     return inspected->lot.verdict == inspection::Verdict::accept ? kDone : kNothingFits;
 }

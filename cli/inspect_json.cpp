@@ -60,6 +60,9 @@ Json characteristic(const Judged& j) {
               {"outside", j.outside},
               {"verdict", word(j.verdict)},
               {"why", j.why}};
+    if (const auto& further = j.characteristic.further_by_tips)
+        json["further_by_tips"] = {
+            {"most", further->most}, {"degrees", further->degrees}, {"pieces", j.by_tips}, {"open", j.want_tips}};
     if (j.summary) json["statistics"] = summary(j);
     return json;
 }
@@ -145,7 +148,9 @@ Json inspect_json(const InspectView& view) {
                 {"inspected", s.pieces.size()}}},
               {"plan", plan(lot)},
               {"verdict", word(lot.verdict)},
+              {"conditions", lot.conditions},
               {"reasons", lot.reasons},
+              {"next", inspection::next_sentence(lot)},
               {"remarks", lot.remarks},
               {"characteristics", Json::array()},
               {"pieces", Json::array()}};

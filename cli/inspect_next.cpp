@@ -7,6 +7,7 @@
 
 #include <cli/specs_shelves.hpp>
 #include <cli/specs_write.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -101,13 +102,27 @@ std::string next_without_place(const InspectOptions& options, const FreshRecord&
 
 }  // namespace
 
-std::string inspect_next(const InspectOptions& options, const record::Spec& spec, const FreshRecord& record,
-                         const References& references) {
+namespace {
+
+std::string next_for_record(const InspectOptions& options, const record::Spec& spec, const FreshRecord& record,
+                            const References& references) {
     const demand::Identity& identity = spec.identity;
     if (!identity.engine.empty() && !identity.position.empty())
         if (const auto place = place_of(options, record::address_of(identity), record.spec_sha256, references))
             return next_at(*place, options, record);
     return next_without_place(options, record, references);
+}
+
+}  // namespace
+
+std::string inspect_next(const InspectOptions& options, const record::Spec& spec, const FreshRecord& record,
+                         const References& references) {
+    const std::string of_record = next_for_record(options, spec, record, references);
+    if (record.verdict != inspection::Verdict::reject) return of_record;
+    return "send " + shell_word(record.report) +
+           " to the maker, and agree with him in writing whether he reworks the lot, replaces it, or you keep what "
+           "still serves by concession; fit none of it until then; " +
+           of_record;
 }
 
 }  // namespace seatload::cli

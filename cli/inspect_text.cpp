@@ -32,12 +32,15 @@ std::string heading(const InspectView& view, int width) {
 }
 
 std::string verdict_text(const LotInspection& lot, int width) {
-    const std::string start = lot.verdict == inspection::Verdict::accept   ? "ACCEPTED: "
+    const bool is_conditional = !lot.conditions.empty();
+    const std::string start = is_conditional                               ? "ACCEPTED "
+                              : lot.verdict == inspection::Verdict::accept ? "ACCEPTED: "
                               : lot.verdict == inspection::Verdict::reject ? "REJECTED: "
                                                                            : "NOT PROVEN: ";
     std::string text =
         wrapped(start,
-                std::to_string(lot.samples.pieces.size()) + " of " + std::to_string(lot.samples.lot_size) +
+                (is_conditional ? "on condition that " + join(lot.conditions, " and ") + ": " : "") +
+                    std::to_string(lot.samples.pieces.size()) + " of " + std::to_string(lot.samples.lot_size) +
                     " pieces measured; loads by " + record::plan_words(lot.plan) + ".",
                 width, 2);
     for (const std::string& reason : lot.reasons) text += wrapped("  ", "- " + reason, width, 4);
@@ -132,8 +135,8 @@ std::string sentences_text(const std::string& title, const std::vector<std::stri
 std::string inspect_text(const InspectView& view, int width) {
     const LotInspection& lot = view.lot;
     std::string text = heading(view, width) + verdict_text(lot, width) + '\n' + findings_text(lot) +
-                       wrapped("  ", inspection::rule_sentence(), width, 2) + pieces_text(lot, width) +
-                       statistics_text(lot, width);
+                       wrapped("  ", inspection::rule_sentence() + inspection::tips_sentence(lot), width, 2) +
+                       pieces_text(lot, width) + statistics_text(lot, width);
     text += sentences_text("What the sample protects from", inspection::protection_sentences(lot), width);
     if (view.forecast)
         text += sentences_text("What was foretold", inspection::forecast_sentences(lot, *view.forecast), width);

@@ -40,13 +40,15 @@ std::optional<double> longest_with_tips(const Coil& c, double L0, double turns) 
         L0, [&](double length) { return passes(lean_rule(), fewer, length) && passes(lean_rule(), more, length); });
 }
 
-/// The widest tips under those ordered that let in what a free length strays upwards; else the closest step there is.
+/// The widest tips under those ordered that let in what a free length strays upwards; else the closest step that a
+/// winder holds.
 std::optional<LeanBounds::Closer> closer(const Coil& c, double L0, double ordered, double longest) {
     const double tolerance = tolerance::free_length_tolerance_mm(c.wire.d_mm, c.D_mm, c.active_coils, c.rate_n_mm, 1);
     const double needed = L0 + kMostPieces * tolerance;
     if (longest >= needed) return std::nullopt;
     std::optional<LeanBounds::Closer> found;
-    for (double steps = std::ceil(ordered / kTipStep - 1e-6) - 1.0; steps >= 1.0; --steps) {
+    constexpr double kFewestSteps = kClosestTips / kTipStep - 1e-6;
+    for (double steps = std::ceil(ordered / kTipStep - 1e-6) - 1.0; steps >= kFewestSteps; --steps) {
         const auto length = longest_with_tips(c, L0, steps * kTipStep);
         if (!length) break;
         if (*length > longest + kWorthwhile) found = {steps * kTipStep, *length};

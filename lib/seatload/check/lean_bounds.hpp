@@ -12,7 +12,7 @@ namespace seatload::check {
 struct LeanBounds {
     double longest_mm = 0.0;  ///< with the end tips anywhere within what is ordered of them; infinite: however long
     /// Where that leaves less than 99 of 100 pieces of EN 15800 grade 1 stray upwards: tips closer by whole steps of
-    /// kTipStep, for the pieces that come out longer.
+    /// kTipStep, but not below kClosestTips, for the pieces that come out longer.
     struct Closer {
         double tips = 0.0;  ///< from half a turn apart [turns, plus-minus]
         double longest_mm = 0.0;

@@ -80,6 +80,8 @@ struct Limits {
 enum class Role {
     load,       ///< measured as the plan for loads says
     dimension,  ///< measured on a few pieces, all of which must be inside
+    condition,  ///< like a dimension, but a lot that is good otherwise and lacks it is accepted on condition that it
+                ///< holds
     bound,      ///< what the maker had to keep whatever he altered: looked at when measured
     noted,      ///< a reference value: told, and decides nothing
 };
@@ -92,13 +94,17 @@ struct Characteristic {
     Limits limits;
     /// Whole turns more or less are the maker's to choose: only the part of a turn is held to the limits.
     bool whole_turns_free = false;
-    /// From some value on (a free length) a piece conforms only with its end tips so close to half a turn apart, which
-    /// nothing here measures.
-    struct TipsAsked {
-        double above = 0.0;
+    /// A further upper limit (of a free length) for pieces that are measured to have their end tips so close to half a
+    /// turn apart; all others are held to `limits`.
+    struct FurtherByTips {
+        double most = 0.0;
         double degrees = 0.0;  ///< plus-minus
     };
-    std::optional<TipsAsked> tips_asked = {};
+    std::optional<FurtherByTips> further_by_tips = {};
+
+    /// Its end tips are ordered: how far each may stand from half a turn apart [degrees]. Only of coils whose whole
+    /// turns are free.
+    double ordered_tip_degrees() const { return 360.0 * (*limits.most - nominal); }
 };
 
 }  // namespace seatload::inspection

@@ -27,6 +27,43 @@ int wanted_of(const Characteristic& c, const LotPlan& plan, int lot_size) {
     return c.role == Role::dimension ? std::min(kPiecesForDimensions, lot_size) : 0;
 }
 
+/// What the coils of a piece say of its end tips being so close to half a turn apart; nothing: not measured.
+std::optional<Finding> tips_within(double degrees, const Piece& piece, const Samples& samples,
+                                   const std::vector<Characteristic>& all) {
+    const auto coils = std::find_if(all.begin(), all.end(), [](const Characteristic& c) { return c.whole_turns_free; });
+    if (coils == all.end()) return std::nullopt;
+    const auto value = piece.values.find(coils->kind);
+    if (value == piece.values.end()) return std::nullopt;
+    const auto u = samples.expanded.find(coils->kind);
+    const double off = 360.0 * (judged_value(*coils, value->second) - coils->nominal);
+    return judge(off, {-degrees, degrees}, u == samples.expanded.end() ? 0.0 : 360.0 * u->second);
+}
+
+/// A value that has a further limit on pieces with close tips. Where the tips leave open which limit holds, it is
+/// unproven unless both say the same.
+Finding judge_by_tips(Judged& j, double value, std::optional<Finding> tips) {
+    const Characteristic& c = j.characteristic;
+    const Finding nearer = judge(value, c.limits, j.expanded);
+    const Finding further = judge(value, {c.limits.least, c.further_by_tips->most}, j.expanded);
+    if (nearer == further || tips == Finding::outside) return nearer;
+    if (tips == Finding::inside) {
+        if (further == Finding::inside) ++j.by_tips;
+        return further;
+    }
+    ++j.want_tips;
+    return Finding::unproven;
+}
+
+std::string degrees_words(double degrees) { return "180° ±" + significant(degrees, 3) + "°"; }
+
+/// Why a value is open that the end tips would decide.
+std::string tips_wanted(const Judged& j) {
+    const Characteristic& c = j.characteristic;
+    return pieces(j.want_tips) + " not proven to be at or below " + shortest(*c.limits.most) + ' ' +
+           std::string(unit(c.kind)) + ", and longer ones pass only with end tips measured within " +
+           degrees_words(c.further_by_tips->degrees);
+}
+
 std::string too_few(const Judged& judged) {
     return "measured on " + std::to_string(judged.measured()) + " of the " + pieces(judged.wanted) + " it takes";
 }
@@ -37,7 +74,9 @@ void judge_all_inside(Judged& j) {
         j.verdict = Verdict::reject;
         j.why = pieces(j.outside) + " outside";
     } else if (j.unproven > 0) {
-        j.why = pieces(j.unproven) + " nearer to a limit than U";
+        const int near = j.unproven - j.want_tips;
+        if (near > 0) j.why = pieces(near) + " nearer to a limit than U";
+        if (j.want_tips > 0) j.why += (near > 0 ? ", and " : "") + tips_wanted(j);
     } else if (j.measured() < j.wanted) {
         j.why = too_few(j);
     } else {
@@ -60,7 +99,8 @@ void judge_by_plan(Judged& j, const LotPlan& plan) {
     }
 }
 
-Judged judge_one(const Characteristic& c, const Samples& samples, const LotPlan& plan) {
+Judged judge_one(const Characteristic& c, const Samples& samples, const LotPlan& plan,
+                 const std::vector<Characteristic>& all) {
     Judged j;
     j.characteristic = c;
     j.wanted = wanted_of(c, plan, samples.lot_size);
@@ -70,7 +110,10 @@ Judged judge_one(const Characteristic& c, const Samples& samples, const LotPlan&
         j.findings.emplace_back();
         if (value == piece.values.end()) continue;
         j.values.push_back(value->second);
-        j.findings.back() = judge(judged_value(c, value->second), c.limits, j.expanded);
+        j.findings.back() =
+            c.further_by_tips
+                ? judge_by_tips(j, value->second, tips_within(c.further_by_tips->degrees, piece, samples, all))
+                : judge(judged_value(c, value->second), c.limits, j.expanded);
         count(j, *j.findings.back());
     }
     if (c.role == Role::load && !plan.every_piece)
@@ -127,6 +170,23 @@ void judge_lot(LotInspection& lot) {
     if (lot.verdict != Verdict::reject) lot.verdict = lot.reasons.empty() ? Verdict::accept : Verdict::not_proven;
 }
 
+std::string condition_words(const Characteristic& c) {
+    if (c.whole_turns_free) return "end tips stand within " + degrees_words(c.ordered_tip_degrees());
+    return named(c.kind) + " is at most " + shortest(*c.limits.most) + ' ' + std::string(unit(c.kind));
+}
+
+/// What the sheet asks of five pieces, and few have measured when they come from the bench.
+void add_conditions(LotInspection& lot) {
+    if (lot.verdict != Verdict::accept) return;
+    const int wanted = std::min(kPiecesForDimensions, lot.samples.lot_size);
+    for (const Judged& j : lot.characteristics) {
+        if (j.characteristic.role != Role::condition || j.measured() >= wanted) continue;
+        lot.conditions.push_back(condition_words(j.characteristic));
+        lot.remarks.push_back("The lot is accepted on condition that its " + lot.conditions.back() + ": measured on " +
+                              std::to_string(j.measured()) + " of the " + pieces(wanted) + " it takes.");
+    }
+}
+
 std::string names_of(const LotInspection& lot, const std::vector<std::size_t>& places) {
     std::vector<std::string> names;
     for (const std::size_t place : places) names.push_back(lot.samples.pieces[place].name);
@@ -155,15 +215,12 @@ void remark_on_sample(LotInspection& lot) {
 
 void remark_on_tips(LotInspection& lot) {
     for (const Judged& j : lot.characteristics) {
-        const auto& asked = j.characteristic.tips_asked;
-        if (!asked) continue;
-        const auto count = std::count_if(j.values.begin(), j.values.end(),
-                                         [&](double value) { return value > asked->above - j.expanded; });
-        if (count == 0) continue;
-        lot.remarks.push_back(pieces(static_cast<int>(count)) + " may have a " + named(j.characteristic.kind) +
-                              " above " + shortest(asked->above) + ' ' + std::string(unit(j.characteristic.kind)) +
-                              " and conform only with end tips within 180° ±" + significant(asked->degrees, 3) +
-                              "°: look at them with a protractor.");
+        if (j.by_tips == 0) continue;
+        const Characteristic& c = j.characteristic;
+        lot.remarks.push_back(pieces(j.by_tips) + (j.by_tips == 1 ? " is" : " are") + " not proven to have a " +
+                              named(c.kind) + " at or below " + shortest(*c.limits.most) + ' ' +
+                              std::string(unit(c.kind)) + ", and " + (j.by_tips == 1 ? "passes" : "pass") +
+                              " by end tips within " + degrees_words(c.further_by_tips->degrees) + ".");
     }
 }
 
@@ -198,10 +255,12 @@ std::optional<LotPlan> lot_plan(const PlanChoice& choice, int lot_size, const Sa
 }
 
 LotInspection inspect(const Samples& samples, const std::vector<Characteristic>& characteristics, const LotPlan& plan) {
-    LotInspection lot{samples, plan, {}, {}, {}, Verdict::not_proven, {}, {}};
-    for (const Characteristic& c : characteristics) lot.characteristics.push_back(judge_one(c, samples, plan));
+    LotInspection lot{samples, plan, {}, {}, {}, Verdict::not_proven, {}, {}, {}};
+    for (const Characteristic& c : characteristics)
+        lot.characteristics.push_back(judge_one(c, samples, plan, characteristics));
     sort_pieces(lot);
     judge_lot(lot);
+    add_conditions(lot);
     remark_on_sorting(lot);
     remark_on_sample(lot);
     remark_on_tips(lot);

@@ -38,7 +38,9 @@ struct Judged {
     int inside = 0;
     int unproven = 0;
     int outside = 0;
-    int wanted = 0;  ///< pieces that had to be measured
+    int wanted = 0;     ///< pieces that had to be measured
+    int by_tips = 0;    ///< of those inside: only because their end tips are as close as that takes
+    int want_tips = 0;  ///< of those unproven: their end tips would decide, and are not known well enough
     Verdict verdict = Verdict::not_proven;
     std::string why;  ///< of a verdict that is not accept; else empty
     std::optional<Summary> summary;
@@ -56,7 +58,8 @@ struct LotInspection {
     std::vector<std::size_t> bad;       ///< pieces with a load outside, by place
     std::vector<std::size_t> unproven;  ///< pieces with a load unproven and none outside
     Verdict verdict = Verdict::not_proven;
-    std::vector<std::string> reasons;  ///< of a verdict that is not accept
+    std::vector<std::string> reasons;     ///< of a verdict that is not accept
+    std::vector<std::string> conditions;  ///< of a verdict that is accept: what the sheet asks and nobody measured
     std::vector<std::string> remarks;
 };
 

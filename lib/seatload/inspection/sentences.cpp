@@ -137,6 +137,31 @@ std::string rule_sentence() {
            percent(chance_of_false_acceptance(2.0), 2) + ".";
 }
 
+std::string tips_sentence(const LotInspection& lot) {
+    for (const Judged& j : lot.characteristics) {
+        const auto& further = j.characteristic.further_by_tips;
+        if (!further || j.measured() == 0) continue;
+        const Kind kind = j.characteristic.kind;
+        return " A piece whose end tips are measured within 180° ±" + significant(further->degrees, 3) +
+               "° is held to a " + named(kind) + " of " + shortest(further->most) + ' ' + std::string(unit(kind)) + ".";
+    }
+    return {};
+}
+
+std::string next_sentence(const LotInspection& lot) {
+    switch (lot.verdict) {
+        case Verdict::accept:
+            return lot.conditions.empty() ? "" : "Look at the end tips of 5 pieces before the lot is used.";
+        case Verdict::reject:
+            return "Keep the lot apart and fit none of it; send this report to the maker, and agree with him in "
+                   "writing whether he reworks it, replaces it, or you keep what still serves by concession.";
+        case Verdict::not_proven:
+            break;
+    }
+    return "Fit none of it yet: measure what is open again or more finely, and what is missing; what stays open is "
+           "agreed with the maker.";
+}
+
 std::vector<std::string> protection_sentences(const LotInspection& lot) {
     std::vector<std::string> all;
     const Judged* const seated = judged(lot, Kind::seated_load);

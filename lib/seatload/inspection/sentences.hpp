@@ -33,6 +33,13 @@ std::vector<std::string> basis_sentences(const Samples& samples);
 /// The rule each value was judged by.
 std::string rule_sentence();
 
+/// Which characteristic has a further limit on pieces with close end tips, in a sentence after a blank; empty: none
+/// that was measured.
+std::string tips_sentence(const LotInspection& lot);
+
+/// What the owner does next with a lot that is rejected or not proven, and of whom; empty when it is accepted.
+std::string next_sentence(const LotInspection& lot);
+
 /// What the number of pieces measured protects from, with its numbers.
 std::vector<std::string> protection_sentences(const LotInspection& lot);
 

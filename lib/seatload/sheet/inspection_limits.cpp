@@ -76,11 +76,10 @@ Characteristic other_coil(const Facts& facts) {
 Characteristic free_length(const Facts& facts) {
     Characteristic c{Kind::free_length, Role::noted, printed(drawn_free_length(facts)), {}, false};
     if (const auto longest = longest_free_length(facts)) {
-        c.role = Role::bound;
+        c.role = Role::condition;
         c.limits.most = printed(*longest);
         if (const auto longer = longest_with_closer_tips(facts)) {
-            c.limits.most = printed(*longer);
-            c.tips_asked = {printed(*longest), 360.0 * facts.closer_tips->turns};
+            c.further_by_tips = {printed(*longer), 360.0 * facts.closer_tips->turns};
         }
     }
     return c;
@@ -108,7 +107,7 @@ Characteristic coils(const Facts& facts) {
     if (!turns) return c;
     // Active coils stay half a turn over a whole number; end coils are whole, so that all coils share the part.
     const double half_turn = nominal - facts.values.active_coils + std::floor(facts.values.active_coils) + 0.5;
-    c.role = Role::bound;
+    c.role = Role::condition;
     c.nominal = half_turn;
     c.limits = {sum(half_turn, -*turns), sum(half_turn, *turns)};
     c.whole_turns_free = true;

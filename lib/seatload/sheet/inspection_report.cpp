@@ -42,10 +42,12 @@ LotInspection printable_lot(LotInspection lot, Diagnostics& diagnostics) {
     return lot;
 }
 
-std::string verdict_heading(inspection::Verdict verdict) {
-    switch (verdict) {
+std::string verdict_heading(const LotInspection& lot) {
+    switch (lot.verdict) {
         case inspection::Verdict::accept:
-            return "The lot is accepted";
+            return lot.conditions.empty()
+                       ? "The lot is accepted"
+                       : "The lot is accepted on condition that its " + join(lot.conditions, " and ");
         case inspection::Verdict::reject:
             return "The lot is rejected";
         case inspection::Verdict::not_proven:
@@ -81,8 +83,9 @@ std::vector<Fact> facts_of(const InspectionReportInput& in, const LotInspection&
         if (!words.empty()) facts.push_back({heading, words});
     };
     add("Why", lot.reasons.empty() ? "" : join(lot.reasons, "; ") + ".");
+    add("Next", inspection::next_sentence(lot));
     add("Lot", lot_words(lot));
-    add("Rule", inspection::rule_sentence());
+    add("Rule", inspection::rule_sentence() + inspection::tips_sentence(lot));
     add("Protection", joined(inspection::protection_sentences(lot)));
     add("Remarks", joined(lot.remarks));
     if (in.forecast) add("Foretold", joined(inspection::forecast_sentences(lot, *in.forecast)));
@@ -127,7 +130,7 @@ Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& inpu
     if (has_error(diagnostics)) return diagnostics;
 
     PageFlow flow(input.size);
-    flow.heading(verdict_heading(lot.verdict));
+    flow.heading(verdict_heading(lot));
     flow.table(inspection_verdict_table(lot, flow.width()));
     flow.table(inspection_statistics_table(lot, flow.width()));
     add_facts(flow, facts_of(in, lot), kLotHeadingWidth);

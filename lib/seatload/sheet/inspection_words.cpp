@@ -37,6 +37,7 @@ std::string limits_words(const inspection::Characteristic& c) {
     if (c.limits.least && c.limits.most) words = number(*c.limits.least) + " to " + number(*c.limits.most);
     if (c.limits.least && !c.limits.most) words = "at least " + number(*c.limits.least);
     if (!c.limits.least && c.limits.most) words = "at most " + number(*c.limits.most);
+    if (c.further_by_tips) words += " (" + number(c.further_by_tips->most) + " by tips)";
     return c.whole_turns_free ? words + ", or whole turns off" : words;
 }
 

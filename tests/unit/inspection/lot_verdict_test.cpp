@@ -14,7 +14,7 @@ const std::vector<Characteristic> kSheet{
     {Kind::full_travel_load, Role::load, 10.0, {9.0, 11.0}, false},
     {Kind::outside_diameter, Role::dimension, 8.4, {8.2, 8.6}, false},
     {Kind::free_length, Role::noted, 20.0, {}, false},
-    {Kind::total_coils, Role::bound, 6.5, {6.4, 6.6}, true},
+    {Kind::total_coils, Role::condition, 6.5, {6.4, 6.6}, true},
 };
 
 /// A lot of good pieces, all of them measured.
@@ -152,21 +152,61 @@ TEST_CASE("A reference value is told and decides nothing") {
     CHECK_FALSE(lot.characteristics[3].decides());
 }
 
-TEST_CASE("Pieces so long that only closer tips allow it are told of, and the verdict stays") {
+// The sheet's words: "L0 at or below 20.1 mm, or 20.4 mm on pieces whose end tips are within 180 deg +-18 deg"; a
+// degree is 1/360 of a turn, so that 18 degrees are 0.05 turns.
+std::vector<Characteristic> sheet_with_tips() {
     std::vector<Characteristic> sheet = kSheet;
-    sheet[3] = {Kind::free_length,    Role::bound, 20.0,
-                {std::nullopt, 20.4}, false,       Characteristic::TipsAsked{20.1, 10.0}};
+    sheet[3] = {Kind::free_length,    Role::condition, 20.0,
+                {std::nullopt, 20.1}, false,           Characteristic::FurtherByTips{20.4, 18.0}};
+    return sheet;
+}
+
+Samples lot_of_lengths(double free_length) {
     Samples s = good_lot(20);
     s.expanded[Kind::free_length] = 0.05;
+    s.expanded[Kind::total_coils] = 0.01;
     for (Piece& piece : s.pieces) piece.values[Kind::free_length] = 20.0;
-    CHECK(inspect(s, sheet, every(20)).remarks.empty());
-    s.pieces[4].values[Kind::free_length] = 20.3;
-    s.pieces[5].values[Kind::free_length] = 20.08;  // within U of it
-    const LotInspection lot = inspect(s, sheet, every(20));
-    CHECK(lot.verdict == Verdict::accept);
-    REQUIRE_FALSE(lot.remarks.empty());
-    CHECK(lot.remarks[0] ==
-          "2 pieces may have a free length L0 above 20.1 mm and conform only with end tips within 180° ±10°: look at "
-          "them "
-          "with a protractor.");
+    s.pieces[4].values[Kind::free_length] = free_length;
+    return s;
+}
+
+TEST_CASE("A piece longer than the nearer bound passes by end tips alone that were measured") {
+    const std::vector<Characteristic> sheet = sheet_with_tips();
+    Samples s = lot_of_lengths(20.3);
+    const LotInspection untold = inspect(s, sheet, every(20));
+    CHECK(untold.verdict == Verdict::not_proven);
+    CHECK(untold.reasons ==
+          std::vector<std::string>{"free length L0: 1 piece not proven to be at or below 20.1 mm, and longer ones pass "
+                                   "only with end tips measured within 180° ±18°"});
+    s.pieces[4].values[Kind::total_coils] = 7.53;  // 10.8 deg off, U 3.6 deg
+    const LotInspection close = inspect(s, sheet, every(20));
+    CHECK(close.verdict == Verdict::accept);
+    CHECK(close.remarks.back() ==
+          "1 piece is not proven to have a free length L0 at or below 20.1 mm, and passes by "
+          "end tips within 180° ±18°.");
+    s.pieces[4].values[Kind::total_coils] = 6.57;  // 25.2 deg: beyond 18 by more than U
+    CHECK(inspect(s, sheet, every(20)).verdict == Verdict::reject);
+    s.pieces[4].values[Kind::total_coils] = 6.545;  // 16.2 deg: within U of 18
+    CHECK(inspect(s, sheet, every(20)).verdict == Verdict::not_proven);
+}
+
+TEST_CASE("No end tips help a piece beyond the further bound, and none are asked of one below the nearer") {
+    const std::vector<Characteristic> sheet = sheet_with_tips();
+    CHECK(inspect(lot_of_lengths(20.5), sheet, every(20)).verdict == Verdict::reject);
+    CHECK(inspect(lot_of_lengths(20.05), sheet, every(20)).verdict == Verdict::accept);
+    CHECK(inspect(lot_of_lengths(20.08), sheet, every(20)).verdict == Verdict::not_proven);  // within U of 20.1
+}
+
+TEST_CASE("A good lot whose ordered end tips were not measured is accepted on that condition") {
+    Samples s = good_lot(20);
+    s.expanded[Kind::total_coils] = 0.02;
+    const LotInspection untold = inspect(s, kSheet, every(20));
+    CHECK(untold.verdict == Verdict::accept);
+    CHECK(untold.conditions == std::vector<std::string>{"end tips stand within 180° ±36°"});  // 0.1 turn
+    for (std::size_t i = 0; i < 5; ++i) s.pieces[i].values[Kind::total_coils] = 6.5;
+    CHECK(inspect(s, kSheet, every(20)).conditions.empty());
+    CHECK(inspect(s, sheet_with_tips(), every(20)).conditions ==
+          std::vector<std::string>{"free length L0 is at most 20.1 mm"});
+    s.pieces[6].values[Kind::seated_load] = 3.8;
+    CHECK(inspect(s, kSheet, every(20)).conditions.empty());  // rejected, whatever the tips
 }

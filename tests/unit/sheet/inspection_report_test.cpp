@@ -118,18 +118,18 @@ TEST_CASE("what the maker may alter is held to its bound alone, what he may not 
     CHECK_THAT(*find(spec, Kind::squareness).limits.most, WithinAbs(0.96, 1e-9));
 }
 
-TEST_CASE("a free length that only closer tips allow is a bound with that remark", "[inspection]") {
+TEST_CASE("a free length that only closer tips allow is a further bound beside the nearer one", "[inspection]") {
     record::Spec spec = specimen(latch());
     for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 2.0 * newton;
     const sheet::Facts facts = facts_of(spec);
     REQUIRE(facts.closer_tips.has_value());
     for (const inspection::Characteristic& c : sheet::inspected(facts)) {
         if (c.kind != Kind::free_length) continue;
-        CHECK(c.role == Role::bound);
-        CHECK(c.limits.most == in_mm(facts.closer_tips->longest_free_length));
-        REQUIRE(c.tips_asked.has_value());
-        CHECK(c.tips_asked->above == in_mm(*facts.longest_free_length));
-        CHECK_THAT(c.tips_asked->degrees, WithinAbs(360.0 * facts.closer_tips->turns, 1e-9));
+        CHECK(c.role == Role::condition);
+        CHECK(c.limits.most == in_mm(*facts.longest_free_length));
+        REQUIRE(c.further_by_tips.has_value());
+        CHECK(c.further_by_tips->most == in_mm(facts.closer_tips->longest_free_length));
+        CHECK_THAT(c.further_by_tips->degrees, WithinAbs(360.0 * facts.closer_tips->turns, 1e-9));
         return;
     }
     FAIL("no free length");
@@ -187,11 +187,21 @@ TEST_CASE("the run chart shows each value where it was measured, and the limits 
 TEST_CASE("the report tells the verdict with its reason, and every piece", "[inspection]") {
     const record::Spec spec = specimen(latch());
     const std::string good = words_on(pages_of(spec, lot_of(spec, 20, false)));
-    CHECK_THAT(good, ContainsSubstring("The lot is accepted"));
+    CHECK_THAT(good, ContainsSubstring("The lot is accepted\n"));
+    inspection::LotInspection untold = lot_of(spec, 20, false);
+    for (inspection::Piece& piece : untold.samples.pieces) {
+        piece.values.erase(Kind::total_coils);
+        piece.values.erase(Kind::free_length);
+    }
+    untold = inspection::inspect(untold.samples, sheet::inspected(facts_of(spec)), untold.plan);
+    const std::string conditional = words_on(pages_of(spec, untold));
+    CHECK_THAT(conditional, ContainsSubstring("The lot is accepted on condition that its "));
+    CHECK_THAT(conditional, ContainsSubstring("end tips stand within 180° ±"));
     const std::string bad = words_on(pages_of(spec, lot_of(spec, 20, true)));
     CHECK_THAT(bad, ContainsSubstring("The lot is rejected"));
     CHECK_THAT(bad, ContainsSubstring("1 piece outside"));
-    for (const char* words : {"A spring stores energy", "All pieces", "seated load F1", "had lost 2"})
+    for (const char* words :
+         {"A spring stores energy", "All pieces", "to the maker, and agree", "seated load F1", "had lost 2"})
         CHECK_THAT(bad, ContainsSubstring(words));
 }
 
