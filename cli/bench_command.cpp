@@ -163,6 +163,7 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
             out << (&benched == &all.front() ? "" : "\n") << bench_text(view, options.width);
     }
     if (options.json) out << array.dump(2) << '\n';
+    if (!options.json && !options.details) out << bench_more_text(options.width);
     if (!options.json && !papers.empty()) out << written_text(papers) << what_next(papers, options.width);
     return kDone;
 }

@@ -15,6 +15,7 @@ namespace {
 using units::shown;
 using enum TextTable::Align;
 
+constexpr int kNameColumns = 40;       // two lines of it at most
 constexpr double kHopeless = 5.0;      // times the ±: wire further off is counted, not named
 constexpr double kWorthNaming = 0.01;  // of the variance: smaller contributions are told together
 
@@ -131,7 +132,7 @@ std::string weakening_words(const bench::Weakening& w) {
     std::string words;
     if (w.set) {
         const bool lost = w.set->estimate.value > Length{};
-        words += "Against " + w.set_against + ", its free length is ";
+        words += "Against " + cut_name(w.set_against, kNameColumns) + ", its free length is ";
         if (!w.set->significant)
             words += "the same within the uncertainty (" + with_doubt(w.set->estimate, "mm") + " lost). ";
         else
@@ -140,7 +141,7 @@ std::string weakening_words(const bench::Weakening& w) {
     }
     if (w.worn_wire) {
         const bool thinner = w.worn_wire->estimate.value > Length{};
-        words += "Against " + w.worn_against + ", its rate ";
+        words += "Against " + cut_name(w.worn_against, kNameColumns) + ", its rate ";
         if (w.worn_wire->significant)
             words += (thinner ? "speaks for wire thinner by " : "speaks for wire thicker by ") +
                      unsigned_with_doubt(*w.worn_wire) + ", were all else alike.";
@@ -191,11 +192,8 @@ std::string left_out_words(const bench::MeasuredSpring& m) {
                : std::string("Left out of the line: reading") + (count == 1 ? " " : "s ") + join(groups, "; ") + '.';
 }
 
-/// What an outlier is and how far off it lies, below its number.
-std::string reason_line(const bench::Point& point, int width) {
-    return wrapped("  " + std::to_string(point.reading + 1) + ": ",
-                   std::string(bench::word(point.use)) + ", " + point.why + '.', width, 6);
-}
+/// What became of a reading, and why.
+std::string reason(const bench::Point& point) { return std::string(bench::word(point.use)) + ", " + point.why + '.'; }
 
 }  // namespace
 
@@ -205,7 +203,8 @@ std::string bench_brief_text(const BenchedSpring& spring, int width) {
     const auto say = [&](const std::string& words) { text += words.empty() ? "" : wrapped("  ", words, width, 4); };
     say(left_out_words(m));
     for (const bench::Point& point : m.points)
-        if (point.use == bench::Use::outlier) text += reason_line(point, width);
+        if (point.use == bench::Use::outlier)
+            say("Reading " + std::to_string(point.reading + 1) + ": " + reason(point));
     if (m.chi_square.verdict != bench::Straightness::as_stated) say(m.chi_square.text);
     for (const std::string& remark : m.remarks) say(remark);
     for (const bench::LoadAtHeight& load : m.loads)
@@ -274,7 +273,7 @@ std::string bench_points_text(const BenchedSpring& spring, int width) {
         table.add({number, shown(point.stated_height, 3), shown(point.height, 3), shown(point.force, 3),
                    signed_text(in_newton(point.residual), 3) + " N",
                    counts && point.why.empty() ? "" : std::string(bench::word(point.use))});
-        if (!point.why.empty()) reasons += reason_line(point, width);
+        if (!point.why.empty()) reasons += wrapped("  " + number + ": ", reason(point), width, 6);
     }
     return "\n" + wrapped("  ", "Readings, corrected for tare, gravity, plunger and load path:", width, 4) +
            table.text(2) + reasons;

@@ -99,12 +99,14 @@ std::string bench_text(const BenchView& view, int width) {
     std::string text = heading(view, width);
     for (const bench::Comparison& comparison : view.comparisons) text += comparison_text(view, comparison, width);
     for (const BenchedSpring& spring : view.springs) text += spring_text(spring, view.details, width);
-    if (view.details) return text;
-    return text + '\n' +
-           wrapped("",
-                   "±: the true value lies within it with some 95 % likelihood. --details tells every reading, all "
-                   "wires that fit and where each ± comes from, too.",
-                   width, 2);
+    return text;
+}
+
+std::string bench_more_text(int width) {
+    return '\n' + wrapped("",
+                          "±: the true value lies within it with some 95 % likelihood. --details tells every reading, "
+                          "all wires that fit and where each ± comes from, too.",
+                          width, 2);
 }
 
 }  // namespace seatload::cli

@@ -29,6 +29,8 @@ struct BenchView {
 
 /// For people, in lines of at most `width` columns.
 std::string bench_text(const BenchView& view, int width);
+/// What ± means, and that there is more to tell: below all sessions told without details.
+std::string bench_more_text(int width);
 
 /// For programs: keys with unit suffixes, numbers in full precision.
 nlohmann::ordered_json bench_json(const BenchView& view);

@@ -67,7 +67,7 @@ void add_bench(CLI::App& app, BenchOptions& o) {
     c.add_flag_callback(
         "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
     c.add_flag("--overwrite", o.overwrite, "write over spring files edited by hand, too");
-    c.add_flag("--details", o.details, "tell every reading, all wires that fit and where each ± comes from, too");
+    c.add_flag("--details", o.details, "tell every reading and where each ± comes from, too");
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
 }
 

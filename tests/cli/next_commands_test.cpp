@@ -128,12 +128,13 @@ TEST_CASE("each next step of a library elsewhere reaches that library", "[slow]"
         CHECK(has(frozen, ": trial"));
         const std::string ordered = desk.next(frozen).front();
         CHECK(fs::exists(desk / "output/om14-lat-ahd-a-order.pdf"));
-        // Inspecting, and keeping what was found.
+        // Inspecting, keeping what was found, and approving by it.
         const std::vector<std::string> after_order = desk.next(ordered);
-        REQUIRE(after_order.size() == 2);
+        REQUIRE(after_order.size() == 3);
         CHECK(has(after_order[0], "ACCEPTED"));
+        CHECK(has(next_commands(after_order[0]).front(), " approve "));
         CHECK(has(after_order[1], "evidence kept; still trial"));
-        const std::string approved = desk.next(after_order[0]).front();
+        const std::string& approved = after_order[2];
         CHECK(has(approved, ": approved"));
         fs::remove_all(desk / "output");
         desk.next(approved);
@@ -206,4 +207,77 @@ TEST_CASE("the record of a lot is sent where its spec is kept, or with it into a
     const std::string other = desk.done("seatload inspect mine.toml ahead_lot_good.toml --overwrite");
     CHECK(has(replaced(other, "\n  ", " "), "keeps another spec of this engine and position"));
     for (const std::string& line : next_commands(other)) CHECK(has(desk.done(line), "19.8 mm"));
+}
+
+TEST_CASE("a kept spec that is drawn, checked or reckoned is followed in its own library by what its state allows") {
+    const Desk desk;
+    for (const std::string library : {"shop", "my  old shop"}) {
+        CAPTURE(library);
+        const std::string in = "--library " + cli::shell_word(library);
+        const std::string file = cli::shell_word(library + '/' + kAddress + ".toml");
+        desk.done("seatload specs add ahead_latch_spec.toml " + in + " --by X --date 2026-11-25");
+        CHECK(has(desk.next(desk.done("seatload sheet " + file)).front(), ": trial"));
+        const auto on_trial = next_commands(desk.done("seatload report " + file));
+        REQUIRE(on_trial.size() == 2);
+        CHECK(has(desk.done(on_trial[0]), "revision A, trial"));
+        CHECK(has(on_trial[1], " approve "));
+        desk.done("seatload specs approve " + in + " " + kAddress + " --by X --date 2027-06-02 --without-inspection y");
+        CHECK(has(desk.next(desk.done("seatload check " + file)).front(), "revision A, approved"));
+        desk.done("seatload specs revise " + in + " " + kAddress + " --reason z --by X --date 2027-06-03");
+        desk.done("seatload specs approve " + in + " " + kAddress + " --by X --date 2027-06-04 --without-inspection y");
+        const std::string earlier = cli::shell_word(library + '/' + kAddress + "/revision-A.toml");
+        for (const char* command : {"seatload sheet ", "seatload check ", "seatload report "}) {
+            const Ended old = desk.type(command + earlier);
+            CHECK(old.code == 0);
+            CHECK(has(old.out, "superseded"));
+            CHECK(has(replaced(old.err, "\n    ", " "), "this revision was superseded [superseded]"));
+        }
+        desk.done("seatload specs withdraw " + in + " " + kAddress + " --reason cracked --by X --date 2027-06-05");
+        for (const char* command : {"seatload sheet ", "seatload check ", "seatload check --json ", "seatload report "})
+            CHECK(has(replaced(desk.type(command + file).err, "\n    ", " "), "withdrawn on 2027-06-05: cracked"));
+        const auto after = next_commands(desk.done("seatload sheet " + file));
+        REQUIRE(after.size() == 2);
+        CHECK(has(after[0], " find"));
+        CHECK(has(after[1], " revise "));
+    }
+    // A file of the same name in no library is none of its specs.
+    fs::copy_file(desk / (std::string("shop/") + kAddress + ".toml"), desk / "loose.toml");
+    CHECK(has(replaced(desk.done("seatload sheet loose.toml"), "\n  ", " "), "seatload specs add loose.toml"));
+}
+
+TEST_CASE("names of files with blanks, quotes and dashes are typed as the next step shows them") {
+    const Desk desk(false);
+    const test::Workshop shop;
+    fs::copy_file(shop / "latch.toml", desk / "latch.toml");
+    fs::copy_file(kSource / "templates/replies/maker_a.toml", desk / "maker_a.toml");
+    fs::create_directory(desk / "my files");
+    for (const std::string kind : {"requirement", "readings", "plunger", "spring", "reply", "samples", "maker", "wire"})
+        for (const std::string file : {"my files/it's.toml", "-x.toml"}) {
+            const std::string typed = file.starts_with('-') ? "=" + file : ' ' + cli::shell_word(file);
+            const std::string begun = desk.done("seatload start " + kind + " --overwrite --output" + typed);
+            for (std::string line : next_commands(begun)) {
+                // What stands in the line is read as one name: with help asked for, no other word is left over.
+                CHECK(desk.type(line + " --help").code == 0);
+                const std::string shown = file.starts_with('-') ? "-x.toml" : "'my files/it'\\''s.toml'";
+                CHECK(has(line, shown) == (line != "seatload size"));
+            }
+        }
+
+    // Whoever sizes into such a folder is led on to the enquiry there, and by an offer that is chosen to its spec.
+    const std::string sized = desk.done("seatload size latch.toml -n 1 --output 'my papers'");
+    REQUIRE(next_commands(sized).size() == 1);
+    const std::string quotes = replaced(next_commands(sized).front(), "REPLY...", "maker_a.toml");
+    const std::string spec = "'my papers/ottermere-m14-ahead-latch-plunger-a.toml'";
+    desk.done(quotes);
+    const std::string chosen =
+        desk.done(quotes + " --choose maker-a/a --date 2026-12-15 --no-papers --output 'my choice'");
+    auto after = next_commands(chosen);
+    REQUIRE(after.size() == 3);
+    for (std::string& line : after)
+        line = replaced(replaced(replaced(line, "NAME", "X"), "DATE", "2026-12-16"), "WORDS", "'other wire'");
+    CHECK(has(desk.done(after[0]), ".pdf"));
+    CHECK(has(desk.done(after[1] + " --library other"), ": draft"));
+    desk.done("seatload specs add " + spec + " --by X --date 2026-12-01");
+    desk.done("seatload specs approve OM14-LAT-AHD --by X --date 2026-12-02 --without-inspection tried");
+    CHECK(has(desk.done(after[2]), ": draft of revision B"));
 }
