@@ -42,12 +42,20 @@ SchemaTable reference_table() {
     return t;
 }
 
+SchemaTable supplied_table() {
+    SchemaTable t;
+    t.must<Stress>("Rm", "The least tensile strength.", kWireStrength);
+    t.may<wire::Evidence>("evidence", "How far it can be trusted; \"given\" when nothing is said.");
+    return t;
+}
+
 SchemaTable grade_table() {
     SchemaTable t;
     t.put("id", {{"type", "string"}, {"minLength", 1}}, "Id; that of a built-in grade replaces it.").need("id");
     t.may<std::string>("standard", "Standard.");
     t.may<std::string>("designation", "Designation by the standard.");
     t.may<std::string>("supplied_as", "Condition such wire is bought in.");
+    t.table("supplied_strength", supplied_table(), "Least strength of such wire as it is bought.");
     t.must<wire::Family>("family", "Kind of wire.");
     t.may<std::string>("family_text", "Kind of wire, in words of your own.");
     t.may<std::string>("material_number", "Material number.");

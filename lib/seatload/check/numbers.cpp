@@ -93,6 +93,10 @@ DemandNumbers numbers(const demand::Requirement& requirement) {
     return n;
 }
 
+bool has_endurance(const wire::Grade& grade, double d_mm) {
+    return grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && d_mm < 10.0;
+}
+
 double permissible_share(const wire::Grade& grade, const demand::Limits& limits) {
     return limits.stress_share.value_or(wire::torsional_yield(grade.family).share.value);
 }
@@ -115,8 +119,7 @@ std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, co
     n.permissible_stress_mpa =
         permissible_share(grade, requirement.limits) * n.tensile_strength_mpa / requirement.limits.stress_safety;
     n.service_limit_c = grade.service_limit.degrees;
-    n.has_endurance =
-        grade.family != wire::Family::copper_alloy && grade.family != wire::Family::nickel_alloy && n.d_mm < 10.0;
+    n.has_endurance = has_endurance(grade, n.d_mm);
     n.modulus_spread = tolerance::modulus_spread(grade.family);
     n.static_duty_only = grade.static_duty_only;
     n.relative_cost = grade.relative_cost;

@@ -54,13 +54,16 @@ struct WireNumbers {
     double permissible_stress_mpa = 0.0;
     double service_limit_c = 0.0;
     double modulus_spread = 0.0;  ///< plus-minus, a share of G, from coil of wire to coil of wire (an estimate)
-    bool has_endurance = true;  ///< the endurance values hold for this wire (steel, below 10 mm)
+    bool has_endurance = true;    ///< the endurance values hold for this wire (steel, below 10 mm)
     bool static_duty_only = false;
     std::optional<double> relative_cost;
 };
 
 /// Nothing when the grade has no strength at that diameter, or its load loss at the temperature is not known.
 std::optional<WireNumbers> numbers(const wire::Grade& grade, Length diameter, const demand::Requirement& requirement);
+
+/// Whether the endurance values hold for wire so thick: for steel below 10 mm (Zimmerli).
+bool has_endurance(const wire::Grade& grade, double wire_diameter_mm);
 
 /// The share of Rm permitted as static stress, before the safety is divided out.
 double permissible_share(const wire::Grade& grade, const demand::Limits& limits);

@@ -236,6 +236,12 @@ wire::Grade read_grade(Reader& table, const wire::Catalogue& known) {
     table.set("standard", grade.standard);
     table.set("designation", grade.designation);
     table.set("supplied_as", grade.supplied_as);
+    if (auto supplied = table.table("supplied_strength")) {
+        const Stress least = supplied->need<Stress>("Rm", "\"1310 MPa\"", kStrength);
+        wire::Evidence evidence = wire::Evidence::given;
+        supplied->set("evidence", evidence);
+        grade.supplied_strength = std::pair(least, evidence);
+    }
     grade.family = table.need<wire::Family>("family", "\"cold-drawn carbon\"");
     if (!table.set("family_text", grade.family_text)) grade.family_text = Form<wire::Family>::text(grade.family);
     table.set("material_number", grade.material_number);

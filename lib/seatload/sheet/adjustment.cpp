@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/adjustment.hpp>
 
+#include <algorithm>
+#include <cmath>
 #include <limits>
 
+#include <seatload/sheet/fatigue_limits.hpp>
 #include <seatload/sheet/terms.hpp>
 #include <seatload/spring/stress.hpp>
+#include <seatload/tolerance/en15800.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -32,12 +36,29 @@ Length longest_by_loads(const record::Spec& spec) {
     return spec.seated.length + first / softest;
 }
 
-std::string free_length_bound(const Facts& facts, const std::string& length) {
-    const auto closer = longest_with_closer_tips(facts);
-    if (!closer) return facts.say("keep.free_length", {{"length", length}});
-    return facts.say(
-        "keep.free_length_by_tips",
-        {{"length", length}, {"longer", with_unit(*closer)}, {"slack", tip_degrees(facts, facts.closer_tips->turns)}});
+/// The free length of the stiffest spring whose loads still pass.
+Length shortest_by_loads(const record::Spec& spec) {
+    const Force first = spec.seated.nominal - spec.seated.minus;
+    const Force second = spec.full_travel.nominal + spec.full_travel.plus;
+    const Rate stiffest = (second - first) / (spec.seated.length - spec.full_travel.length);
+    return spec.seated.length + first / stiffest;
+}
+
+/// What 99 of 100 pieces stray upwards by at EN 15800 grade 1 at the most (its tolerance of L0 is from memory, and that
+/// it is three standard deviations wide an estimate).
+Length stray_of_free_length(const Facts& facts) {
+    constexpr double kMostStray = 0.86;
+    const spring::Spring& s = facts.spec.spring;
+    return kMostStray * tolerance::free_length_tolerance(s.wire_diameter, s.mean_diameter, facts.values.active_coils,
+                                                         facts.values.rate, 1);
+}
+
+std::string fatigue_bound(const Facts& facts) {
+    const FatigueLimits limits = fatigue_limits(facts);
+    const auto words = [&](Stress stress) {
+        return with_unit(facts.figures().amount(Unit::mpa, in_mpa(stress), {0}, Rounding::down));
+    };
+    return facts.say("keep.stress_range", {{"upper", words(limits.upper)}, {"range", words(limits.range)}});
 }
 
 }  // namespace
@@ -66,6 +87,26 @@ std::optional<Amount> longest_with_closer_tips(const Facts& facts) {
     return facts.figures().length(facts.closer_tips->longest_free_length, {3}, Rounding::down);
 }
 
+std::string longest_free_length_words(const Facts& facts) {
+    const std::string length = with_unit(*longest_free_length(facts));
+    const auto closer = longest_with_closer_tips(facts);
+    if (!closer) return length;
+    return facts.say(
+        "coil.longest_by_tips",
+        {{"length", length}, {"longer", with_unit(*closer)}, {"slack", tip_degrees(facts, facts.closer_tips->turns)}});
+}
+
+std::optional<Length> aimed_free_length(const Facts& facts) {
+    if (!longest_free_length(facts) || !facts.may_adjust(record::Adjustable::free_length)) return std::nullopt;
+    constexpr Length kStep = 0.1 * mm;
+    const Length longest = *facts.longest_free_length;
+    // No lower than half way to the shortest that the loads let in, so that pieces may stray downwards too.
+    const Length middle = 0.5 * (shortest_by_loads(facts.spec) + longest);
+    const Length aim = std::max(longest - stray_of_free_length(facts), middle);
+    const Length rounded = std::floor(aim / kStep + 1e-6) * kStep;
+    return rounded < facts.spec.spring.free_length ? std::optional(rounded) : std::nullopt;
+}
+
 std::optional<Amount> coil_diameter_bound(const Facts& facts) {
     if (!facts.diameter_is_adjustable() || !facts.diameter_tolerance) return std::nullopt;
     const Length tolerance = facts.diameter_tolerance->value;
@@ -80,13 +121,12 @@ std::string kept_bounds(const Facts& facts) {
     if (e.smallest_length <= facts.spec.full_travel.length) bounds.push_back(facts.say("keep.smallest_length"));
     if (stress_at_limit(facts) <= facts.permissible_stress)
         bounds.push_back(facts.say("keep.stress", {{"stress", limited_stress(facts)}}));
-    if (const auto longest = longest_free_length(facts))
-        bounds.push_back(free_length_bound(facts, with_unit(*longest)));
+    if (longest_free_length(facts)) bounds.push_back(facts.say("keep.free_length"));
     if (facts.half_turn_tolerance()) bounds.push_back(facts.say("keep.half_turn"));
     if (const auto bound = coil_diameter_bound(facts))
         bounds.push_back(facts.spec.bore_rules ? facts.say("keep.outside_diameter", {{"diameter", with_unit(*bound)}})
                                                : facts.say("keep.inside_diameter", {{"diameter", with_unit(*bound)}}));
-    if (facts.spec.duty.is_dynamic()) bounds.push_back(facts.say("keep.stress_range"));
+    if (facts.spec.duty.is_dynamic()) bounds.push_back(fatigue_bound(facts));
     return listed(bounds, facts.paper.words);
 }
 

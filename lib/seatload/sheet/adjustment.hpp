@@ -23,6 +23,12 @@ std::optional<Amount> longest_free_length(const Facts& facts);
 /// The same for pieces whose tips are within `Facts::closer_tips`.
 std::optional<Amount> longest_with_closer_tips(const Facts& facts);
 std::optional<Amount> coil_diameter_bound(const Facts& facts);
+/// The bound of the free length in words, with that for pieces of close end tips; only where there is a bound.
+std::string longest_free_length_words(const Facts& facts);
+
+/// The free length to aim at where the one drawn leaves pieces less room under the bound than they stray by; nothing
+/// where it leaves as much. Both loads can be had at it.
+std::optional<Length> aimed_free_length(const Facts& facts);
 
 /// The free length as drawn. Beside a bound it is rounded down as the bound is, or in inches it could come out above
 /// it.

@@ -2,6 +2,7 @@
 #include <seatload/sheet/axis_labels.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spread.hpp>
@@ -43,16 +44,27 @@ double widest(const AxisLabels& labels) {
     return width;
 }
 
+/// Where labels in two rows stand, and where their lines pass the first of them.
+struct TwoRows {
+    std::vector<double> first;   ///< of all labels
+    std::vector<double> second;  ///< of every other
+};
+
 /// The first row holds every other label and lets the lines to the second pass.
-void draw_two_rows(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right) {
+TwoRows two_rows(const AxisLabels& labels, double left, double right) {
     std::vector<Spot> spots;
     for (std::size_t i = 0; i < labels.size(); ++i)
         spots.push_back({labels[i].at, is_in_first_row(i) ? room_for(labels[i]) : kPass});
-    const auto first = spread(spots, left, right);
+    TwoRows out{spread(spots, left, right), {}};
     std::vector<Spot> lower;
     for (std::size_t i = 0; i < labels.size(); ++i)
-        if (!is_in_first_row(i)) lower.push_back({first[i], room_for(labels[i])});
-    const auto second = spread(lower, left, right);
+        if (!is_in_first_row(i)) lower.push_back({out.first[i], room_for(labels[i])});
+    out.second = spread(lower, left, right);
+    return out;
+}
+
+void draw_two_rows(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right) {
+    const auto [first, second] = two_rows(labels, left, right);
     const double end = axis_y - kLeader;
     for (std::size_t i = 0; i < labels.size(); ++i) {
         const Point foot{labels[i].at, axis_y};
@@ -68,6 +80,22 @@ void draw_two_rows(Drawing& drawing, const AxisLabels& labels, double axis_y, do
 }
 
 }  // namespace
+
+double farthest_under_axis(const AxisLabels& labels, double left, double right) {
+    const Rows rows = rows_of(labels, right - left);
+    std::vector<double> places;
+    if (rows == Rows::two) {
+        places = two_rows(labels, left, right).first;
+    } else {
+        std::vector<Spot> spots;
+        for (const AxisLabel& label : labels)
+            spots.push_back({label.at, rows == Rows::upright ? kPitch : room_for(label)});
+        places = spread(spots, left, right);
+    }
+    double farthest = 0.0;
+    for (std::size_t i = 0; i < labels.size(); ++i) farthest = std::max(farthest, std::abs(places[i] - labels[i].at));
+    return farthest;
+}
 
 double height_under_axis(const AxisLabels& labels, double width) {
     switch (rows_of(labels, width)) {

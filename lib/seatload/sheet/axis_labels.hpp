@@ -21,6 +21,9 @@ using AxisLabels = std::vector<AxisLabel>;
 /// them. Where they lie does not matter.
 double height_under_axis(const AxisLabels& labels, double width);
 
+/// How far a label under a level axis is moved at the most from the place it belongs to, between two ends [mm].
+double farthest_under_axis(const AxisLabels& labels, double left, double right);
+
 /// Draws labels under a level axis, from left to right; they keep between two ends.
 void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right);
 

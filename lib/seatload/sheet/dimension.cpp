@@ -74,8 +74,14 @@ void draw(Drawing& drawing, const VerticalDimension& dimension) {
     if (!arrows_inside) drawing.line({x, high}, {x, high + kTail});
     const bool extended_from_right = dimension.from.x > x;
     const double clear = extended_from_right ? -kExtensionOvershoot - kLift : kExtensionOvershoot + kLift + kLettering;
-    const double y = std::min(0.5 * (low + high), dimension.words_most_y - 0.5 * width);
-    drawing.add(Text{.at = {x + clear, y}, .words = dimension.words, .align = Align::centre, .turn = 90.0});
+    constexpr double kNarrowestWords = 0.6;
+    const double room = dimension.words_most_y - dimension.words_least_y;
+    const double squeeze = std::clamp(room / width, kNarrowestWords, 1.0);
+    double y = std::max(0.5 * (low + high), dimension.words_least_y + 0.5 * squeeze * width);
+    y = std::min(y, dimension.words_most_y - 0.5 * squeeze * width);
+    Text text{.at = {x + clear, y}, .words = dimension.words, .align = Align::centre, .squeeze = squeeze};
+    text.turn = 90.0;
+    drawing.add(text);
 }
 
 void draw(Drawing& drawing, const Leader& leader) {

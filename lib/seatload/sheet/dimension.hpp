@@ -33,7 +33,9 @@ struct VerticalDimension {
     Point to;
     double line_x = 0.0;
     std::string words;
-    double words_most_y = std::numeric_limits<double>::infinity();  ///< of words that do not fit between the arrows
+    /// Of words that do not fit between the arrows; where they do not fit between these either, they are narrowed.
+    double words_least_y = -std::numeric_limits<double>::infinity();
+    double words_most_y = std::numeric_limits<double>::infinity();
 };
 void draw(Drawing& drawing, const VerticalDimension& dimension);
 

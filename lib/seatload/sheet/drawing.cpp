@@ -10,6 +10,8 @@ Path corners(const Box& box) {
 
 }  // namespace
 
+void Drawing::add(Item item) { items_.push_back(std::move(item)); }
+
 void Drawing::box(const Box& box, LineKind kind) { add(Line{corners(box), kind, true}); }
 
 void Drawing::fill(const Box& box, double grey) { add(Area{corners(box), grey}); }

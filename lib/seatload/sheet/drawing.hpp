@@ -90,7 +90,7 @@ class Drawing {
     double height() const { return height_; }
     const std::vector<Item>& items() const { return items_; }
 
-    void add(Item item) { items_.push_back(std::move(item)); }
+    void add(Item item);
     void line(Point from, Point to, LineKind kind = LineKind::narrow) { add(Line{{from, to}, kind, false}); }
     void box(const Box& box, LineKind kind = LineKind::narrow);
     void fill(const Box& box, double grey);

@@ -132,7 +132,7 @@ void add_acceptance(PageFlow& flow, std::span<const Facts> alternatives) {
                                    [&](const Facts& f) { return test_sequence(f) == test_sequence(facts); });
     flow.point(facts.say("acceptance.where"));
     flow.point(alike ? test_sequence(facts) : facts.say("acceptance.by_sheet"));
-    flow.point(inspected_pieces_and_tips(facts) + " " + facts.say("acceptance.brackets"));
+    flow.point(inspected_pieces(facts) + " " + facts.say("acceptance.brackets"));
     flow.point(facts.say("inspection.decision"));
     flow.point(facts.say("acceptance.with_lot",
                          {{"type", certificate_types(alternatives)}, {"diameter", coil_symbol(facts)}}));

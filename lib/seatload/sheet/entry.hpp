@@ -31,6 +31,7 @@ constexpr const char* sign(Status status) {
 
 struct Heading {
     std::string words;
+    std::string again = {};  ///< over what of its block goes on in the next column; empty: nothing
 };
 
 /// A named value; both may hold script marks.

@@ -62,6 +62,9 @@ struct Facts {
     bool may_adjust(record::Adjustable quantity) const;
     bool wire_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_wire); }
     bool diameter_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_diameter); }
+    /// How far what papers leave to agreement is: of one of several to be quoted it is to be agreed, of the one chosen
+    /// it is as agreed.
+    std::string agreement() const { return say(spec.alternative.empty() ? "agreement.done" : "agreement.open"); }
     /// Whether the wire bears pressing the spring solid.
     bool bears_solid() const;
     /// Whether the wire is bought unaged and gets its strength after coiling.

@@ -10,6 +10,9 @@ namespace seatload::sheet {
 namespace {
 
 constexpr int kLengthDecimals = 3;
+constexpr int kInchDecimals = 3;            ///< of a length, at least
+constexpr int kTolerancedInchDecimals = 4;  ///< of one with a tolerance and of a bound, at least
+constexpr int kLimitDigits = 3;             ///< significant ones of a limit that is converted, at least
 
 /// A metric unit beside the one on a paper in inches.
 struct Pair {
@@ -41,6 +44,11 @@ constexpr Pair pair(Unit unit) {
 /// What is rounded one way is a limit.
 int further_decimals(Unit unit, Rounding rounding) {
     return rounding == Rounding::nearest ? pair(unit).further_decimals : pair(unit).exact_decimals;
+}
+
+/// 3 of 123.4, 1 of 1.234, 0 of 0.1234, -1 of 0.01234.
+int digits_before_point(double value) {
+    return value == 0.0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
 }
 
 int decimals_in(const std::string& text) {
@@ -101,7 +109,8 @@ Toleranced written(const Toleranced& exact, double metric_in_one, int decimals) 
 }
 
 Toleranced converted(const Toleranced& metric, const Pair& pair) {
-    return written(metric, pair.metric_in_one, metric.decimals + pair.exact_decimals);
+    const int least = pair.metric_in_one == kInch ? kTolerancedInchDecimals : 0;
+    return written(metric, pair.metric_in_one, std::max(metric.decimals + pair.exact_decimals, least));
 }
 
 Toleranced toleranced_length(Length nominal, Length plus_minus, int least_decimals) {
@@ -181,17 +190,25 @@ std::string Figures::marked(std::string text) const {
 std::string Figures::number(double value, Decimals decimals) const { return marked(written(value, decimals)); }
 
 Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding, InchDecimals inch) const {
-    const std::string metric = written(rounded(value, decimals.most, rounding), decimals);
+    const double metric_value = rounded(value, decimals.most, rounding);
+    const std::string metric = written(metric_value, decimals);
     Amount out{unit, marked(metric)};
     if (!has_inches()) return out;
-    const int inch_decimals = std::max(decimals_in(metric) + inch.further, inch.least);
-    out.inch = marked(fixed(rounded(value / pair(unit).metric_in_one, inch_decimals, rounding), inch_decimals));
+    int inch_decimals = std::max(decimals_in(metric) + inch.further, inch.least);
+    double in_inches = value / pair(unit).metric_in_one;
+    if (rounding != Rounding::nearest) {
+        // The metric limit as printed governs: the other never lies beyond it, and loses little of it.
+        in_inches = metric_value / pair(unit).metric_in_one;
+        inch_decimals = std::max(inch_decimals, kLimitDigits - digits_before_point(in_inches));
+    }
+    out.inch = marked(fixed(rounded(in_inches, inch_decimals, rounding), inch_decimals));
     return out;
 }
 
 Amount Figures::amount(Unit unit, double value, Decimals decimals, Rounding rounding) const {
     // A round number of millimetres, such as a length to test at, is seldom one in hundredths of an inch.
-    return amount(unit, value, decimals, rounding, {further_decimals(unit, rounding), unit == Unit::mm ? 3 : 0});
+    const int least = unit != Unit::mm ? 0 : rounding == Rounding::nearest ? kInchDecimals : kTolerancedInchDecimals;
+    return amount(unit, value, decimals, rounding, {further_decimals(unit, rounding), least});
 }
 
 Amount Figures::length(Length length, Decimals decimals, Rounding rounding) const {
@@ -201,15 +218,14 @@ Amount Figures::length(Length length, Decimals decimals, Rounding rounding) cons
 Amount Figures::stress(Stress stress) const { return amount(Unit::mpa, in_mpa(stress), {0}); }
 
 Amount Figures::significant(Unit unit, double value, int digits, Rounding rounding) const {
-    const int before = value == 0.0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(value)))) + 1;
-    const int metric = std::max(0, digits - before);
+    const int metric = std::max(0, digits - digits_before_point(value));
     const int further = further_decimals(unit, rounding);
     return amount(unit, value, {metric}, rounding, {further, std::max(0, metric + further)});
 }
 
 Amount Figures::wire(Length diameter, int least_decimals) const {
     return amount(Unit::mm, in_mm(diameter), {kLengthDecimals, least_decimals}, Rounding::nearest,
-                  {pair(Unit::mm).exact_decimals, 3});
+                  {pair(Unit::mm).exact_decimals, kInchDecimals});
 }
 
 std::string Figures::wires_with_unit(

@@ -17,7 +17,8 @@ constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar
 constexpr std::size_t kAllLabels = 5;
 constexpr std::size_t kLeastLabels = 3;
 constexpr double kLowestPlot = 20.0;  ///< in which a load line still shows its slope, and F1 and F2 have their labels
-constexpr double kHeadroom = 6.0;     ///< over the highest force
+constexpr double kFarthestLabel = 18.0;  ///< that a label under the axis is moved aside, or its line lies too flat
+constexpr double kHeadroom = 6.0;        ///< over the highest force
 /// A limit no further above the highest force, as a share, stretches the diagram to it.
 constexpr double kNearlyInside = 1.15;
 
@@ -124,19 +125,29 @@ double plot_top(const Box& box, const LoadDiagram& d) {
     return box.top - key_height(key_entries(d), box.width()) - 2.0;
 }
 
-/// The labels under the axis that leave the diagram its height; at the least those of L0, L1 and L2.
+/// What the labels beside the axis and the key leave of the box; its lower edge is that of the box.
+Box plot_over(const Box& box, const LoadDiagram& d) {
+    const AxisLabels name{{0.0, d.words.force_axis}};
+    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d, kAllLabels)));
+    return {box.left + left, box.bottom, box.right - 3.0, plot_top(box, d)};
+}
+
+/// The labels under the axis, each at its place on the paper, that leave the diagram its height and stand near their
+/// places; at the least those of L0, L1 and L2: the table beside the diagram has the others.
 AxisLabels shown_lengths(const Box& box, const LoadDiagram& d) {
+    const Box plot = plot_over(box, d);
+    const Axes axes(plot, d, highest_force(d));
     for (std::size_t most = kAllLabels + 1;; --most) {
         AxisLabels labels = length_labels(d, most);
-        const double height = plot_top(box, d) - box.bottom - height_under_axis(labels, box.width());
-        if (height >= kLowestPlot || most <= kLeastLabels) return labels;
+        for (AxisLabel& label : labels) label.at = axes.x(label.at);
+        const double height = plot.height() - height_under_axis(labels, box.width());
+        const bool is_near = farthest_under_axis(labels, box.left, box.right) <= kFarthestLabel;
+        if ((height >= kLowestPlot && is_near) || most <= kLeastLabels) return labels;
     }
 }
 
 void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const LoadDiagram& d) {
-    AxisLabels lengths = shown_lengths(box, d);
-    for (AxisLabel& label : lengths) label.at = axes.x(label.at);
-    draw_under_axis(drawing, lengths, axes.plot().bottom, box.left, box.right);
+    draw_under_axis(drawing, shown_lengths(box, d), axes.plot().bottom, box.left, box.right);
     const double lowest = axes.plot().bottom + 1.0;
     const double highest = axes.plot().top - 3.0;
     AxisLabels forces = force_labels(d, labels_beside_axis(highest - lowest));
@@ -209,10 +220,9 @@ void draw_limits(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
 
 /// What the labels and the key leave of the box.
 Box plot_in(const Box& box, const LoadDiagram& d) {
-    const AxisLabels name{{0.0, d.words.force_axis}};
-    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d, kAllLabels)));
-    return {box.left + left, box.bottom + height_under_axis(shown_lengths(box, d), box.width()), box.right - 3.0,
-            plot_top(box, d)};
+    Box plot = plot_over(box, d);
+    plot.bottom += height_under_axis(shown_lengths(box, d), box.width());
+    return plot;
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/purchase.hpp>
 
+#include <array>
 #include <span>
 #include <vector>
 
@@ -18,11 +19,19 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kForAHand = 7.6;      // height of a row to be written in [mm]
-constexpr double kAddress = 9.2;       // the same for names and addresses, in two lines by hand
-constexpr double kClosestPitch = 3.4;  // from line to line; letters are 2.5 mm high
+/// How close a page of an order is set [mm].
+struct Setting {
+    double pitch;    ///< from line to line; letters are 2.5 mm high
+    double by_hand;  ///< height of a row to be written in
+    double address;  ///< the same for names and addresses, in two lines by hand
+    bool has_caution_heading = true;
+};
+constexpr std::array kSettings{Setting{kFlowPitch, 7.6, 9.2}, Setting{kCloseFlowPitch, 7.6, 9.2},
+                               Setting{3.4, 7.6, 9.2},        Setting{3.4, 6.6, 8.2},
+                               Setting{3.4, 6.6, 8.2, false}, Setting{3.4, 6.2, 7.6, false},
+                               Setting{3.3, 6.0, 7.4, false}};
 
-void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
+void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase, const Setting& setting) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
     flow.paragraph(facts.say("purchase.please_supply",
                              {{"number", drawing_number(facts.spec)}, {"revision", facts.spec.identity.revision}}));
@@ -33,18 +42,18 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase) {
                 {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date"),
                   facts.say("purchase.wanted_by")},
                  {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, ""}},
-                kForAHand});
+                setting.by_hand});
     flow.table(
         {{third, third, price},
          {{facts.say("purchase.maker"), facts.say("purchase.deliver_to"), facts.say("purchase.price")}, {"", "", ""}},
-         kAddress});
+         setting.address});
 }
 
-/// What the maker finds at a glance, in two halves side by side; the sheet holds.
-void add_spring(PageFlow& flow, const Facts& facts) {
-    constexpr double kNameShare = 0.23;
-    const double name = kNameShare * flow.width(), value = (0.5 - kNameShare) * flow.width();
-    const std::vector<ComparedRow> all = comparisons(std::span<const Facts>(&facts, 1));
+/// The spring in two halves side by side, its names in columns of a share of the width; units stand with the names or
+/// with the values.
+RuledTable spring_table(const Facts& facts, const std::vector<ComparedRow>& all, double width, double name_share,
+                        bool are_units_with_names) {
+    const double name = name_share * width, value = (0.5 - name_share) * width;
     const std::string quantity = facts.say("purchase.quantity"), amount = facts.say("purchase.value");
     RuledTable table{{name, value, name, value}, {{quantity, amount, quantity, amount}}};
     table.naming = {0, 2};
@@ -53,12 +62,30 @@ void add_spring(PageFlow& flow, const Facts& facts) {
         std::vector<std::string> row;
         for (const std::size_t at : {i, i + half}) {
             const bool is_there = at < all.size();
-            row.push_back(!is_there ? "" : all[at].unit.empty() ? all[at].name : all[at].name + ", " + all[at].unit);
-            row.push_back(is_there ? all[at].values.front() : "");
+            if (!is_there) {
+                row.insert(row.end(), {"", ""});
+                continue;
+            }
+            const ComparedRow& compared = all[at];
+            const bool has_unit = are_units_with_names && !compared.unit.empty();
+            row.push_back(has_unit ? compared.name + ", " + compared.unit : compared.name);
+            row.push_back(are_units_with_names ? compared.values.front() : compared.first_with_unit);
         }
         table.rows.push_back(std::move(row));
     }
-    flow.headed_table(facts.say("compare.heading_of_one"), table);
+    return table;
+}
+
+/// What the maker finds at a glance, as low as can be; the sheet holds.
+void add_spring(PageFlow& flow, const Facts& facts) {
+    const std::vector<ComparedRow> all = comparisons(std::span<const Facts>(&facts, 1));
+    RuledTable best = spring_table(facts, all, flow.width(), 0.23, true);
+    for (const bool are_units_with_names : {true, false})
+        for (const double share : {0.21, 0.23, 0.25, 0.27, 0.29}) {
+            RuledTable table = spring_table(facts, all, flow.width(), share, are_units_with_names);
+            if (has_room_for_words(table) && height(table) < height(best)) best = std::move(table);
+        }
+    flow.headed_table(facts.say("compare.heading_of_one"), best);
     flow.paragraph(facts.say("purchase.remark", {{"temperature", facts.figures().temperature({20.0})}}));
 }
 
@@ -81,24 +108,27 @@ void add_acceptance(PageFlow& flow, const Facts& facts) {
     flow.point(facts.say("acceptance.packing"));
 }
 
-void add_signatures(PageFlow& flow, const Facts& facts) {
+void add_signatures(PageFlow& flow, const Facts& facts, double row_height) {
     const double who = 50.0, date = 26.0, signature = 54.0;
     flow.table({{who, flow.width() - who - date - signature, date, signature},
                 {{"", facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")},
                  {facts.say("purchase.ordered"), "", "", ""},
                  {facts.say("purchase.confirmed"), "", "", ""}},
-                kForAHand});
+                row_height});
 }
 
 std::vector<Drawing> laid_out(const Facts& facts, const Purchase& purchase, const std::string& spec_text,
-                              double pitch) {
-    PageFlow flow(facts.paper.size, pitch);
-    add_order(flow, facts, purchase);
+                              const Setting& setting) {
+    PageFlow flow(facts.paper.size, setting.pitch);
+    add_order(flow, facts, purchase, setting);
     add_spring(flow, facts);
     add_terms(flow, facts, spec_text);
     add_acceptance(flow, facts);
-    flow.headed_paragraph(facts.say("caution.heading"), facts.say("caution.words"));
-    add_signatures(flow, facts);
+    if (setting.has_caution_heading)
+        flow.headed_paragraph(facts.say("caution.heading"), facts.say("caution.words"));
+    else
+        flow.paragraph(facts.say("caution.heading") + ": " + facts.say("caution.words"));
+    add_signatures(flow, facts, setting.by_hand);
     return std::move(flow.pages());
 }
 
@@ -124,10 +154,10 @@ Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire
     Purchase clean = purchase;
     clean.number = printable_order_number(purchase.number, said);
     if (has_error(said)) return said;
-    std::vector<Drawing> pages = laid_out(*known, clean, spec_text, kFlowPitch);
-    for (const double pitch : {kCloseFlowPitch, kClosestPitch}) {
+    std::vector<Drawing> pages = laid_out(*known, clean, spec_text, kSettings.front());
+    for (const Setting& setting : kSettings) {
         if (pages.size() == 1) break;
-        std::vector<Drawing> close = laid_out(*known, clean, spec_text, pitch);
+        std::vector<Drawing> close = laid_out(*known, clean, spec_text, setting);
         if (close.size() < pages.size()) pages = std::move(close);
     }
     const int sheets = static_cast<int>(pages.size());

@@ -32,6 +32,9 @@ class SetEntries::Setter {
         : width_(width), squeeze_(squeeze), name_share_(name_share) {}
 
     std::vector<Line> operator()(const Heading& heading) const { return {{piece(kSetPad, heading.words, Face::bold)}}; }
+    Line again(const Heading& heading) const {
+        return heading.again.empty() ? Line{} : Line{piece(kSetPad, heading.again, Face::bold)};
+    }
     std::vector<Line> operator()(const Paragraph& paragraph) const {
         std::vector<Line> lines;
         const bool is_signed = *sign(paragraph.status) != '\0';
@@ -117,8 +120,9 @@ std::vector<SetEntries::Block> SetEntries::blocks_of(const Entries& entries, con
     for (const Entry& entry : entries) {
         std::vector<Line> lines = std::visit(setter, entry);
         const std::size_t count = lines.size();
-        blocks.push_back({std::move(lines), std::holds_alternative<Heading>(entry), count, count,
-                          std::holds_alternative<Grid>(entry)});
+        const auto* const heading = std::get_if<Heading>(&entry);
+        blocks.push_back({std::move(lines), heading != nullptr, count, count, std::holds_alternative<Grid>(entry),
+                          heading != nullptr ? setter.again(*heading) : Line{}});
     }
     return blocks;
 }
@@ -133,11 +137,19 @@ SetEntries::SetEntries(const Entries& entries, double width, double squeeze) : w
         fewest = count;
         blocks_ = std::move(blocks);
     }
+    keep_together();
+}
+
+void SetEntries::keep_together() {
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
         const std::size_t last = blocks_[i].is_heading ? std::min(i + kSetWithHeading, blocks_.size() - 1) : i;
         for (std::size_t next = i + 1; next <= last && !blocks_[next].is_heading; ++next)
             blocks_[i].lines_together += blocks_[next].lines.size();
     }
+    const auto ends_here = [&](std::size_t i) { return i + 1 == blocks_.size() || blocks_[i + 1].is_heading; };
+    for (std::size_t i = 1; i + 1 < blocks_.size(); ++i)
+        if (!blocks_[i].is_heading && !ends_here(i) && ends_here(i + 1))
+            blocks_[i].lines_together += blocks_[i + 1].lines.size();
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
         if (!blocks_[i].is_heading) continue;
         for (std::size_t next = i + 1; next < blocks_.size() && !blocks_[next].is_heading; ++next) {
@@ -157,39 +169,60 @@ std::size_t SetEntries::lines_needed(const Block& block, std::span<const Box> co
     return can_fit ? block.block_lines : block.lines_together;
 }
 
-std::optional<std::vector<Point>> SetEntries::places(std::span<const Box> columns, double pitch, Together kept) const {
-    std::vector<Point> out;
+std::optional<std::vector<SetEntries::Place>> SetEntries::places(std::span<const Box> columns, double pitch,
+                                                                 const Keeping& keeping) const {
+    std::vector<Place> out;
     std::size_t column = 0;
     double y = columns.front().top;
+    const Block* heading = nullptr;
     for (const Block& block : blocks_) {
-        const double together = pitch * static_cast<double>(lines_needed(block, columns, pitch, kept)) + kRuleGap;
+        const double together =
+            pitch * static_cast<double>(lines_needed(block, columns, pitch, keeping.together)) + kRuleGap;
         const auto gap = [&] { return block.is_heading && y < columns[column].top ? kSetHeadingGap : 0.0; };
+        const Block* again = nullptr;
         while (y - gap() - together < columns[column].bottom) {
             if (++column == columns.size()) return std::nullopt;
             y = columns[column].top;
+            if (block.is_heading || heading == nullptr || heading->again.empty() || !keeping.heads_again) continue;
+            again = heading;
+            y -= pitch + kRuleGap;
         }
+        if (block.is_heading) heading = &block;
         y -= gap();
-        out.push_back({columns[column].left, y});
+        out.push_back({{columns[column].left, y}, again});
         y -= pitch * static_cast<double>(block.lines.size()) + (block.is_heading ? kRuleGap : 0.0);
     }
     return out;
 }
 
-void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pitch, Together together) const {
-    const auto at = places(columns, pitch, together);
+void SetEntries::draw_line(Drawing& drawing, const Line& line, Point start) const {
+    for (Piece piece : line) {
+        piece.text.at = {start.x + piece.from, start.y};
+        drawing.add(piece.text);
+    }
+}
+
+void SetEntries::draw_rule(Drawing& drawing, Point under) const {
+    const double y = under.y + 0.1;
+    drawing.line({under.x + kSetPad, y}, {under.x + width_ - kSetPad, y});
+}
+
+void SetEntries::draw(Drawing& drawing, std::span<const Box> columns, double pitch, const Keeping& keeping) const {
+    const auto at = places(columns, pitch, keeping);
     if (!at) return;
     const double base = 1.0 + 0.5 * (pitch - kLeastPitch);  // letters stand in the middle of a wider pitch
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
-        const Point corner = (*at)[i];
+        const Point corner = (*at)[i].corner;
+        if (const Block* const heading = (*at)[i].again) {
+            draw_line(drawing, heading->again, corner + Point{0.0, kRuleGap + base});
+            draw_rule(drawing, corner + Point{0.0, kRuleGap});
+        }
         double y = corner.y;
         for (const Line& line : blocks_[i].lines) {
             y -= pitch;
-            for (Piece piece : line) {
-                piece.text.at = {corner.x + piece.from, y + base};
-                drawing.add(piece.text);
-            }
+            draw_line(drawing, line, {corner.x, y + base});
         }
-        if (blocks_[i].is_heading) drawing.line({corner.x + kSetPad, y + 0.1}, {corner.x + width_ - kSetPad, y + 0.1});
+        if (blocks_[i].is_heading) draw_rule(drawing, {corner.x, y});
     }
 }
 

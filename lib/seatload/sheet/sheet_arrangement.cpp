@@ -23,7 +23,7 @@ constexpr std::array kTightLying{
     Sharing{56.0, 0.648, 0.0, 0.84}, Sharing{56.0, 0.648, 0.0, 0.8},  Sharing{58.0, 0.648, 0.0, 0.75},
     Sharing{56.0, 0.648, 0.0, 0.75}, Sharing{56.0, 0.648, 0.0, 0.72}, Sharing{52.0, 0.648, 0.0, 0.75},
     Sharing{50.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.72}, Sharing{44.0, 0.648, 0.0, 0.66},
-    Sharing{40.0, 0.648, 0.0, 0.66}, Sharing{38.0, 0.648, 0.0, 0.62}};
+    Sharing{40.0, 0.648, 0.0, 0.66}, Sharing{38.0, 0.648, 0.0, 0.62}, Sharing{38.0, 0.648, 0.0, 0.58}};
 
 constexpr std::array kDiagramHeights{64.0, 58.0, 52.0};
 constexpr double kTallestUpright = 96.0;
@@ -34,7 +34,8 @@ constexpr std::array kTightUpright{Sharing{56.0, 1.0, 50.0, 0.84},          Shar
                                    Sharing{56.0, kUprightShare, 0.0, 0.78}, Sharing{56.0, kUprightShare, 0.0, 0.75},
                                    Sharing{52.0, kUprightShare, 0.0, 0.75}, Sharing{48.0, kUprightShare, 0.0, 0.75},
                                    Sharing{46.0, kUprightShare, 0.0, 0.72}, Sharing{44.0, kUprightShare, 0.0, 0.66},
-                                   Sharing{40.0, kUprightShare, 0.0, 0.66}, Sharing{38.0, kUprightShare, 0.0, 0.62}};
+                                   Sharing{40.0, kUprightShare, 0.0, 0.66}, Sharing{38.0, kUprightShare, 0.0, 0.62},
+                                   Sharing{38.0, kUprightShare, 0.0, 0.58}};
 
 /// Adds a sharing in all heights of the figure, the tallest first.
 void add_heights(std::vector<Sharing>& out, Sharing sharing) {

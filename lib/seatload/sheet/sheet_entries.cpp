@@ -58,9 +58,9 @@ Entries ground_entries(const Facts& facts) {
     out.push_back(Named{Status::required, facts.say("coil.squareness"), square_limit(facts, facts.squareness)});
     out.push_back(Named{Status::required, facts.say("coil.parallelism"), square_limit(facts, facts.parallelism)});
     if (s.index() > kLargestSquareIndex)
-        out.push_back(Paragraph{facts.say("coil.square_so_wide")});
+        out.push_back(Paragraph{facts.say("coil.square_so_wide", {{"agreement", facts.agreement()}})});
     else if (s.free_length / s.mean_diameter > kLargestSquareSlenderness)
-        out.push_back(Paragraph{facts.say("coil.square_so_slim")});
+        out.push_back(Paragraph{facts.say("coil.square_so_slim", {{"agreement", facts.agreement()}})});
     if (!spring::are_closed(s.ends)) {
         out.push_back(Named{Status::adjustable, facts.say("coil.tip"), reference(facts.say("coil.tip_as_ground"))});
     } else {
@@ -250,6 +250,11 @@ Entries wire_entries(const Facts& facts) {
     if (facts.is_aged())
         out.push_back(Named{Status::required, facts.say("wire.bought"),
                             facts.say("wire.bought_as", {{"condition", facts.grade.supplied_as}})});
+    if (const auto& bought = facts.grade.supplied_strength)
+        out.push_back(Named{
+            Status::reference,
+            facts.say(is_firm(bought->second) ? "wire.bought_strength_at_least" : "wire.bought_strength_expected"),
+            reference(with_unit(figures.stress(bought->first)))});
     // Where every other wire must be asked for, the diameter is no value for him to adjust, nor one that is inspected.
     const Status wire = facts.wire_range ? Status::adjustable : Status::reference;
     out.push_back(facts.wire_is_adjustable()
@@ -298,6 +303,8 @@ Entries geometry_entries(const Facts& facts) {
               references_with_unit(figures.length(s.mean_diameter, of_both), figures.length(other_diameter, of_both))});
     out.push_back(kept_or_adjusted(facts.may_adjust(record::Adjustable::free_length), facts.say("coil.free_length"),
                                    with_unit(drawn_free_length(facts))));
+    if (longest_free_length(facts))
+        out.push_back(Named{Status::required, facts.say("coil.longest"), longest_free_length_words(facts)});
     out.push_back(
         Named{Status::adjustable, facts.say("coil.coils"),
               reference(figures.number(s.total_coils, {2})) + "; " + reference(figures.number(e.active_coils, {2}))});
@@ -349,7 +356,8 @@ Entries process_entries(const Facts& facts) {
         Status::adjustable, facts.say("process.surface_and_presetting"),
         reference(facts.bears_solid() ? facts.say("process.preset_to_solid") : facts.say("process.preset_to_L2"))});
     if (facts.spec.duty.peened)
-        out.push_back(Named{Status::required, facts.say("process.peening"), facts.say("process.peening_required")});
+        out.push_back(Named{Status::required, facts.say("process.peening"),
+                            facts.say("process.peening_required", {{"agreement", facts.agreement()}})});
     else if (facts.spec.duty.is_dynamic())
         out.push_back(
             Named{Status::reference, facts.say("process.peening"), reference(facts.say("process.no_peening"))});
@@ -377,9 +385,7 @@ Entries inspection_entries(const Facts& facts) {
     Entries out{Heading{facts.say("inspection.heading")}};
     out.push_back(required_paragraph(test_sequence(facts)));
     if (!facts.bears_solid()) out.push_back(required_paragraph(facts.say("inspection.never_shorter")));
-    // With inch and metric values side by side a small sheet has no line to spare: there the enquiry alone says how.
-    const bool is_inch = facts.paper.units == Units::inch;
-    out.push_back(required_paragraph(is_inch ? inspected_pieces(facts) : inspected_pieces_and_tips(facts)));
+    out.push_back(required_paragraph(inspected_pieces(facts)));
     out.push_back(required_paragraph(facts.say("inspection.decision") + " " + allowed_uncertainty(facts)));
     return out;
 }
@@ -388,6 +394,8 @@ Entries adjust_entries(const Facts& facts) {
     std::string words = facts.say("adjust.loads", {{"quantities", adjustable_quantities(facts)}});
     const std::string bounds = kept_bounds(facts);
     if (!bounds.empty()) words += " " + facts.say("adjust.keep", {{"bounds", bounds}});
+    if (const auto aim = aimed_free_length(facts))
+        words += " " + facts.say("adjust.aim", {{"length", with_unit(facts.figures().length(*aim))}});
     words += " " + facts.say("adjust.nothing_else");
     words += " " + facts.say("adjust.report", {{"diameter", coil_symbol(facts)}});
     return {Heading{std::string(sign(Status::adjustable)) + " " + facts.say("adjust.heading")}, Paragraph{words}};
@@ -405,12 +413,29 @@ Entries order_entries(const Facts& facts) {
     return out;
 }
 
-Entries sheet_entries(const Facts& facts) {
+namespace {
+
+using Group = Entries (*)(const Facts&);
+
+Entries in_order(const Facts& facts, std::initializer_list<Group> groups) {
     Entries all;
-    for (const auto group : {&wire_entries, &geometry_entries, &load_entries, &process_entries, &inspection_entries,
-                             &adjust_entries, &service_entries, &order_entries})
-        append(all, group(facts));
+    for (const Group group : groups) append(all, group(facts));
+    for (Entry& entry : all)
+        if (auto* const heading = std::get_if<Heading>(&entry))
+            heading->again = facts.say("sheet.heading_again", {{"heading", heading->words}});
     return all;
+}
+
+}  // namespace
+
+Entries sheet_entries(const Facts& facts) {
+    return in_order(facts, {&wire_entries, &geometry_entries, &load_entries, &process_entries, &inspection_entries,
+                            &adjust_entries, &service_entries, &order_entries});
+}
+
+Entries evened_sheet_entries(const Facts& facts) {
+    return in_order(facts, {&wire_entries, &geometry_entries, &process_entries, &service_entries, &load_entries,
+                            &inspection_entries, &adjust_entries, &order_entries});
 }
 
 }  // namespace seatload::sheet

@@ -38,4 +38,8 @@ std::string figure_heading(const Facts& facts, Scale scale) {
                                                          : facts.say("figure.left", {{"scale", scale.text()}});
 }
 
+std::string short_figure_heading(const Facts& facts) {
+    return facts.say(facts.spec.spring.hand == spring::Hand::right ? "figure.right_alone" : "figure.left_alone");
+}
+
 }  // namespace seatload::sheet

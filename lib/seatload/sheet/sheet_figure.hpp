@@ -14,5 +14,7 @@ SpringFigure sheet_figure(const Facts& facts);
 
 /// "Free spring, right hand, scale 5:1".
 std::string figure_heading(const Facts& facts, Scale scale);
+/// The same without the scale, which the title block has too.
+std::string short_figure_heading(const Facts& facts);
 
 }  // namespace seatload::sheet

@@ -2,6 +2,7 @@
 #include <seatload/sheet/sheet_plan.hpp>
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 namespace seatload::sheet {
@@ -37,24 +38,26 @@ class Planner {
   public:
     explicit Planner(const SheetStock& stock) : stock_(stock) {}
 
-    std::optional<SheetPlan> first_that_fits(const std::vector<Trial>& trials, Together together) {
+    std::optional<SheetPlan> first_that_fits(const std::vector<Trial>& trials, Keeping keeping,
+                                             const Entries& entries) {
+        entries_ = &entries;
         auto first = std::find_if(trials.begin(), trials.end(),
-                                  [&](const Trial& trial) { return fits(trial, kLeastPitch, together); });
+                                  [&](const Trial& trial) { return fits(trial, kLeastPitch, keeping); });
         if (first == trials.end()) return std::nullopt;
         // No block is parted where that costs neither scale nor width of letters.
         const auto whole = std::find_if(first, trials.end(), [&](const Trial& trial) {
-            return trial.is_no_worse(*first) && fits(trial, kLeastPitch, Together::blocks);
+            return trial.is_no_worse(*first) && fits(trial, kLeastPitch, {Together::blocks, keeping.heads_again});
         });
         if (whole != trials.end()) {
             first = whole;
-            together = Together::blocks;
+            keeping.together = Together::blocks;
         }
         const auto easy = std::find_if(first, trials.end(), [&](const Trial& trial) {
-            return trial.is_like(*first) && fits(trial, kEasyPitch, together);
+            return trial.is_like(*first) && fits(trial, kEasyPitch, keeping);
         });
         const Trial& best = easy == trials.end() ? *first : *easy;
         const SetEntries& text = set(best);
-        return SheetPlan{best.where, best.scale, text, widest_pitch(text, best.where.columns, together), together};
+        return SheetPlan{best.where, best.scale, text, widest_pitch(text, best.where.columns, keeping), keeping};
     }
 
     /// The trials of sharings, in their order.
@@ -74,12 +77,13 @@ class Planner {
     const SetEntries& set(const Trial& trial) {
         const double squeeze = trial.sharing.squeeze;
         const double width = trial.where.columns.front().width();
-        if (const auto known = set_.find(squeeze); known != set_.end()) return known->second;
-        return set_.emplace(squeeze, SetEntries(stock_.entries, width, squeeze)).first->second;
+        const std::pair key{entries_, squeeze};
+        if (const auto known = set_.find(key); known != set_.end()) return known->second;
+        return set_.emplace(key, SetEntries(*entries_, width, squeeze)).first->second;
     }
 
-    bool fits(const Trial& trial, double pitch, Together together) {
-        return set(trial).fit(trial.where.columns, pitch, together);
+    bool fits(const Trial& trial, double pitch, const Keeping& keeping) {
+        return set(trial).fit(trial.where.columns, pitch, keeping);
     }
 
     Scale scale_in(const Box& box) {
@@ -88,15 +92,16 @@ class Planner {
         return at->second;
     }
 
-    static double widest_pitch(const SetEntries& text, const std::vector<Box>& columns, Together together) {
+    static double widest_pitch(const SetEntries& text, const std::vector<Box>& columns, const Keeping& keeping) {
         double pitch = kLeastPitch;
-        while (pitch + kPitchStep <= kMostPitch && text.fit(columns, pitch + kPitchStep, together)) pitch += kPitchStep;
+        while (pitch + kPitchStep <= kMostPitch && text.fit(columns, pitch + kPitchStep, keeping)) pitch += kPitchStep;
         return pitch;
     }
 
     const SheetStock& stock_;
-    std::map<double, SetEntries> set_;                   ///< by squeeze
-    std::map<std::pair<double, double>, Scale> scales_;  ///< by width and height of the figure's box
+    const Entries* entries_ = nullptr;                             ///< those being tried
+    std::map<std::pair<const Entries*, double>, SetEntries> set_;  ///< by entries and squeeze
+    std::map<std::pair<double, double>, Scale> scales_;            ///< by width and height of the figure's box
 };
 
 }  // namespace
@@ -113,9 +118,12 @@ std::optional<SheetPlan> plan_sheet(const SheetStock& stock) {
                      [](const Trial& a, const Trial& b) { return a.scale.factor() > b.scale.factor(); });
     const std::vector<Trial> tight = planner.trials(tight_sharings(stock.is_upright));
     // The loads are read across their grid: they are parted only on a sheet that is full.
-    for (const Together together : {Together::grids, Together::pairs})
+    constexpr std::array kKeepings{Keeping{Together::grids, true}, Keeping{Together::pairs, true},
+                                   Keeping{Together::grids, false}, Keeping{Together::pairs, false}};
+    for (const Keeping& keeping : kKeepings)
         for (const bool is_tight : {false, true})
-            if (auto plan = planner.first_that_fits(is_tight ? tight : trials, together)) return plan;
+            for (const Entries* entries : {&stock.entries, &stock.evened})
+                if (auto plan = planner.first_that_fits(is_tight ? tight : trials, keeping, *entries)) return plan;
     return std::nullopt;
 }
 

@@ -17,6 +17,7 @@ struct SheetStock {
     bool is_upright = false;
     const SpringFigure& figure;
     const Entries& entries;
+    const Entries& evened;  ///< the same in the order for a full sheet
     double legend_height = 0.0;
     Foot foot;
 };
@@ -26,8 +27,8 @@ struct SheetPlan {
     Arrangement where;
     Scale scale;
     SetEntries text;
-    double pitch;       ///< of the text
-    Together together;  ///< what of it stands in one column
+    double pitch;     ///< of the text
+    Keeping keeping;  ///< how it stands in the columns
 };
 
 /// The box a figure is drawn into, inside its part of the sheet.

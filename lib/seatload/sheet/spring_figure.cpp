@@ -319,6 +319,7 @@ void draw_diameter(Drawing& drawing, const Placed& placed) {
     const double y = placed.left_face.y;
     VerticalDimension dimension{{x, y - radius}, {x, y + radius}, line_x, placed.figure.words.coil_diameter};
     // Words on the left of the wire may reach over those of the diameter.
+    dimension.words_least_y = placed.box.bottom + 0.6;
     if (!is_diameter_right(placed.figure)) dimension.words_most_y = placed.box.top - kHeading;
     if (const WireLeader leader = wire_leader(placed); leader.is_left)
         dimension.words_most_y = std::min(dimension.words_most_y, leader.knee.y - 1.0);

@@ -38,15 +38,19 @@ void draw_figure_part(Drawing& drawing, const Facts& facts, const SpringFigure& 
     const Box& box = plan.where.figure;
     drawing.line({box.left, box.bottom}, {box.right, box.bottom});
     draw_figure(drawing, figure, figure_box(plan.where), plan.scale);
-    const Text heading{.at = {box.left + kSheetPad, box.top - kHeadingDrop},
-                       .words = figure_heading(facts, plan.scale),
-                       .face = Face::bold};
+    Text heading{.at = {box.left + kSheetPad, box.top - kHeadingDrop},
+                 .words = figure_heading(facts, plan.scale),
+                 .face = Face::bold};
     // Narrowed where a leader of the figure stands beside it.
     double right = box.right - kSheetPad;
     for (const Item& item : drawing.items())
         if (const auto* text = std::get_if<Text>(&item); text && text_box(*text).overlaps(text_box(heading)))
             right = std::min(right, text_box(*text).left - 1.0);
-    drawing.add(fitted(heading, right - heading.at.x, 0.6));
+    constexpr double kNarrowestHeading = 0.6;
+    const double width = right - heading.at.x;
+    if (text_width(heading.words, heading.height, heading.face) * kNarrowestHeading > width)
+        heading.words = short_figure_heading(facts);
+    drawing.add(fitted(heading, width, kNarrowestHeading));
 }
 
 void draw_diagram_part(Drawing& drawing, const Facts& facts, const Box& box) {
@@ -84,6 +88,7 @@ struct SheetParts {
     Box space;
     SpringFigure figure;
     Entries entries;
+    Entries evened;
     Legend legend;
     CautionPanel panel;
 };
@@ -99,6 +104,7 @@ SheetParts parts(const Facts& facts, const SheetInput& input, bool is_tight) {
             space,
             sheet_figure(facts),
             sheet_entries(facts),
+            evened_sheet_entries(facts),
             Legend(paper.words, facts.figures().has_inches(), space.width()),
             CautionPanel(paper.words, mark, panel_width(space, paper.upright), is_tight)};
 }
@@ -116,6 +122,7 @@ std::optional<Planned> planned(const SheetParts& parts, std::size_t most_revisio
                             paper.upright,
                             parts.figure,
                             parts.entries,
+                            parts.evened,
                             parts.legend.height(),
                             {parts.panel.height(), revisions.height()}});
     if (!plan) return std::nullopt;
@@ -135,7 +142,7 @@ Drawing drawn(SheetParts parts, const Planned& planned) {
     const auto& [revisions, plan] = planned;
     Drawing& page = parts.page;
     const Point corner{parts.space.right, parts.space.bottom};
-    plan.text.draw(page, plan.where.columns, plan.pitch, plan.together);
+    plan.text.draw(page, plan.where.columns, plan.pitch, plan.keeping);
     draw_frame(page);
     draw_figure_part(page, parts.facts, parts.figure, plan);
     draw_diagram_part(page, parts.facts, plan.where.diagram);

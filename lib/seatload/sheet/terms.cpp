@@ -5,6 +5,7 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/record/specify.hpp>
+#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/spring/ends.hpp>
 
@@ -73,7 +74,8 @@ std::string load_grades(const Facts& facts) {
         first == second
             ? facts.say("grade.both_finer")
             : facts.say("grade.each", {{"first", grade_words(facts, first)}, {"second", grade_words(facts, second)}});
-    return first && second ? words : facts.say("grade.to_be_agreed", {{"grades", words}});
+    return first && second ? words
+                           : facts.say("grade.with_maker", {{"grades", words}, {"agreement", facts.agreement()}});
 }
 
 std::string duty(const Facts& facts) {
@@ -161,8 +163,9 @@ std::string tips_apart(const Facts& facts) {
 
 std::string tips_apart_words(const Facts& facts) {
     const check::Tips& tips = *facts.values.tips;
-    return facts.say(tips.is_closer() ? "coil.tips_to_be_agreed" : "coil.tips_delivered",
-                     {{"slack", tip_degrees(facts, tips.ordered)}});
+    const std::string slack = tip_degrees(facts, tips.ordered);
+    return tips.is_closer() ? facts.say("coil.tips_closer", {{"slack", slack}, {"agreement", facts.agreement()}})
+                            : facts.say("coil.tips_delivered", {{"slack", slack}});
 }
 
 namespace {
@@ -175,15 +178,19 @@ std::string inspected_tips(const Facts& facts) {
 
 }  // namespace
 
-std::string inspected_pieces_and_tips(const Facts& facts) { return inspected_pieces(facts) + inspected_tips(facts); }
-
 std::string inspected_pieces(const Facts& facts) {
-    const std::string loads =
-        tests_every_piece(facts.spec) ? facts.say("inspection.every_piece") : facts.say("inspection.by_sampling");
-    const std::string diameter = coil_symbol(facts);
-    return loads + " " +
-           (facts.diameter_is_adjustable() ? facts.say("inspection.bound", {{"diameter", diameter}})
-                                           : facts.say("inspection.dimensions", {{"diameter", diameter}}));
+    const std::string loads = tests_every_piece(facts.spec)
+                                  ? facts.say("inspection.every_piece")
+                                  : facts.say("inspection.by_sampling", {{"agreement", facts.agreement()}});
+    const bool is_bound = longest_free_length(facts).has_value();
+    const std::string free_length = symbol("L", "0");
+    std::string lengths = coil_symbol(facts);
+    if (facts.diameter_is_adjustable()) {
+        if (is_bound) lengths = facts.say("list.last", {{"rest", lengths}, {"last", free_length}});
+        return loads + " " + facts.say("inspection.bound", {{"diameters", lengths}}) + inspected_tips(facts);
+    }
+    if (is_bound) lengths = facts.say("list.more", {{"rest", lengths}, {"next", free_length}});
+    return loads + " " + facts.say("inspection.dimensions", {{"diameters", lengths}}) + inspected_tips(facts);
 }
 
 std::string quantities(const record::Spec& spec) {

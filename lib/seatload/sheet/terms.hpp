@@ -68,11 +68,9 @@ std::string test_sequence(const Facts& facts);
 inline constexpr int kLargestFullyTested = 150;
 /// True when every piece of the largest batch can be load-tested.
 bool tests_every_piece(const record::Spec& spec);
-/// How many pieces are measured for loads, coil diameter and ends; a diameter that the maker may alter has no tolerance
-/// to be held against, only its bound.
+/// How many pieces are measured for loads, coil diameter, the bound of the free length and ends, and how end tips are
+/// when they are ordered; a diameter that the maker may alter has no tolerance to be held against, only its bound.
 std::string inspected_pieces(const Facts& facts);
-/// The same, with how end tips are measured when they are ordered.
-std::string inspected_pieces_and_tips(const Facts& facts);
 
 /// "20, 50, 100".
 std::string quantities(const record::Spec& spec);

@@ -90,7 +90,7 @@ struct StressRelief {
     Evidence evidence = Evidence::standard;
     std::string material;  ///< the row used
     std::string source;
-    std::string analogy;  ///< why a row for another wire is used, or what else to know; may be empty
+    std::string analogy;   ///< why a row for another wire is used, or what else to know; may be empty
     bool hardens = false;  ///< ageing that the strength of the grade rests on, not a relief of stress
 };
 
@@ -103,11 +103,13 @@ struct Provenance {
 
 /// A wire grade with everything a spring needs to know of it.
 struct Grade {
-    std::string id;               ///< "EN10270-1-SH"
-    std::string standard;         ///< "EN 10270-1:2011+A1:2017"
-    std::string designation;      ///< "SH"
-    std::string family_text;      ///< "patented cold-drawn unalloyed steel"
-    std::string supplied_as;      ///< the condition in which wire that is aged after coiling is bought; else empty
+    std::string id;           ///< "EN10270-1-SH"
+    std::string standard;     ///< "EN 10270-1:2011+A1:2017"
+    std::string designation;  ///< "SH"
+    std::string family_text;  ///< "patented cold-drawn unalloyed steel"
+    std::string supplied_as;  ///< the condition in which wire that is aged after coiling is bought; else empty
+    /// Least Rm of wire as bought that is aged after coiling, with how far it can be trusted; nothing when not known.
+    std::optional<std::pair<Stress, Evidence>> supplied_strength;
     std::string material_number;  ///< a number or a remark; empty when nothing is known
     Family family = Family::cold_drawn_carbon;
     Strength strength;

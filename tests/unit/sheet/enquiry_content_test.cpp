@@ -46,7 +46,7 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
                              "least order value",
                              "set-up",
                              "your quotation no.",
-                             "De and ends: 5 pieces, all inside.",
+                             "De, L0 and ends: 5 pieces, all inside.",
                              "end tips apart",
                              "protractor",
                              "tangle",
@@ -74,11 +74,11 @@ TEST_CASE("the cover asks for the certificate that its sheets ask for", "[sheet]
 
 TEST_CASE("a coil diameter that the maker may alter is inspected against its bound", "[sheet]") {
     record::Spec spec = specimen(latch());
-    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("De and ends: 5 pieces"));
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("De, L0 and ends: 5 pieces"));
     spec.adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
     for (const std::string& words : {joined(sheet_words(spec)), joined(enquiry_words({spec}))}) {
-        CHECK_THAT(words, ContainsSubstring("Ends, and De against its bound: 5 pieces"));
-        CHECK_THAT(words, !ContainsSubstring("De and ends: 5 pieces"));
+        CHECK_THAT(words, ContainsSubstring("Ends, and the bounds of De and L0: 5 pieces"));
+        CHECK_THAT(words, !ContainsSubstring("De, L0 and ends: 5 pieces"));
     }
 }
 

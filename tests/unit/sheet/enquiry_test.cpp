@@ -4,6 +4,7 @@
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/word_wrap.hpp>
 
+#include "sheet_words.hpp"
 #include "specimens.hpp"
 #include "support/check.hpp"
 
@@ -11,14 +12,6 @@ using namespace seatload;
 using namespace seatload::test;
 
 namespace {
-
-/// Every text on a page, a line each.
-std::string texts(const sheet::Drawing& page) {
-    std::string out;
-    for (const sheet::Item& item : page.items())
-        if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + '\n';
-    return out;
-}
 
 bool has_line(const std::string& lines, const std::string& line) {
     return ('\n' + lines).find('\n' + line + '\n') != std::string::npos;
@@ -33,13 +26,13 @@ TEST_CASE("a cover says by when and where to a maker answers and where he delive
         {"2026-12-11", "Slip 3, Harbour Road", "the office", "Goods door"}, "latch-reply.toml", "format"};
     const auto pages = sheet::enquiry(one, tolerances(), paper(), letter);
     REQUIRE(pages.has_value());
-    const std::string first = texts(pages->front());
+    const std::string first = words_of(pages->front());
     for (const char* line : {"2026-12-11", "Slip 3, Harbour Road", "the office", "Goods door"}) {
         INFO(line);
         CHECK(has_line(first, line));
     }
     std::string all;
-    for (const sheet::Drawing& page : *pages) all += texts(page);
+    for (const sheet::Drawing& page : *pages) all += words_of(page);
     CHECK(has_line(all, "Your reply, by 2026-12-11"));
     CHECK_THAT(all, ContainsSubstring("latch-reply.toml"));
 }
@@ -50,7 +43,7 @@ TEST_CASE("a day and an address that are not known are left open, a form that is
     const std::vector<sheet::EnquiryAlternative> one{{spec, grade_of(spec)}};
     const auto pages = sheet::enquiry(one, tolerances(), paper());
     REQUIRE(pages.has_value());
-    const std::string first = texts(pages->front());
+    const std::string first = words_of(pages->front());
     CHECK(has_line(first, "reply by"));
     CHECK(has_line(first, "deliver to"));
     CHECK_FALSE(has_line(first, "the same address"));

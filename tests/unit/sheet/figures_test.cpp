@@ -101,6 +101,25 @@ TEST_CASE("load limits in pounds-force never lie outside those in newtons", "[fi
     }
 }
 
+TEST_CASE("a limit in inches never lies beyond the metric one as printed, and loses little of it", "[figures]") {
+    struct Row {
+        Unit unit;
+        double metric_in_one;  // inch 25.4 mm, pound 0.45359237 kg x 9.80665 m/s2
+    };
+    for (const Row row : {Row{Unit::mm, 25.4}, Row{Unit::newton, 4.4482216152605}, Row{Unit::mpa, 6.894757293168361}})
+        for (double value = 0.011; value < 900.0; value *= 1.37)
+            for (const Rounding way : {Rounding::down, Rounding::up}) {
+                const Amount two = inches().significant(row.unit, value, 2, way);
+                const Amount fixed = inches().amount(row.unit, value, {2}, way);
+                for (const Amount& amount : {two, fixed}) {
+                    INFO(amount.metric << " / " << amount.inch);
+                    const double metric = std::stod(amount.metric), inch = std::stod(amount.inch) * row.metric_in_one;
+                    CHECK((way == Rounding::down ? inch <= metric + 1e-9 : inch >= metric - 1e-9));
+                    CHECK(std::abs(inch - metric) <= 0.01 * metric + 1e-9);  // three significant digits
+                }
+            }
+}
+
 TEST_CASE("a number in inches promises no more than the metric one, nor ten times less", "[figures]") {
     const struct {
         Unit unit;
@@ -151,9 +170,9 @@ TEST_CASE("a bound is rounded towards the safe side", "[figures]") {
     CHECK(metric.length(0.9611 * mm, {2}, Rounding::up).metric == "0.97");
     CHECK(metric.length(0.97 * mm, {2}, Rounding::down).metric == "0.97");
     // 20.7/25.4 = 0.81496; 6.6/25.4 = 0.25984
-    CHECK(inches().length(20.7 * mm, {3}, Rounding::down).inch == "0.814");
-    CHECK(inches().length(6.6 * mm, {3}, Rounding::up).inch == "0.260");
-    CHECK(inches().length(6.6 * mm, {3}, Rounding::down).inch == "0.259");
+    CHECK(inches().length(20.7 * mm, {3}, Rounding::down).inch == "0.8149");
+    CHECK(inches().length(6.6 * mm, {3}, Rounding::up).inch == "0.2599");
+    CHECK(inches().length(6.6 * mm, {3}, Rounding::down).inch == "0.2598");
 }
 
 TEST_CASE("small loads keep three significant digits", "[figures]") {

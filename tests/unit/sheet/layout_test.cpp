@@ -78,9 +78,9 @@ TEST_CASE("a figure names its plates and dimensions its detail, and in inches ke
     const record::Spec spec = specimen(latch());
     for (const char* plate : {"\nL1\n", "\nL2\n"})
         CHECK_THAT(words_of(spec, sheet::Units::metric), ContainsSubstring(plate));
-    // (8.2 - 0.3)/25.4 = 0.31102, (8.2 + 0.3)/25.4 = 0.33465: 0.323 +- 0.011 lies inside.
+    // (8.2 - 0.3)/25.4 = 0.31102, (8.2 + 0.3)/25.4 = 0.33465: 0.3228 +- 0.0117 lies inside.
     const std::string inch = words_of(spec, sheet::Units::inch);
-    CHECK_THAT(inch, ContainsSubstring("\nØ0.323 ± 0.011\n"));
+    CHECK_THAT(inch, ContainsSubstring("\nØ0.3228 ± 0.0117\n"));
     CHECK_THAT(inch, ContainsSubstring("F most [lbf]"));
     CHECK_THAT(inch, ContainsSubstring("F least [lbf]"));
     const record::Spec fine = specimen({"ASTM-A228", 0.2, 1.6, 40.0, 16.0, spring::Ends::closed, 14.0, 11.0});

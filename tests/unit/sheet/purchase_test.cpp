@@ -45,19 +45,35 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
           std::string("to the maker"), std::string("wanted by"), std::string("M. Brook"),
           std::string("Springs of another revision than A"), sheet::tamper_mark("the spec"),
           std::string("5 pieces, all inside"), std::string("end tips apart"), std::string("180° ± 20°"),
-          std::string("Caution"), std::string("Confirmed by the maker")})
+          std::string("the same 5 pieces as delivered, protractor along the axis"), std::string("Caution"),
+          std::string("Confirmed by the maker")})
         CHECK_THAT(words, ContainsSubstring(part));
     CHECK(words.find("softest") == std::string::npos);
     const std::string open = joined(words_of(drawn(spec, paper(), {}).front()));
     CHECK(open.find("2027-") == std::string::npos);
 }
 
+TEST_CASE("what one of several leaves to be agreed is as agreed once it is chosen", "[sheet]") {
+    record::Spec spec = specimen(latch());
+    for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 0.05 * newton;
+    const auto words = [&] {
+        return joined(words_of(drawn(spec, paper(), kFifty).front())) + joined(sheet_words(spec));
+    };
+    CHECK_THAT(words(), ContainsSubstring("to be agreed with the maker"));
+    CHECK_THAT(words(), ContainsSubstring("(our estimate; to be agreed)"));
+    spec.alternative.clear();
+    CHECK(words().find("to be agreed") == std::string::npos);
+    CHECK_THAT(words(), ContainsSubstring("as agreed with the maker"));
+    CHECK_THAT(words(), ContainsSubstring("(our estimate; as agreed)"));
+}
+
 TEST_CASE("the order of a latch spring stands on one page in every language", "[sheet]") {
-    for (const char* language : {"en", "de", "it"}) {
-        CAPTURE(language);
-        CHECK(drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), kFifty)
-                  .size() == 1);
-    }
+    for (const char* language : {"en", "de", "it"})
+        for (const auto size : {sheet::PaperSize::a4, sheet::PaperSize::letter})
+            for (const auto units : {sheet::Units::metric, sheet::Units::inch}) {
+                CAPTURE(language, size == sheet::PaperSize::letter, units == sheet::Units::inch);
+                CHECK(drawn(specimen(latch()), paper(language, size, false, units), kFifty).size() == 1);
+            }
 }
 
 TEST_CASE("an order of what is not approved says so in every language, on its first page", "[sheet]") {

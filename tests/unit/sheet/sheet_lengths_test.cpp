@@ -5,6 +5,7 @@
 #include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
+#include <seatload/tolerance/en15800.hpp>
 #include <support/check.hpp>
 
 #include "sheet_words.hpp"
@@ -57,8 +58,9 @@ TEST_CASE("on a sliding seat the tips stand half a turn apart, and the coils kee
     std::string words = joined(sheet_words(spec));
     // 20 deg are closer than is usual; what can be held is an estimate, and one limit of the angle is enough.
     CHECK_THAT(words, ContainsSubstring("end tips apart 180° ± 20° as delivered (our estimate; to be agreed)"));
-    CHECK_THAT(words, ContainsSubstring("nt half a turn over a whole number, as near as the end tips"));
-    CHECK_THAT(words, ContainsSubstring("between the run-outs of the ground ends"));
+    CHECK_THAT(words, ContainsSubstring("nt a whole number and a half, the end tips as given"));
+    CHECK_THAT(words, ContainsSubstring("End tips: the same 5 pieces as delivered, protractor along the axis, between "
+                                        "the run-outs of the ground ends."));
     // With room for any lean the tips are as is usual: a slack of 0.1 turn is 36 deg.
     spec.space.bore.reset();
     spec.limits.lean_share = 1.0;
@@ -98,8 +100,11 @@ TEST_CASE("the free length is bounded where the spring would buckle", "[sheet]")
     };
     CHECK_FALSE(buckles(0.0));
     CHECK(buckles(0.11));
-    CHECK_THAT(joined(sheet_words(spec)),
-               ContainsSubstring("L0 at or below " + sheet::number(*facts->longest_free_length) + " mm"));
+    // What is inspected is marked so, and not in brackets.
+    const std::string words = sheet_words(spec);
+    CHECK_THAT(words, ContainsSubstring("■\nL0 at most\n" + sheet::number(*facts->longest_free_length) + " mm\n"));
+    CHECK_THAT(joined(words), ContainsSubstring("De, L0 and ends: 5 pieces, all inside."));
+    CHECK_THAT(joined(words), ContainsSubstring("L0 within its bound"));
     // A guided spring cannot buckle; the room for it is a bound all the same.
     spec.space.seats = demand::Seats::guided;
     CHECK_FALSE(sheet::facts(spec, grade_of(spec), tolerances(), paper())->longest_free_length.has_value());
@@ -158,12 +163,13 @@ TEST_CASE("a spring as long as its sheet allows has room to lean, its tips at ei
                 seen_closer = true;
                 CHECK(is_by_lean);
                 CHECK(facts->closer_tips->turns < tips->ordered);
+                CHECK(360.0 * facts->closer_tips->turns > 15.0 - 1e-6);  // what a winder holds (estimate)
                 CHECK(facts->closer_tips->longest_free_length > longest);
                 CHECK(has_room(spec.spring, facts->closer_tips->longest_free_length, facts->closer_tips->turns));
                 CHECK_THAT(joined(sheet_words(spec)),
-                           ContainsSubstring("L0 at or below " + sheet::number(longest) + " mm, or " +
+                           ContainsSubstring("L0 at most " + sheet::number(longest) + " mm; " +
                                              sheet::number(facts->closer_tips->longest_free_length) +
-                                             " mm on pieces whose end tips are within 180° ± "));
+                                             " mm with end tips 180° ± "));
             }
     CHECK(seen_bound_by_lean);
     CHECK(seen_closer);
@@ -198,6 +204,43 @@ TEST_CASE("the wire a maker may go to has room to lean at the longest free lengt
         }
     }
     CHECK(seen_range);
+}
+
+TEST_CASE("where the drawn free length leaves pieces no room to stray, the sheet says what to aim at", "[sheet]") {
+    bool seen_aim = false, seen_none = false;
+    for (const double longest : {19.3, 19.4, 19.5, 20.2}) {
+        record::Spec spec = specimen(latch());
+        spec.limits.lean_share = 10.0;  // room for any lean, so that the room for the free spring is the bound
+        spec.space.bore.reset();
+        spec.space.free_length = demand::LengthRange{15.0 * mm, longest * mm};
+        for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 2.0 * newton;
+        const auto facts = sheet::facts(spec, grade_of(spec), tolerances(), paper());
+        REQUIRE(facts.has_value());
+        CAPTURE(longest);
+        REQUIRE(facts->longest_free_length == longest * mm);
+        const auto aim = sheet::aimed_free_length(*facts);
+        // EN 15800 grade 1 (from memory): L0 strays by a_F k_F Q/R, 99 of 100 pieces by 0.86 of it (normal curve).
+        const spring::Spring& s = spec.spring;
+        const double stray = 0.86 * tolerance::free_length_tolerance_mm(in_mm(s.wire_diameter), in_mm(s.mean_diameter),
+                                                                        facts->values.active_coils,
+                                                                        in_newton_per_mm(facts->values.rate), 1);
+        CHECK(aim.has_value() == (std::floor(10.0 * (longest - stray)) / 10.0 < in_mm(s.free_length)));
+        (aim ? seen_aim : seen_none) = true;
+        const std::string words = joined(sheet_words(spec));
+        CHECK((words.find("Aim for L0 near ") != std::string::npos) == aim.has_value());
+        if (!aim) continue;
+        CHECK_THAT(words, ContainsSubstring("Aim for L0 near " + sheet::number(*aim) + " mm, as pieces stray."));
+        CHECK(in_mm(*aim) <= longest - stray + 1e-9);
+        // Some rate gives both loads within their tolerances from there: R (L0 - L) in both bands.
+        const auto rates = [&](const record::LoadAtLength& load) {
+            const Length way = *aim - load.length;
+            return std::pair((load.nominal - load.minus) / way, (load.nominal + load.plus) / way);
+        };
+        const auto one = rates(spec.seated), two = rates(spec.full_travel);
+        CHECK(std::max(one.first, two.first) <= std::min(one.second, two.second));
+    }
+    CHECK(seen_aim);
+    CHECK(seen_none);
 }
 
 TEST_CASE("in inches, too, the free length as drawn is within the bound printed beside it", "[sheet]") {

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // How the sheet wants the spring treated and pressed.
+#include <cmath>
+
+#include <seatload/sheet/fatigue_limits.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <support/check.hpp>
 
@@ -55,8 +58,48 @@ TEST_CASE("a sheet under cycles gives the stress range and binds it", "[sheet]")
     const std::string words = joined(sheet_words(spec));
     CHECK_THAT(words, ContainsSubstring("stress range τkh"));
     CHECK_THAT(words, ContainsSubstring("τk [MPa]"));
-    CHECK_THAT(words, ContainsSubstring("τk2 and τkh no higher than given here"));
+    // Up to the largest load at L2 that is accepted: tau_k2 grows as the load.
+    const auto facts = sheet::facts(spec, grade_of(spec), tolerances(), paper());
+    REQUIRE(facts.has_value());
+    const check::AtLength& two = *facts->values.full_travel;
+    const double most = in_mpa(two.corrected_stress) * in_newton(spec.full_travel.nominal + spec.full_travel.plus) /
+                        in_newton(two.load);
+    const sheet::FatigueLimits limits = sheet::fatigue_limits(*facts);
+    CHECK_THAT(in_mpa(limits.upper), WithinRel(most, 1e-9));
+    const auto number = [](Stress stress) { return std::to_string(static_cast<int>(std::floor(in_mpa(stress)))); };
+    CHECK_THAT(words, ContainsSubstring("τk2 at or below " + number(limits.upper) + " MPa, τkh at or below " +
+                                        number(limits.range) + " MPa"));
     CHECK_THAT(words, ContainsSubstring("shot peening (none)"));
+}
+
+TEST_CASE("a piece at both limits of fatigue has the factor asked for, and no more", "[sheet]") {
+    // Goodman by hand (Shigley ch. 6 and 10): 1/n = tau_a/Sse + tau_m/Ssu, Sse = Ssa/(1 - Ssm/Ssu), Ssu = 0.67 Rm,
+    // Zimmerli as wound Ssa 35 kpsi and Ssm 55 kpsi (Shigley Eq. 10-28).
+    constexpr double kKpsi = 6.894757;
+    for (const double plus : {0.2, 1.0, 4.0, 30.0}) {
+        record::Spec spec =
+            specimen({"EN10270-2-FDSiCr", 1.7, 12.9, 15.0, 69.5, spring::Ends::closed_ground, 42.0, 38.0});
+        spec.duty.cycles = 2e6;
+        spec.full_travel.plus = plus * newton;
+        const auto facts = sheet::facts(spec, grade_of(spec), tolerances(), paper());
+        REQUIRE(facts.has_value());
+        CAPTURE(plus);
+        const double strength = 0.67 * in_mpa(facts->values.strength.minimum);
+        const double reversed = 35.0 * kKpsi / (1.0 - 55.0 * kKpsi / strength);
+        const sheet::FatigueLimits limits = sheet::fatigue_limits(*facts);
+        const double amplitude = 0.5 * in_mpa(limits.range), mean = in_mpa(limits.upper) - amplitude;
+        CHECK_THAT(1.0 / (amplitude / reversed + mean / strength), WithinRel(spec.limits.fatigue_factor, 1e-6));
+        CHECK(limits.range >= facts->values.full_travel->corrected_stress - facts->values.seated->corrected_stress);
+        CHECK(limits.upper >= facts->values.full_travel->corrected_stress);
+    }
+}
+
+TEST_CASE("wire that is aged after coiling says with what strength it is bought, where that is known", "[sheet]") {
+    // X-750 spring temper: 190 to 230 ksi as drawn (a property table, seen); 190 ksi are 1310 MPa.
+    Shape shape{"X750-spring", 0.75, 7.4, 8.5, 19.8, spring::Ends::closed, 15.0, 9.0};
+    CHECK_THAT(joined(sheet_words(specimen(shape))), ContainsSubstring("its Rm at least (1310 MPa)"));
+    shape.grade = "X750-No1";
+    CHECK(joined(sheet_words(specimen(shape))).find("its Rm at least") == std::string::npos);
 }
 
 }  // namespace

@@ -15,6 +15,7 @@
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
+#include "sheet_words.hpp"
 #include "specimens.hpp"
 
 namespace seatload::test {
@@ -152,28 +153,21 @@ sheet::Paper in_language(const std::string& language) {
     return sheet::Paper{sheet::Wording(io::builtin_wording(language))};
 }
 
-std::string drawn_words(const sheet::Drawing& page) {
-    std::string out;
-    for (const sheet::Item& item : page.items())
-        if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + " ";
-    return out;
-}
-
-std::string sheet_words(const record::Spec& spec, const sheet::Paper& paper) {
+std::string words_in(const record::Spec& spec, const sheet::Paper& paper) {
     const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), paper});
     REQUIRE(page.has_value());
-    return drawn_words(*page);
+    return joined(words_of(*page));
 }
 
 TEST_CASE("the sheet speaks the language asked for, with its decimal mark", "[wording]") {
     // Terms of DIN EN 13906-1 and DIN EN 15800, and of UNI EN 13906-1 (from memory).
     const record::Spec spec = specimen(latch());
-    const std::string german = sheet_words(spec, in_language("de"));
+    const std::string german = words_in(spec, in_language("de"));
     for (const char* part :
          {"ungespannte Länge L0", "Windungsrichtung", "angelegt und geschliffen", "Federrate R", "Rechtwinkligkeit e1",
           "Parallelität e2", "8,2 ± 0,3 mm", "(0,800 ± 0,013", "Vorsicht", " de ", "2024-05-02"})
         CHECK_THAT(german, ContainsSubstring(part));
-    const std::string italian = sheet_words(spec, in_language("it"));
+    const std::string italian = words_in(spec, in_language("it"));
     for (const char* part : {"lunghezza libera L0", "senso di avvolgimento", "chiuse e molate", "rigidezza R",
                              "perpendicolarità e1", "parallelismo e2", "8,2 ± 0,3 mm", "Attenzione", " it "})
         CHECK_THAT(italian, ContainsSubstring(part));
@@ -193,7 +187,7 @@ TEST_CASE("the enquiry speaks the language asked for", "[wording]") {
     const auto pages = sheet::enquiry(alternatives, tolerances(), in_language("de"));
     REQUIRE(pages.has_value());
     std::string words;
-    for (const sheet::Drawing& page : *pages) words += drawn_words(page);
+    for (const sheet::Drawing& page : *pages) words += joined(words_of(page));
     for (const char* part : {"Anfrage: Druckfeder, ahead latch plunger", "20 Stück:", "je Stück", "Drahtbescheinigung",
                              "Blocklänge Lc höchstens", "Unterschrift"})
         CHECK_THAT(words, ContainsSubstring(part));
