@@ -92,14 +92,13 @@ record::Spec read_spec_tables(Reader& root, const wire::Catalogue& catalogue) {
                [&](auto& f) { visit_load(f, spec.seated, spec.seated_demand); });
     read_table(root.need_table("full_travel_load", "force = \"12 N\""),
                [&](auto& f) { visit_load(f, spec.full_travel, spec.full_travel_demand); });
-    read_table(root.table("required"), [&](auto& f) { visit_required(f, spec); });
     read_table(root.need_table("space", "seated_height = \"15 mm\""), [&](auto& f) { visit_space(f, spec.space); });
     read_table(root.table("duty"), [&](auto& f) { visit_duty(f, spec.duty); });
     read_table(root.table("surroundings"), [&](auto& f) { visit_surroundings(f, spec.surroundings); });
-    const std::optional<double> tips = spec.limits.tips_degrees;  // of [required], not of [limits]
     spec.limits = demand::school_defaults(spring::School::en_13906);
     if (auto table = root.table("limits")) spec.limits = read_limits(*table);
-    spec.limits.tips_degrees = tips;
+    // Behind the limits, as the tips it orders are one of them.
+    read_table(root.table("required"), [&](auto& f) { visit_required(f, spec); });
     read_table(root.table("order"), [&](auto& f) { visit_order(f, spec); });
     return spec;
 }
