@@ -42,11 +42,11 @@ std::string head(const ReplyView& view, int width) {
     const record::Enquired& enquiry = view.reply.enquiry;
     const record::Maker& maker = view.reply.maker;
     Said said;
-    said.add("", maker.firm.empty() ? std::string("firm not named") : maker.firm);
+    said.add("", maker.firm.empty() ? std::string("firm not named") : cut_name(maker.firm, width));
     said.add("to enquiry", enquiry.number.empty() || enquiry.revision.empty()
                                ? enquiry.number
                                : enquiry.number + " revision " + enquiry.revision);
-    said.add("quotation", maker.quotation);
+    said.add("quotation", cut_name(maker.quotation, width));
     said.add("of", maker.date);
     said.add("valid until", maker.valid_until);
     return wrapped(view.file + ": ", said.text(), width, 2);
