@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include <seatload/sizing/easing.hpp>
@@ -18,6 +19,12 @@ std::optional<double> plain(const std::optional<Q>& quantity) {
 inline std::optional<double> above(double number, double least) {
     return number > least ? std::optional<double>(number) : std::nullopt;
 }
+
+// What the rows say of an easing, see its members.
+using Mends = std::vector<std::string_view>;
+inline constexpr bool kMechanism = false, kSafeguard = true;
+inline constexpr bool kMayTurn = false, kSteady = true;
+inline constexpr bool kSameWire = false, kMoreWire = true;
 
 // Each number is tried as far as a person would still call it the same mechanism, or as the limit makes sense.
 
