@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include <seatload/check/stability_measures.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/coils.hpp>
 #include <seatload/spring/growth.hpp>
@@ -44,8 +45,7 @@ AtLength at_length(const Coil& c, const Evaluation& e, double length_mm) {
 Sideways sideways(const Coil& c, const Evaluation& e) {
     const spring::Spring& s = e.spring;
     Sideways out;
-    const double own_play = c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
-    out.play = c.demand.sideways_play_mm.value_or(own_play) * mm;
+    out.play = detail::sideways_play(c) * mm;
     const AtLength& at = *e.full_travel;
     const double ratio = at.deflection > 0.0 * mm ? spring::transverse_rate_ratio(s.free_length / s.mean_diameter,
                                                                                   at.deflection / s.free_length,

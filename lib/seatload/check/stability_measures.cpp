@@ -17,13 +17,6 @@ double buckling_reserve(const Coil& c, double L0, double seating_coefficient) {
     return L0 * spring::buckling_share(L0 / c.D_mm, moduli, seating_coefficient) / deflection;
 }
 
-/// How far a sliding plate can carry the end off the axis: as stated, or as far as the spring's play in the bore lets
-/// it.
-double sideways_play(const Coil& c) {
-    if (c.demand.sideways_play_mm) return *c.demand.sideways_play_mm;
-    return c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
-}
-
 /// How much of what seats the ends is used, by the stiffness sideways of one coil and the play and diameter of another.
 /// A narrower coil is limper sideways; a wider one has less play and broader ends.
 double seat_use(const Coil& narrow, const Coil& wide, double L0, double length) {
@@ -38,6 +31,11 @@ double seat_use(const Coil& narrow, const Coil& wide, double L0, double length) 
 }
 
 }  // namespace
+
+double sideways_play(const Coil& c) {
+    if (c.demand.sideways_play_mm) return *c.demand.sideways_play_mm;
+    return c.demand.bore_largest_mm ? std::max(0.0, *c.demand.bore_largest_mm - c.outside_mm()) : 0.0;
+}
 
 Measure buckling(const Coil& c, double L0) {
     return {buckling_reserve(c, L0, c.demand.seating_coefficient), c.demand.limits.buckling_margin};
