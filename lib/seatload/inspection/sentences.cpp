@@ -112,7 +112,9 @@ std::string limit_text(const Limits& limits, const std::optional<double>& limit)
         const std::size_t point = text.find('.');
         if (point != std::string::npos) decimals = std::max(decimals, static_cast<int>(text.size() - point - 1));
     }
-    return fixed(*limit, decimals);
+    // Turns of end tips in degrees have no end of decimals.
+    constexpr int kMostPrinted = 5, kOfTurns = 4;
+    return fixed(*limit, decimals > kMostPrinted ? kOfTurns : decimals);
 }
 
 std::string chance_text(double chance) {

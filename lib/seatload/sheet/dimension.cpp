@@ -91,7 +91,9 @@ void draw(Drawing& drawing, const Leader& leader) {
     drawing.add(Line{{leader.feature, leader.knee, {end, leader.knee.y}}, LineKind::narrow});
     const Point along = leader.feature - leader.knee;
     arrow_head(drawing, leader.feature, std::atan2(along.y, along.x) * 180.0 / std::numbers::pi);
-    drawing.add(Text{{std::min(leader.knee.x, end) + 0.5, leader.knee.y + kLift}, leader.words});
+    // Over the end of a dimension line that may reach up to it.
+    drawing.add(
+        Text{.at = {std::min(leader.knee.x, end) + 0.5, leader.knee.y + kLift}, .words = leader.words, .masked = true});
 }
 
 }  // namespace seatload::sheet

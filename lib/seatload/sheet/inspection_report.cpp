@@ -137,7 +137,7 @@ Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& inpu
     add_plots(flow, lot);
     flow.headed_rows("All pieces: ? not proven, × fails", inspection_pieces_table(lot, flow.width()));
     std::vector<Drawing> pages = std::move(flow.pages());
-    TitleBlock block = own_title_block(spec, "inspection report", "for our own use");
+    TitleBlock block = own_title_block(spec, "inspection report", "for us and the maker");
     if (!lot.samples.date.empty()) block.date_of_issue = lot.samples.date;
     draw_title_blocks(pages, {{pages.size(), "Lot “" + lot.samples.name + "”"}}, block, input.words);
     return {std::move(pages), diagnostics};

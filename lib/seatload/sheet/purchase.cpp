@@ -29,7 +29,7 @@ struct Setting {
 constexpr std::array kSettings{Setting{kFlowPitch, 7.6, 9.2}, Setting{kCloseFlowPitch, 7.6, 9.2},
                                Setting{3.4, 7.6, 9.2},        Setting{3.4, 6.6, 8.2},
                                Setting{3.4, 6.6, 8.2, false}, Setting{3.4, 6.2, 7.6, false},
-                               Setting{3.3, 6.0, 7.4, false}};
+                               Setting{3.4, 5.8, 7.2, false}};
 
 void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase, const Setting& setting) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));

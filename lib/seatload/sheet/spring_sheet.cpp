@@ -32,7 +32,8 @@ constexpr double kHeadingRoom = 6.0;  ///< above the diagram
 constexpr double kHeadingDrop = 4.6;  ///< of a heading's base line under its part's top
 constexpr double kSheetPad = 2.0;
 constexpr std::size_t kUsualRevisions = 6;
-constexpr std::size_t kFewestRevisions = 3;  ///< when the sheet is full
+constexpr std::size_t kFewerRevisions = 3;   ///< when the sheet is full
+constexpr std::size_t kFewestRevisions = 1;  ///< when it has no room otherwise
 
 void draw_figure_part(Drawing& drawing, const Facts& facts, const SpringFigure& figure, const SheetPlan& plan) {
     const Box& box = plan.where.figure;
@@ -132,10 +133,10 @@ std::optional<Planned> planned(const SheetParts& parts, std::size_t most_revisio
 /// Earlier revisions make way for the rest, and for a larger figure.
 std::optional<Planned> best_plan(const SheetParts& parts) {
     auto all = planned(parts, kUsualRevisions);
-    if (parts.facts.spec.revisions.size() <= kFewestRevisions) return all;
-    auto fewest = planned(parts, kFewestRevisions);
-    if (!all || (fewest && fewest->plan.scale.factor() > all->plan.scale.factor())) return fewest;
-    return all;
+    if (parts.facts.spec.revisions.size() <= kFewerRevisions) return all;
+    auto fewer = planned(parts, kFewerRevisions);
+    if (!all || (fewer && fewer->plan.scale.factor() > all->plan.scale.factor())) all = std::move(fewer);
+    return all ? std::move(all) : planned(parts, kFewestRevisions);
 }
 
 Drawing drawn(SheetParts parts, const Planned& planned) {

@@ -7,6 +7,7 @@
 #include <seatload/io/builtin.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/set_entries.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include "layout_check.hpp"
@@ -118,6 +119,38 @@ TEST_CASE("the layout check finds an overlap, an overflow, small letters and a c
     page.add(sheet::Text{{50.0, 100.0}, "struck out"});
     page.line({40.0, 101.0}, {90.0, 101.5});
     CHECK_THAT(listed(layout_faults(page)), ContainsSubstring("crossed by a line: struck out"));
+}
+
+TEST_CASE("a block that is parted has its heading again, and its last two entries together", "[sheet]") {
+    sheet::Entries entries{sheet::Heading{"Coil", "Coil, continued"}};
+    for (const char* name : {"a", "b", "c", "d", "e"})
+        entries.push_back(sheet::Named{sheet::Status::reference, name, "(1)"});
+    constexpr double kPitch = 4.0;
+    const sheet::SetEntries set(entries, 60.0, 1.0);
+    const auto place_of = [&](const sheet::Drawing& page, const std::string& words) -> std::optional<sheet::Point> {
+        for (const sheet::Item& item : page.items())
+            if (const auto* text = std::get_if<sheet::Text>(&item); text && text->words == words) return text->at;
+        return std::nullopt;
+    };
+    // The first column has room for the heading and four of its five entries.
+    const std::vector<sheet::Box> columns{{0.0, 100.0 - 5.2 * kPitch, 60.0, 100.0}, {60.0, 50.0, 120.0, 100.0}};
+    for (const bool heads_again : {true, false}) {
+        CAPTURE(heads_again);
+        sheet::Drawing page(120.0, 100.0);
+        set.draw(page, columns, kPitch, {sheet::Together::pairs, heads_again});
+        const auto c = place_of(page, "c"), d = place_of(page, "d"), e = place_of(page, "e");
+        REQUIRE((c && d && e));
+        CHECK(c->x < 60.0);
+        CHECK(d->x > 60.0);
+        CHECK(e->x > 60.0);
+        const auto again = place_of(page, "Coil, continued");
+        CHECK(again.has_value() == heads_again);
+        if (again) CHECK((again->x > 60.0 && again->y > d->y + 0.9 * kPitch));
+    }
+    const std::vector<sheet::Box> one{{0.0, 0.0, 60.0, 100.0}};
+    sheet::Drawing page(120.0, 100.0);
+    set.draw(page, one, kPitch, {});
+    CHECK_FALSE(place_of(page, "Coil, continued").has_value());
 }
 
 TEST_CASE("more notes than a sheet can hold are an error, not a spill", "[sheet]") {

@@ -231,6 +231,19 @@ TEST_CASE("no label of a diagram overlaps another or leaves its box, on any pape
             }
 }
 
+TEST_CASE("lines to labels under the axis stay near their places, and reference lengths make way for that", "[sheet]") {
+    // Of a long spring that works near its solid length: all lengths but L0 lie at the right.
+    const LoadDiagram diagram =
+        diagram_of(specimen({"EN10270-2-FDSiCr", 1.7, 12.9, 15.0, 69.5, spring::Ends::closed_ground, 42.0, 38.0}));
+    const Drawn drawn(diagram);
+    for (const std::string& words : {diagram.free_words, diagram.seated.length_words, diagram.full_travel.length_words})
+        CHECK(drawn.reads(plain(words)));
+    CHECK_FALSE(drawn.reads(plain(diagram.solid_words)));
+    for (const Item& item : drawn.page.items())
+        if (const Text* text = std::get_if<Text>(&item); text && text->words == diagram.seated.length_words)
+            CHECK_THAT(drawn.length_at(text->at.x), WithinAbs(diagram.seated.length, 12.0));
+}
+
 TEST_CASE("in a low diagram the ordered loads keep their names, and reference points lose theirs first", "[sheet]") {
     for (const double height : {38.0, 44.0, 52.0})
         for (const double width : {58.0, 74.0, 94.0}) {
