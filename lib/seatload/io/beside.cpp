@@ -25,17 +25,36 @@ Result<std::string> text_within(const fs::path& folder, const std::string& path,
     return read_text_file(path);
 }
 
-}  // namespace
-
+/// The path of a file named in another one, from the folder of that one; empty when the name leads out of it.
 std::string path_beside(const std::string& file, const std::string& name) {
     for (const std::string_view part : split(name, '/'))
         if (!is_plain_file_name(part)) return {};
     return (fs::path(file).parent_path() / name).string();
 }
 
+}  // namespace
+
 FileOpener opener_beside(const std::string& file, const std::string& what) {
     const fs::path folder = fs::path(file).parent_path();
     return [=](const std::string& path) { return text_within(folder, path, what); };
+}
+
+std::optional<FileBeside> find_file_beside(Reader& table, const std::string& key, const FileOpener& open,
+                                           const std::string& where, const std::string& hint) {
+    const auto name = table.find<std::string>(key);
+    if (!name) return std::nullopt;
+    const std::string path = path_beside(table.document().file_name(), *name);
+    if (path.empty()) {
+        table.error(key, "bad-file-name"_id, where + " in the folder of this file, or below it", hint);
+        return std::nullopt;
+    }
+    const Result<std::string> text = open(path);
+    if (!text) {
+        const Diagnostic& first = text.error().front();
+        table.error(key, first.id, "\"" + *name + "\": " + first.message, first.hint);
+        return std::nullopt;
+    }
+    return FileBeside{*name, path, *text};
 }
 
 }  // namespace seatload::io

@@ -72,22 +72,11 @@ void read_rows(Reader& table, std::string_view key, const std::vector<Column>& u
 }
 
 void read_csv(Reader& table, const FileOpener& open, PlacedReadings& found) {
-    const std::optional<std::string> name = table.find<std::string>("table");
     found.at = table.at("table");
-    if (!name) return;
-    const std::string path = path_beside(table.document().file_name(), *name);
-    if (path.empty()) {
-        table.error("table", "bad-file-name"_id, "a table lies in the folder of this file, or below it",
-                    "write its name alone, of plain letters and digits: \"weak_spring.csv\"");
-        return;
-    }
-    const Result<std::string> text = open(path);
-    if (!text) {
-        const Diagnostic& first = text.error().front();
-        table.error("table", first.id, "\"" + *name + "\": " + first.message, first.hint);
-        return;
-    }
-    found.csv = std::make_shared<CsvText>(*text, path);
+    const auto file = find_file_beside(table, "table", open, "a table lies",
+                                       "write its name alone, of plain letters and digits: \"weak_spring.csv\"");
+    if (!file) return;
+    found.csv = std::make_shared<CsvText>(file->text, file->path);
     read_csv_readings(*found.csv, found.readings, found.places);
     if (found.csv->has_error()) found.is_sound = false;
 }

@@ -87,25 +87,13 @@ std::optional<double> find_doubt(Reader& table, Kind kind) {
 
 void read_readings_of_bench(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open,
                             SamplesDraft& draft) {
-    const auto name = table.find<std::string>("readings");
-    if (!name) return;
-    const std::string path = path_beside(table.document().file_name(), *name);
-    if (path.empty()) {
-        table.error("readings", "bad-file-name"_id, "the readings lie in the folder of this file, or below it",
-                    "write the name alone");
-        return;
-    }
-    const Result<std::string> text = open(path);
-    if (!text) {
-        table.error("readings", text.error().front().id, "\"" + *name + "\": " + text.error().front().message,
-                    text.error().front().hint);
-        return;
-    }
-    auto session = read_readings(*text, path, catalogue, open);
+    const auto file = find_file_beside(table, "readings", open, "the readings lie", "write the name alone");
+    if (!file) return;
+    auto session = read_readings(file->text, file->path, catalogue, open);
     draft.of_readings = session.error();
     if (!session) return;
     draft.file.bench = std::move(session).value();
-    draft.file.bench_file = *name;
+    draft.file.bench_file = file->name;
 }
 
 void read_uncertainty(Reader& table, const wire::Catalogue& catalogue, const FileOpener& open, SamplesDraft& draft) {
@@ -154,21 +142,10 @@ void read_rows(Reader& table, SamplesDraft& draft) {
 }
 
 void read_csv(Reader& table, const FileOpener& open, SamplesDraft& draft) {
-    const auto name = table.find<std::string>("table");
-    if (!name) return;
-    const std::string path = path_beside(table.document().file_name(), *name);
-    if (path.empty()) {
-        table.error("table", "bad-file-name"_id, "a table lies in the folder of this file, or below it",
-                    "write its name alone, of plain letters and digits: \"lot_1.csv\"");
-        return;
-    }
-    const Result<std::string> text = open(path);
-    if (!text) {
-        table.error("table", text.error().front().id, "\"" + *name + "\": " + text.error().front().message,
-                    text.error().front().hint);
-        return;
-    }
-    draft.csv = std::make_shared<CsvText>(*text, path);
+    const auto file = find_file_beside(table, "table", open, "a table lies",
+                                       "write its name alone, of plain letters and digits: \"lot_1.csv\"");
+    if (!file) return;
+    draft.csv = std::make_shared<CsvText>(file->text, file->path);
     draft.samples().pieces = csv_pieces(*draft.csv, draft.columns, draft.places);
 }
 
