@@ -235,13 +235,16 @@ TEST_CASE("lines to labels under the axis stay near their places, and reference 
     // Of a long spring that works near its solid length: all lengths but L0 lie at the right.
     const LoadDiagram diagram =
         diagram_of(specimen({"EN10270-2-FDSiCr", 1.7, 12.9, 15.0, 69.5, spring::Ends::closed_ground, 42.0, 38.0}));
-    const Drawn drawn(diagram);
-    for (const std::string& words : {diagram.free_words, diagram.seated.length_words, diagram.full_travel.length_words})
-        CHECK(drawn.reads(plain(words)));
-    CHECK_FALSE(drawn.reads(plain(diagram.solid_words)));
-    for (const Item& item : drawn.page.items())
-        if (const Text* text = std::get_if<Text>(&item); text && text->words == diagram.seated.length_words)
-            CHECK_THAT(drawn.length_at(text->at.x), WithinAbs(diagram.seated.length, 12.0));
+    for (const double width : {82.0, 86.0, 90.0, 94.0, 98.0}) {
+        CAPTURE(width);
+        const Drawn drawn(diagram, {40.0, 40.0, 40.0 + width, 86.0});
+        for (const std::string& words :
+             {diagram.free_words, diagram.seated.length_words, diagram.full_travel.length_words})
+            CHECK(drawn.reads(plain(words)));
+        for (const Item& item : drawn.page.items())
+            if (const Text* text = std::get_if<Text>(&item); text && text->words == diagram.seated.length_words)
+                CHECK_THAT(drawn.length_at(text->at.x), WithinAbs(diagram.seated.length, 12.0));
+    }
 }
 
 TEST_CASE("in a low diagram the ordered loads keep their names, and reference points lose theirs first", "[sheet]") {
