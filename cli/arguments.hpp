@@ -3,7 +3,6 @@
 
 #include <optional>
 #include <ostream>
-#include <string>
 
 #include <cli/options.hpp>
 

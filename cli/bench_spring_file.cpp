@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <cli/bench_spring_file.hpp>
 
-#include <algorithm>
 #include <cmath>
 
 #include <seatload/io/spring_file.hpp>

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include <seatload/check/rule.hpp>
 #include <seatload/sizing/any_fit.hpp>
 #include <seatload/sizing/search.hpp>
 #include <seatload/units/parse.hpp>

@@ -5,7 +5,6 @@
 
 #include <seatload/check/stability_measures.hpp>
 #include <seatload/spring/buckling.hpp>
-#include <seatload/spring/coils.hpp>
 #include <seatload/spring/growth.hpp>
 #include <seatload/spring/helix.hpp>
 #include <seatload/spring/lateral.hpp>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sizing/any_fit.hpp>
 
-#include <algorithm>
 #include <mutex>
 #include <span>
 

@@ -9,6 +9,7 @@
 #include <seatload/check/rule.hpp>
 #include <seatload/sizing/grid_values.hpp>
 #include <seatload/sizing/space.hpp>
+#include <seatload/tolerance/tables.hpp>
 
 namespace seatload::sizing {
 

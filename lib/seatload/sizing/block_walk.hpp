@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include <seatload/check/rule.hpp>
 #include <seatload/core/assert.hpp>
 #include <seatload/sizing/block.hpp>
 #include <seatload/sizing/known_edge.hpp>

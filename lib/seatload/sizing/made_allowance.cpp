@@ -2,7 +2,6 @@
 #include <seatload/sizing/made_allowance.hpp>
 
 #include <algorithm>
-#include <cmath>
 
 #include <seatload/check/tips.hpp>
 #include <seatload/demand/half_turn.hpp>

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include <seatload/sizing/space.hpp>
+#include <seatload/tolerance/tables.hpp>
 
 namespace seatload::sizing {
 

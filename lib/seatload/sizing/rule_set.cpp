@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sizing/rule_set.hpp>
 
+#include <seatload/check/rule.hpp>
+
 namespace seatload::sizing {
 namespace {
 

@@ -6,8 +6,6 @@
 #include <string_view>
 #include <vector>
 
-#include <seatload/check/rule.hpp>
-
 namespace seatload::sizing {
 
 /// A set of rules: bit i stands for the rule at i in check::rules().

@@ -9,6 +9,7 @@
 #include <seatload/sizing/fit_map.hpp>
 #include <seatload/sizing/front.hpp>
 #include <seatload/sizing/space.hpp>
+#include <seatload/tolerance/tables.hpp>
 
 namespace seatload::sizing {
 

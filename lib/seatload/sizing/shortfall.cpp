@@ -5,6 +5,7 @@
 
 #include <seatload/sizing/alteration.hpp>
 #include <seatload/sizing/any_fit.hpp>
+#include <seatload/sizing/conflicts.hpp>
 
 namespace seatload::sizing {
 namespace {

@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include <seatload/sizing/conflicts.hpp>
 #include <seatload/sizing/relief.hpp>
+#include <seatload/sizing/rule_set.hpp>
 
 namespace seatload::sizing {
 

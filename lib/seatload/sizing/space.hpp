@@ -5,7 +5,6 @@
 
 #include <seatload/check/numbers.hpp>
 #include <seatload/sizing/axis.hpp>
-#include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
 
 namespace seatload::sizing {

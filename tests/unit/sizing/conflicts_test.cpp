@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <set>
 
+#include <seatload/check/rule.hpp>
 #include <seatload/sizing/any_fit.hpp>
 #include <seatload/sizing/conflicts.hpp>
 #include <support/builtin.hpp>

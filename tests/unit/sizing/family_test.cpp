@@ -6,6 +6,7 @@
 #include <set>
 #include <tuple>
 
+#include <seatload/check/rule.hpp>
 #include <seatload/sizing/any_fit.hpp>
 #include <seatload/sizing/conflicts.hpp>
 #include <seatload/sizing/near_wire.hpp>
