@@ -180,8 +180,10 @@ TEST_CASE("The spec of a changed spring is the next revision, with its changes a
     CHECK(spec->identity.revision == "B");
     CHECK(spec->identity.date == "2026-12-15");
     CHECK(spec->identity.approver.empty());
-    REQUIRE(spec->revisions.size() == 1);
-    CHECK(spec->revisions[0].change.starts_with("d"));
+    REQUIRE(spec->revisions.size() == 2);
+    CHECK(spec->revisions[0] == demand::Revision{"A", "2026-11-25", "first issue", "Workshop"});
+    CHECK(spec->revisions[1].index == "B");
+    CHECK(spec->revisions[1].change.starts_with("d"));
     CHECK(spec->why.find("wire diameter d 0.75 mm instead of 0.70 mm") != std::string::npos);
     CHECK_FALSE(chosen_spec(compared({other}, ""), compared({other}, "").offers[0]).has_value());
     const Comparison early = compared({other}, "2026-11-24");

@@ -7,6 +7,7 @@
 #include <seatload/core/sha256.hpp>
 #include <seatload/inspection/verdict.hpp>
 #include <seatload/io/lot_file.hpp>
+#include <seatload/io/reply_file.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/io/spec_library.hpp>
 #include <seatload/record/approval.hpp>
@@ -110,6 +111,31 @@ TEST_CASE("every kept spec fits the requirement kept with it") {
                     ++judged;
                 }
     CHECK(judged >= all.shelves.size());
+}
+
+TEST_CASE("no lot, reply or requirement is dated after the state that it came in with") {
+    const Kept all = kept();
+    std::size_t lots = 0, replies = 0;
+    for (const record::Shelf& shelf : all.shelves)
+        for (const record::KeptRevision& revision : shelf.revisions)
+            for (const record::Step& step : revision.kept.history) {
+                CAPTURE(shelf.address.text(), revision.index(), step.date);
+                for (const record::KeptFile& file : step.lots) {
+                    CHECK(io::read_lot(all.library.beside(shelf.address, file.name).value(), file.name)->date <=
+                          step.date);
+                    ++lots;
+                }
+                for (const record::KeptFile& file : step.files) {
+                    const std::string text = all.library.beside(shelf.address, file.name).value();
+                    if (text.find("\"seatload requirement 1\"") != std::string::npos)
+                        CHECK(io::read_requirement(text, file.name, test::wires())->identity.date <= step.date);
+                    if (text.find("\"seatload reply 1\"") == std::string::npos) continue;
+                    CHECK(io::read_reply(text, file.name)->maker.date <= step.date);
+                    ++replies;
+                }
+            }
+    CHECK(lots >= 6);
+    CHECK(replies >= 3);
 }
 
 TEST_CASE("every approval rests on an accepted lot of that very spec, or says why it does without") {
