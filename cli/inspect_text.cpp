@@ -23,8 +23,8 @@ constexpr std::size_t kMostPiecesNamed = 20;
 
 std::string heading(const InspectView& view, int width) {
     const inspection::Samples& s = view.lot.samples;
-    std::string words = "\"" + s.name + "\"";
-    if (!s.maker.empty()) words += " of " + s.maker;
+    std::string words = "\"" + cut_name(s.name, width) + "\"";
+    if (!s.maker.empty()) words += " of " + cut_name(s.maker, width);
     if (!s.date.empty()) words += ", " + s.date;
     words += ", by " + sheet::drawing_number(view.spec);
     if (!view.spec.identity.revision.empty()) words += " revision " + view.spec.identity.revision;

@@ -49,7 +49,7 @@ TEST_CASE("a cell of a table shows the beginning of an endless name") {
     CHECK(table.text(2) == "  " + std::string(67, 'n') + "...  1\n");
 }
 
-TEST_CASE("springs, sessions and makers of endless names are told in a page") {
+TEST_CASE("springs, sessions, lots and makers of endless names are told in a page") {
     const test::ScratchFolder folder;
     const std::filesystem::path source = SEATLOAD_SOURCE_DIR;
     const std::string spring = test::bytes_of(source / "templates/start/spring.toml");
@@ -61,6 +61,16 @@ TEST_CASE("springs, sessions and makers of endless names are told in a page") {
     readings = replaced(readings, "ahead latch, weak", kEndless);
     test::write_bytes(folder / "readings.toml", readings);
     check_is_readable(seatload_on(folder, "bench --no-papers readings.toml"));
+
+    for (const char* file : {"ahead_lot_good.toml", "ahead_lot_good.csv"})
+        std::filesystem::copy_file(source / "templates" / file, folder / file);
+    std::filesystem::copy_file(source / "templates/ahead_latch_readings.toml", folder / "ahead_latch_readings.toml");
+    const std::string lot = test::bytes_of(folder / "ahead_lot_good.toml");
+    test::write_bytes(folder / "lot.toml",
+                      replaced(replaced(lot, "first delivery", kEndless), "\"Maker C\"", '"' + kEndless + '"'));
+    check_is_readable(seatload_on(
+        folder,
+        "inspect --no-papers " + (source / "specs/ottermere-m14/ahead-latch-plunger.toml").string() + " lot.toml"));
 
     std::string reply = test::bytes_of(source / "templates/replies/maker_a.toml");
     test::write_bytes(folder / "reply.toml", replaced(reply, "Maker A", kEndless));
