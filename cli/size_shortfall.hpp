@@ -4,6 +4,7 @@
 #include <string>
 
 #include <nlohmann/json_fwd.hpp>
+#include <seatload/check/rule.hpp>
 #include <seatload/sizing/shortfall.hpp>
 
 namespace seatload::cli {
