@@ -4,8 +4,8 @@
 #include <cmath>
 #include <optional>
 
+#include <seatload/core/text.hpp>
 #include <seatload/io/spring_file.hpp>
-#include <seatload/units/format.hpp>
 
 #include <cli/session.hpp>
 

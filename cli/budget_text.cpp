@@ -6,7 +6,6 @@
 #include <seatload/core/text.hpp>
 #include <seatload/demand/broken_limits.hpp>
 #include <seatload/demand/budget.hpp>
-#include <seatload/units/format.hpp>
 
 #include <cli/budget_view.hpp>
 #include <cli/text_table.hpp>

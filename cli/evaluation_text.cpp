@@ -4,7 +4,6 @@
 #include <numbers>
 
 #include <seatload/core/text.hpp>
-#include <seatload/spring/coils.hpp>
 #include <seatload/units/format.hpp>
 
 #include <cli/doubt_text.hpp>
