@@ -153,7 +153,9 @@ std::string tips_sentence(const LotInspection& lot) {
 std::string next_sentence(const LotInspection& lot) {
     switch (lot.verdict) {
         case Verdict::accept:
-            return lot.conditions.empty() ? "" : "Look at the end tips of 5 pieces before the lot is used.";
+            return lot.conditions.empty()
+                       ? ""
+                       : "Measure on five pieces, before any is fitted, whether " + join(lot.conditions, " and ") + ".";
         case Verdict::reject:
             return "Keep the lot apart and fit none of it; send this report to the maker, and agree with him in "
                    "writing whether he reworks it, replaces it, or you keep what still serves by concession.";

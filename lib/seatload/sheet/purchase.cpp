@@ -124,10 +124,13 @@ std::vector<Drawing> laid_out(const Facts& facts, const Purchase& purchase, cons
     add_spring(flow, facts);
     add_terms(flow, facts, spec_text);
     add_acceptance(flow, facts);
-    if (setting.has_caution_heading)
+    if (setting.has_caution_heading) {
         flow.headed_paragraph(facts.say("caution.heading"), facts.say("caution.words"));
-    else
+    } else {
+        constexpr double kAfterPoints = 0.6;
+        flow.room(kAfterPoints);
         flow.paragraph(facts.say("caution.heading") + ": " + facts.say("caution.words"));
+    }
     add_signatures(flow, facts, setting.by_hand);
     return std::move(flow.pages());
 }

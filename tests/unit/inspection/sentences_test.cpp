@@ -68,9 +68,40 @@ TEST_CASE("What is left to the eye is told, and where end tips would be written 
     LotInspection lot = sampled_lot();
     CHECK(eye_sentence(lot) == "Ends, hand and finish are looked at by eye and are no part of this verdict.");
     Judged coils;
-    coils.characteristic = {Kind::total_coils, Role::bound, 8.5, {8.45, 8.55}, true};
+    coils.characteristic = {Kind::total_coils, Role::condition, 8.5, {8.45, 8.55}, true};
     lot.characteristics.push_back(coils);
     CHECK_THAT(eye_sentence(lot), ContainsSubstring("nor are the end tips, which want a protractor"));
     lot.characteristics.back().inside = 3;
     CHECK_THAT(eye_sentence(lot), ContainsSubstring("End tips are judged as the part of a turn in nt"));
+}
+
+TEST_CASE("What comes next is asked of the maker of a rejected lot, and of nobody when a lot is good") {
+    LotInspection lot = sampled_lot();
+    lot.verdict = Verdict::accept;
+    CHECK(next_sentence(lot).empty());
+    lot.conditions = {"end tips stand within 180° ±15°"};
+    CHECK_THAT(next_sentence(lot), ContainsSubstring("Measure"));
+    lot.verdict = Verdict::reject;
+    for (const char* words : {"send this report to the maker", "reworks", "replaces", "concession", "fit none of it"})
+        CHECK_THAT(next_sentence(lot), ContainsSubstring(words));
+    lot.verdict = Verdict::not_proven;
+    CHECK_THAT(next_sentence(lot), ContainsSubstring("measure what is open again"));
+}
+
+TEST_CASE("A further limit by end tips is told where it was measured") {
+    LotInspection lot = sampled_lot();
+    CHECK(tips_sentence(lot).empty());
+    Judged length;
+    length.characteristic = {Kind::free_length, Role::condition, 20.0, {std::nullopt, 20.1}, false, {{20.4, 20.0}}};
+    lot.characteristics.push_back(length);
+    CHECK(tips_sentence(lot).empty());
+    lot.characteristics.back().inside = 3;
+    CHECK(tips_sentence(lot) ==
+          " A piece whose end tips are measured within 180° ±20° is held to a free length L0 of 20.4 mm.");
+}
+
+TEST_CASE("A limit is told with the decimals of both, and one of turns with four") {
+    CHECK(limit_text({5.04, 6.5}, 6.5) == "6.50");
+    CHECK(limit_text({std::nullopt, 8.7}, std::nullopt) == "-");
+    CHECK(limit_text({8.5 - 15.0 / 360.0, 8.5 + 15.0 / 360.0}, 8.5 + 15.0 / 360.0) == "8.5417");
 }
