@@ -2,9 +2,11 @@
 #include <seatload/sheet/sheet_entries.hpp>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <numbers>
 
+#include <seatload/core/assert.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/inspection_limits.hpp>
@@ -413,29 +415,28 @@ Entries order_entries(const Facts& facts) {
     return out;
 }
 
-namespace {
-
-using Group = Entries (*)(const Facts&);
-
-Entries in_order(const Facts& facts, std::initializer_list<Group> groups) {
+Entries sheet_entries(const Facts& facts) {
     Entries all;
-    for (const Group group : groups) append(all, group(facts));
+    for (const auto group : {&wire_entries, &geometry_entries, &load_entries, &process_entries, &inspection_entries,
+                             &adjust_entries, &service_entries, &order_entries})
+        append(all, group(facts));
     for (Entry& entry : all)
         if (auto* const heading = std::get_if<Heading>(&entry))
             heading->again = facts.say("sheet.heading_again", {{"heading", heading->words}});
     return all;
 }
 
-}  // namespace
-
-Entries sheet_entries(const Facts& facts) {
-    return in_order(facts, {&wire_entries, &geometry_entries, &load_entries, &process_entries, &inspection_entries,
-                            &adjust_entries, &service_entries, &order_entries});
-}
-
-Entries evened_sheet_entries(const Facts& facts) {
-    return in_order(facts, {&wire_entries, &geometry_entries, &process_entries, &service_entries, &load_entries,
-                            &inspection_entries, &adjust_entries, &order_entries});
+Entries evened(const Entries& entries) {
+    constexpr std::array<std::size_t, 8> kOrder{0, 1, 3, 6, 2, 4, 5, 7};  // process and service before the loads
+    std::vector<Entries> groups;
+    for (const Entry& entry : entries) {
+        if (std::holds_alternative<Heading>(entry)) groups.emplace_back();
+        groups.back().push_back(entry);
+    }
+    SEATLOAD_ASSERT(groups.size() == kOrder.size());
+    Entries out;
+    for (const std::size_t group : kOrder) append(out, std::move(groups[group]));
+    return out;
 }
 
 }  // namespace seatload::sheet

@@ -19,7 +19,7 @@ Entries order_entries(const Facts& facts);
 
 /// All groups, in the order a winder asks for them.
 Entries sheet_entries(const Facts& facts);
-/// The same in another order of the groups, which fills the columns of a full sheet more evenly.
-Entries evened_sheet_entries(const Facts& facts);
+/// The same in another order of their groups, which fills the columns of a full sheet more evenly.
+Entries evened(const Entries& sheet_entries);
 
 }  // namespace seatload::sheet

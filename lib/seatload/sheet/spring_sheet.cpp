@@ -98,14 +98,15 @@ SheetParts parts(const Facts& facts, const SheetInput& input, bool is_tight) {
     const Paper& paper = facts.paper;
     Drawing page = empty_page(paper.size, paper.upright);
     const Box space = drawing_space(page.width(), page.height());
+    const Entries entries = sheet_entries(facts);
     const std::string mark = input.spec_text.empty() ? "" : tamper_mark(input.spec_text);
     return {facts,
             input,
             std::move(page),
             space,
             sheet_figure(facts),
-            sheet_entries(facts),
-            evened_sheet_entries(facts),
+            entries,
+            evened(entries),
             Legend(paper.words, facts.figures().has_inches(), space.width()),
             CautionPanel(paper.words, mark, panel_width(space, paper.upright), is_tight)};
 }
