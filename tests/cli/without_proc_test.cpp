@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// A bare container may have no /proc, by which files without a name get one and typefaces have a path. Sanitized programs
-// cannot do without it: they look there for leaks and for their very options, so these cases are left out there as slow.
+// A bare container may have no /proc, by which files without a name get one and typefaces have a path. Sanitized
+// programs cannot do without it: they look there for leaks and for their very options, so these cases are left out
+// there as slow.
 #include <filesystem>
 #include <string>
 
