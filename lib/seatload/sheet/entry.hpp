@@ -63,4 +63,10 @@ struct Grid {
 using Entry = std::variant<Heading, Named, Paragraph, Grid>;
 using Entries = std::vector<Entry>;
 
+void append(Entries& to, Entries from);
+/// Words that bind.
+Paragraph required_paragraph(const std::string& words);
+/// A value the maker may alter, or must keep.
+Named kept_or_adjusted(bool adjustable, std::string name, const std::string& value);
+
 }  // namespace seatload::sheet
