@@ -94,6 +94,20 @@ std::string keeps_most_words(const std::vector<NamedOutlook>& springs) {
     return most->name + " keeps most at grade 1. ";
 }
 
+/// Why a sheet may turn away a spring that counts as good.
+constexpr const char* kWorstTipsWords =
+    " The longest L0 on a sheet is for end tips at their worst, so that springs that count as good here can lie above "
+    "it.";
+
+bool has_quantity(const OutlookCase& c, std::string_view id) {
+    return std::any_of(c.quantities.begin(), c.quantities.end(), [&](const auto& q) { return q.id == id; });
+}
+
+bool is_lean_counted(const std::vector<NamedOutlook>& springs) {
+    return std::any_of(springs.begin(), springs.end(),
+                       [](const NamedOutlook& s) { return has_quantity(s.outlook.by_grade[0], "lean"); });
+}
+
 constexpr const char* kStrayWords = " Loads stray by: the dimension that moves them most, and its part in it.";
 
 }  // namespace
@@ -119,7 +133,8 @@ std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width, b
                    width, 2) +
            (explains ? wrapped("",
                                std::string("Breaks first: the limit most springs of the next coarser grade break.") +
-                                   kStrayWords + ' ' + how_it_is_reckoned(springs.front().outlook),
+                                   kStrayWords + ' ' + how_it_is_reckoned(springs.front().outlook) +
+                                   (is_lean_counted(springs) ? kWorstTipsWords : ""),
                                width, 2)
                      : "");
 }
@@ -149,11 +164,10 @@ std::string quantities_table(const OutlookCase& c) {
 
 /// Numbers of the table that are not what they hang on.
 std::string rooms_told(const OutlookCase& c) {
-    const auto has = [&](std::string_view id) {
-        return std::any_of(c.quantities.begin(), c.quantities.end(), [&](const auto& q) { return q.id == id; });
-    };
-    std::string words = has("gap_to_solid") ? " L2 above Ln: what is left above the gap asked for." : "";
-    if (has("lean")) words += " Room to lean: what is left beside the lean, of each spring's own coils and tips.";
+    std::string words = has_quantity(c, "gap_to_solid") ? " L2 above Ln: what is left above the gap asked for." : "";
+    if (has_quantity(c, "lean"))
+        words += std::string(" Room to lean: what is left beside the lean, of each spring's own coils and tips.") +
+                 kWorstTipsWords;
     return words;
 }
 

@@ -36,12 +36,13 @@ Length longest_by_loads(const record::Spec& spec) {
     return spec.seated.length + first / softest;
 }
 
-/// The free length of the stiffest spring whose loads still pass.
-Length shortest_by_loads(const record::Spec& spec) {
-    const Force first = spec.seated.nominal - spec.seated.minus;
-    const Force second = spec.full_travel.nominal + spec.full_travel.plus;
-    const Rate stiffest = (second - first) / (spec.seated.length - spec.full_travel.length);
-    return spec.seated.length + first / stiffest;
+/// The shortest free length at which a spring of the drawn rate gives both loads: its maker comes near to that rate only,
+/// since coils move by whole turns and wire in its range.
+Length shortest_by_loads(const Facts& facts) {
+    const auto shortest = [&](const record::LoadAtLength& load) {
+        return load.length + (load.nominal - load.minus) / facts.values.rate;
+    };
+    return std::max(shortest(facts.spec.seated), shortest(facts.spec.full_travel));
 }
 
 /// What 99 of 100 pieces stray upwards by at EN 15800 grade 1 at the most (its tolerance of L0 is from memory, and that
@@ -101,10 +102,11 @@ std::optional<Length> aimed_free_length(const Facts& facts) {
     constexpr Length kStep = 0.1 * mm;
     const Length longest = *facts.longest_free_length;
     // No lower than half way to the shortest that the loads let in, so that pieces may stray downwards too.
-    const Length middle = 0.5 * (shortest_by_loads(facts.spec) + longest);
+    const Length shortest = shortest_by_loads(facts);
+    const Length middle = 0.5 * (shortest + longest);
     const Length aim = std::max(longest - stray_of_free_length(facts), middle);
     const Length rounded = std::floor(aim / kStep + 1e-6) * kStep;
-    return rounded < facts.spec.spring.free_length ? std::optional(rounded) : std::nullopt;
+    return rounded >= shortest && rounded < facts.spec.spring.free_length ? std::optional(rounded) : std::nullopt;
 }
 
 std::optional<Amount> coil_diameter_bound(const Facts& facts) {

@@ -27,7 +27,7 @@ std::optional<Amount> coil_diameter_bound(const Facts& facts);
 std::string longest_free_length_words(const Facts& facts);
 
 /// The free length to aim at where the one drawn leaves pieces less room under the bound than they stray by; nothing
-/// where it leaves as much. Both loads can be had at it.
+/// where it leaves as much. Both loads are within their limits at it with the drawn rate.
 std::optional<Length> aimed_free_length(const Facts& facts);
 
 /// The free length as drawn. Beside a bound it is rounded down as the bound is, or in inches it could come out above

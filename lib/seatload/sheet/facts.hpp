@@ -63,7 +63,7 @@ struct Facts {
     bool wire_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_wire); }
     bool diameter_is_adjustable() const { return may_adjust(record::Adjustable::coils_and_diameter); }
     /// How far what papers leave to agreement is: of one of several to be quoted it is to be agreed, of the one chosen
-    /// it is as agreed.
+    /// it is as ordered.
     std::string agreement() const { return say(spec.alternative.empty() ? "agreement.done" : "agreement.open"); }
     /// Whether the wire bears pressing the spring solid.
     bool bears_solid() const;

@@ -122,7 +122,9 @@ namespace {
 /// The angle of the tips and the coils that work are two things, with two tolerances.
 std::string tips_words(const check::Tips& tips, const tolerance::MadeAllowance& allowance) {
     return "End tips are counted as ordered, " + check::tips_apart(tips) + " apart (±" + significant(tips.ordered, 2) +
-           " turn), half of it from piece to piece; lean goes by them. The coils that work stray by ±" +
+           " turn), half of it from piece to piece; lean goes by them. The longest L0 on the sheet is for tips at "
+           "their "
+           "worst, so that a spring that counts as good here may lie above it. The coils that work stray by ±" +
            significant(allowance.active_coils / sizing::kWithinLotCoils, 4) +
            " in all, which is more: where an end coil comes to rest on the next differs from piece to piece, whatever "
            "the angle of its tip (estimates).";

@@ -53,7 +53,7 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
     CHECK(open.find("2027-") == std::string::npos);
 }
 
-TEST_CASE("what one of several leaves to be agreed is as agreed once it is chosen", "[sheet]") {
+TEST_CASE("what one of several leaves to be agreed is as ordered once it is chosen", "[sheet]") {
     record::Spec spec = specimen(latch());
     for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 0.05 * newton;
     const auto words = [&] {
@@ -63,8 +63,8 @@ TEST_CASE("what one of several leaves to be agreed is as agreed once it is chose
     CHECK_THAT(words(), ContainsSubstring("(our estimate; to be agreed)"));
     spec.alternative.clear();
     CHECK(words().find("to be agreed") == std::string::npos);
-    CHECK_THAT(words(), ContainsSubstring("as agreed with the maker"));
-    CHECK_THAT(words(), ContainsSubstring("(our estimate; as agreed)"));
+    CHECK_THAT(words(), ContainsSubstring("as ordered with the maker"));
+    CHECK_THAT(words(), ContainsSubstring("(our estimate; as ordered)"));
 }
 
 TEST_CASE("the order of a latch spring stands on one page in every language", "[sheet]") {
