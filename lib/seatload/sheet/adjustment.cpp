@@ -36,8 +36,8 @@ Length longest_by_loads(const record::Spec& spec) {
     return spec.seated.length + first / softest;
 }
 
-/// The shortest free length at which a spring of the drawn rate gives both loads: its maker comes near to that rate only,
-/// since coils move by whole turns and wire in its range.
+/// The shortest free length at which a spring of the drawn rate gives both loads: its maker comes near to that rate
+/// only, since coils move by whole turns and wire in its range.
 Length shortest_by_loads(const Facts& facts) {
     const auto shortest = [&](const record::LoadAtLength& load) {
         return load.length + (load.nominal - load.minus) / facts.values.rate;
