@@ -44,6 +44,15 @@ void add_maker_file(CLI::App& command, std::string& file) {
     command.add_option("--maker-file", file, "limits of a spring maker of your own")->option_text("FILE");
 }
 
+void add_output(CLI::App& command, std::string& folder) {
+    command.add_option("--output,-o", folder, "folder for what is written (default: output)")->option_text("FOLDER");
+}
+
+void add_no_papers(CLI::App& command, bool& papers, const std::string& words) {
+    command.add_flag_callback(
+        "--no-papers", [&papers] { papers = false; }, words);
+}
+
 void add_look(CLI::App& command, PaperOptions& o) {
     command.add_option("--language", o.language, "language of the papers: en (default), de, it")->option_text("CODE");
     command.add_option("--wording", o.wording, "wording file of your own, for another language")->option_text("FILE");
@@ -62,10 +71,9 @@ void add_start(CLI::App& app, StartOptions& o) {
 void add_bench(CLI::App& app, BenchOptions& o) {
     CLI::App& c = add_command(app, "bench", "tell what springs carry, from bench readings");
     c.add_option("READINGS", o.readings, "files of readings")->required();
-    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_output(c, o.output);
     add_wire_file(c, o.wire_file);
-    c.add_flag_callback(
-        "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
+    add_no_papers(c, o.papers, "only tell, write no files");
     c.add_flag("--overwrite", o.overwrite, "write over spring files edited by hand, too");
     c.add_flag("--details", o.details, "tell every reading and where each ± comes from, too");
     c.add_flag("--json", o.json, "write JSON: an array, one object a file");
@@ -75,10 +83,9 @@ void add_inspect(CLI::App& app, InspectOptions& o) {
     CLI::App& c = add_command(app, "inspect", "judge a lot by samples measured of it");
     c.add_option("SPEC", o.spec, "spec the lot was made to")->required();
     c.add_option("SAMPLES", o.samples, "file of what was measured")->required();
-    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_output(c, o.output);
     add_wire_file(c, o.wire_file);
-    c.add_flag_callback(
-        "--no-papers", [&o] { o.papers = false; }, "only tell, write no files");
+    add_no_papers(c, o.papers, "only tell, write no files");
     c.add_flag("--overwrite", o.overwrite, "write over a record edited by hand, too");
     c.add_flag("--json", o.json, "write JSON");
 }
@@ -124,8 +131,7 @@ void add_size(CLI::App& app, SizeOptions& o) {
     add_wire_file(c, o.wire_file);
     add_maker_file(c, o.maker_file);
     add_look(c, o.look);
-    c.add_flag_callback(
-        "--no-papers", [&o] { o.papers = false; }, "only count and list, write no files");
+    add_no_papers(c, o.papers, "only count and list, write no files");
     c.add_flag("--overwrite", o.overwrite, "write over specs that were edited by hand, too");
     c.add_flag("--json", o.json, "write JSON");
 }
@@ -134,7 +140,7 @@ void add_sheet(CLI::App& app, SheetOptions& o) {
     CLI::App& c = add_command(app, "sheet", "draw the sheets of specs, or take specs out again");
     c.add_option("FILE", o.files, "spec files; with --extract, PDFs")->required();
     c.add_flag("--extract", o.extract, "take specs out of PDFs, not other files in them");
-    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_output(c, o.output);
     add_wire_file(c, o.wire_file);
     add_look(c, o.look);
 }
@@ -160,11 +166,10 @@ void add_quotes(CLI::App& app, QuotesOptions& o) {
         ->take_all();
     c.add_flag("--tax-back", o.reclaims_tax, "leave out tax, which is got back");
     c.add_option("--choose", o.choose, "write the spec of this offer, as a draft")->option_text("MAKER/ALTERNATIVE");
-    c.add_option("--output,-o", o.output, "folder for what is written (default: output)")->option_text("FOLDER");
+    add_output(c, o.output);
     add_wire_file(c, o.wire_file);
     c.add_option("--paper", o.look.size, "paper size: a4 (default) or letter")->option_text("NAME");
-    c.add_flag_callback(
-        "--no-papers", [&o] { o.papers = false; }, "write no report; a chosen spec is written");
+    add_no_papers(c, o.papers, "write no report; a chosen spec is written");
     c.add_flag("--overwrite", o.overwrite, "write over a spec edited by hand, too");
     c.add_flag("--json", o.json, "write JSON");
 }
