@@ -28,7 +28,8 @@ Json cost(const record::LandedCost& c) {
             {"carriage", lot_text(c.carriage)},
             {"duty", lot_text(c.duty)},
             {"tax", lot_text(c.tax)},
-            {"lead_time_days", c.lead_time ? Json(record::calendar_days(*c.lead_time)) : Json()}};
+            {"lead_time_days", c.lead_time ? Json(record::calendar_days(*c.lead_time)) : Json()},
+            {"not_stated", c.open}};
 }
 
 Json quantity(const record::QuantityCost& q) {

@@ -53,9 +53,8 @@ std::string ranking(const Comparison& all, int width) {
                                      shortened(all.reply_of(offer).name, width), offer.offer.alternative,
                                      std::string(record::short_word(offer))};
         if (offer.purchase)
-            row.insert(row.end(),
-                       {std::to_string(offer.purchase->pieces), record::piece_text(offer, offer.purchase->each()),
-                        record::lot_text(offer, offer.purchase->total)});
+            row.insert(row.end(), {std::to_string(offer.purchase->pieces), record::each_text(*offer.purchase),
+                                   record::total_text(*offer.purchase)});
         else
             row.insert(row.end(), {"-", "-", "-"});
         row.push_back(or_dash(offer.here_by));
@@ -72,8 +71,7 @@ std::string costs(const Comparison& all, int width) {
         for (const record::QuantityCost& each : offer.quantities)
             table.add(
                 {shortened(all.reply_of(offer).name, width), offer.offer.alternative, std::to_string(each.cost.pieces),
-                 record::piece_text(offer, each.cost.each()), record::lot_text(offer, each.cost.total),
-                 record::lot_text(offer, each.cost.again),
+                 record::each_text(each.cost), record::total_text(each.cost), record::again_text(each.cost),
                  record::minimum_words(each.missed, all.reply_of(offer).reply.maker.currency).empty() ? "" : "*"});
     return table.text(0);
 }
@@ -112,9 +110,7 @@ std::string stories(const Comparison& all, int width) {
 
 std::string quotes_text(const Comparison& all, int width) {
     std::string text = head(all, width) + '\n' + ranking(all, width);
-    const bool is_open = std::any_of(all.offers.begin(), all.offers.end(),
-                                     [](const JudgedOffer& o) { return o.standing == record::Standing::open_cost; });
-    if (is_open) text += wrapped("+ ", "At least so much: a charge is not stated.", width, 2);
+    if (const std::string words = record::plus_words(all); !words.empty()) text += wrapped("+ ", words, width, 2);
     text += "\nLanded cost of what is quoted; the next: a later lot, without tooling\n" + costs(all, width) +
             minimums(all, width);
     return text + '\n' + stories(all, width) + '\n' + wrapped("", record::counting_words(all), width, 2);

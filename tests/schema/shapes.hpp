@@ -214,6 +214,8 @@ struct Shape<io::Answer<T>> {
             return either({answer, text_shape("[ \\t]*[0-9]+[ \\t]*"), blank_shape()});
         if constexpr (std::is_same_v<T, double>)
             return either({answer, text_shape("[ \\t]*" + kNumberPattern + "[ \\t]*"), blank_shape()});
+        if constexpr (std::is_same_v<T, Share>)
+            return either({answer, text_shape("[ \\t]*0(?:\\.0+)?[ \\t]*"), blank_shape()});
         return either({answer, blank_shape()});
     }
 };

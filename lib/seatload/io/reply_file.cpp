@@ -28,7 +28,7 @@ constexpr std::array<std::string_view, 18> kInstructions{
     "  that of the sheet; under [offer.changes] what you would have otherwise than on",
     "  the sheet. What the sheet lets you adjust you need not ask for.",
     "- To offer another quantity, copy a block [[offer.price]] and change it.",
-    "- Tooling is paid once, a lot charge with each lot.",
+    "- Tooling is paid once, a lot charge with each lot; write \"0\" where none is due.",
     "- Leave the lines under [enquiry] as they are.",
     "",
 };

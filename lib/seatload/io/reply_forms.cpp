@@ -142,6 +142,14 @@ bool is_unanswered(const Node& node) {
     return text != nullptr && trim(*text).empty();
 }
 
+bool is_quoted_zero(const Node& node) {
+    const auto* text = std::get_if<std::string>(&node.value);
+    if (text == nullptr) return false;
+    const std::string_view body = trim(*text);
+    return body == "0" ||
+           (body.starts_with("0.") && body.size() > 2 && body.find_first_not_of('0', 2) == std::string_view::npos);
+}
+
 Node without_quotes(const Node& node) {
     const auto* text = std::get_if<std::string>(&node.value);
     if (text == nullptr) return node;

@@ -47,11 +47,15 @@ struct Answer {
 bool is_unanswered(const Node& node);
 /// The node, or the number its text states: whoever fills in a form writes between the quotes that stand there.
 Node without_quotes(const Node& node);
+/// True for "0" and "0.00": nothing is nothing, whatever its unit.
+bool is_quoted_zero(const Node& node);
 
 template <class T>
 struct Form<Answer<T>> {
     static units::Parsed<Answer<T>> read(const Node& node) {
         if (is_unanswered(node)) return {Answer<T>{}, {}};
+        if constexpr (std::is_same_v<T, Share>)
+            if (is_quoted_zero(node)) return {Answer<T>{Share{0.0}}, {}};
         constexpr bool is_number = std::is_same_v<T, int> || std::is_same_v<T, double>;
         units::Parsed<T> parsed = is_number ? Form<T>::read(without_quotes(node)) : Form<T>::read(node);
         if (!parsed.value) return {std::nullopt, std::move(parsed.problem)};

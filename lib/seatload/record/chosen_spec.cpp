@@ -36,7 +36,8 @@ std::string reason(const Comparison& all, const JudgedOffer& offer) {
     if (!maker.quotation.empty()) words += ", quotation " + maker.quotation;
     if (!maker.date.empty()) words += " of " + maker.date;
     words += "; " + std::string(word(offer.spring.fit)) + "; " + std::to_string(bought.pieces) + " pieces for " +
-             lot_text(bought.total) + " " + all.terms.exchange.home + " landed";
+             (bought.open.empty() ? "" : "at least ") + lot_text(bought.total) + " " + all.terms.exchange.home +
+             " landed";
     if (offer.spring.is_altered) words += "; " + changes_of(offer.spring);
     return words;
 }

@@ -76,6 +76,8 @@ LandedCost landed_cost(const Charges& charges, const Offer& offer, const Price& 
     c.tax = (net + c.duty) * tax;
     c.total = net + c.duty + c.tax;
     c.again = without_tooling * (1 + duty) * (1 + tax);
+    c.open = c.open_again = open_charges(charges, price, terms);
+    if (!offer.tooling) c.open.emplace_back("tooling");
     return c;
 }
 
@@ -106,11 +108,14 @@ std::optional<LandedCost> cheapest(const std::vector<LandedCost>& purchases) {
     return best == purchases.end() ? std::nullopt : std::optional(*best);
 }
 
-std::vector<std::string> open_charges(const Charges& charges) {
+std::vector<std::string> open_charges(const Charges& charges, const Price& price, const Terms& terms) {
     std::vector<std::string> open;
     if (!charges.packing) open.emplace_back("packing");
     if (!charges.carriage) open.emplace_back("carriage");
     if (!charges.certificate) open.emplace_back("certificate");
+    if (!charges.duty && terms.may_owe_duty) open.emplace_back("duty");
+    if (!charges.tax && !terms.reclaims_tax) open.emplace_back("tax");
+    if (!price.lot_charge) open.emplace_back("lot charge");
     return open;
 }
 

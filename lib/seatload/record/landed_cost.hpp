@@ -14,6 +14,7 @@ namespace seatload::record {
 struct Terms {
     Exact worth = 1;            ///< of one unit of the reply's currency in the one compared in
     bool reclaims_tax = false;  ///< tax is got back and does not count
+    bool may_owe_duty = false;  ///< the goods may cross a border
 };
 
 /// What a lot costs until it lies on the bench, in the currency compared in, exactly:
@@ -21,7 +22,7 @@ struct Terms {
 ///   charges = certificate + packing + carriage
 ///   duty    = its share of goods and charges    (the customs value with carriage, as in the EU: common practice, no
 ///   source) tax     = its share of goods, charges and duty    (common practice, no source)
-/// What is not stated counts as nothing.
+/// What is not stated counts as nothing, and is named.
 struct LandedCost {
     int pieces = 0;
     int priced_as = 0;  ///< the quantity whose price holds
@@ -36,6 +37,8 @@ struct LandedCost {
     Exact total;
     Exact again;  ///< the total of a later lot, without the tooling
     std::optional<LeadTime> lead_time;
+    std::vector<std::string> open;        ///< what may raise the total and was not stated
+    std::vector<std::string> open_again;  ///< and that of a later lot
 
     Exact each() const { return total / pieces; }
 };
@@ -63,7 +66,8 @@ std::vector<LandedCost> purchases(const Charges& charges, const Offer& offer, in
 /// The cheapest of them in all, of equals the one with fewer pieces; nothing when there is none.
 std::optional<LandedCost> cheapest(const std::vector<LandedCost>& purchases);
 
-/// What the maker left open that a landed cost hangs on: "packing", "carriage", "certificate".
-std::vector<std::string> open_charges(const Charges& charges);
+/// What the maker left open that may raise the cost of every lot, by the names of the form: "packing", "carriage",
+/// "certificate", "lot charge"; "duty" where it may be owed, "tax" unless it is got back.
+std::vector<std::string> open_charges(const Charges& charges, const Price& price, const Terms& terms);
 
 }  // namespace seatload::record

@@ -30,20 +30,28 @@ std::string padded(int number, std::size_t digits) {
 }
 
 void note_open(std::vector<std::string>& open, bool is_stated, const char* name) {
-    if (!is_stated) open.emplace_back(name);
+    if (!is_stated && std::find(open.begin(), open.end(), name) == open.end()) open.emplace_back(name);
 }
 
 /// What a maker left open, by the names of the form.
-std::vector<std::string> not_stated(const Reply& reply, const std::optional<LandedCost>& purchase) {
-    std::vector<std::string> open = open_charges(reply.charges);
+std::vector<std::string> not_stated(const Reply& reply, const LandedCost& purchase) {
+    std::vector<std::string> open = purchase.open;
     note_open(open, reply.charges.duty.has_value(), "duty");
     note_open(open, reply.charges.tax.has_value(), "tax");
-    note_open(open, !purchase || purchase->lead_time.has_value(), "lead time");
+    note_open(open, purchase.lead_time.has_value(), "lead time");
     note_open(open, !reply.maker.valid_until.empty(), "validity");
     note_open(open, !reply.maker.quotation.empty(), "quotation number");
     note_open(open, !reply.maker.certificates.empty(), "which certificates");
     note_open(open, !reply.maker.delivery_terms.empty(), "delivery terms");
     return open;
+}
+
+/// How the lots of a reply are paid for. One in another currency is taken to come from abroad (common practice, no
+/// source).
+Terms payment(const Reply& reply, const ComparisonTerms& terms) {
+    const auto worth = terms.exchange.worth(reply.maker.currency);
+    SEATLOAD_ASSERT(worth.has_value());
+    return {*worth, terms.reclaims_tax, reply.maker.currency != terms.exchange.home};
 }
 
 bool is_expired(const Maker& maker, const std::string& date) {
@@ -55,7 +63,7 @@ Standing standing_of(const JudgedOffer& offer, const Reply& reply, const Compari
     if (offer.spring.fit == Fit::unknown) return Standing::unknown;
     if (offer.spring.fit == Fit::fails) return Standing::fails;
     if (is_expired(reply.maker, terms.date)) return Standing::expired;
-    return open_charges(reply.charges).empty() ? Standing::in_force : Standing::open_cost;
+    return offer.purchase->open.empty() ? Standing::in_force : Standing::open_cost;
 }
 
 const EnquiredSpring& spring_of(const std::vector<EnquiredSpring>& springs, const std::string& letter) {
@@ -67,9 +75,7 @@ const EnquiredSpring& spring_of(const std::vector<EnquiredSpring>& springs, cons
 
 void price(JudgedOffer& out, const Reply& reply, const ComparisonTerms& terms) {
     if (!out.offer.is_quoted()) return;
-    const auto worth = terms.exchange.worth(reply.maker.currency);
-    SEATLOAD_ASSERT(worth.has_value());
-    const Terms how{*worth, terms.reclaims_tax};
+    const Terms how = payment(reply, terms);
     for (const Price& each : out.offer.prices)
         if (each.unit_price)
             out.quantities.push_back({landed_cost(reply.charges, out.offer, each, each.quantity, how),
@@ -95,7 +101,7 @@ Result<JudgedOffer> judged(const Comparison& all, std::size_t reply_index, const
     out.standing = standing_of(out, reply, all.terms);
     const std::string& by = all.enquiry.correspondence.reply_by;
     out.is_late = !by.empty() && !reply.maker.date.empty() && by < reply.maker.date;
-    if (out.purchase) out.not_stated = not_stated(reply, out.purchase);
+    if (out.purchase) out.not_stated = not_stated(reply, *out.purchase);
     return out;
 }
 
@@ -115,7 +121,7 @@ bool stands_before(const JudgedOffer& a, const JudgedOffer& b) {
 void tell_quantity(JudgedOffer& offer, const Reply& reply, const ComparisonTerms& terms) {
     const LandedCost& bought = *offer.purchase;
     const std::string& home = terms.exchange.home;
-    const Terms how{*terms.exchange.worth(reply.maker.currency), terms.reclaims_tax};
+    const Terms how = payment(reply, terms);
     const auto ways = purchases(reply.charges, offer.offer, terms.need, how);
     if (ways.front().pieces < bought.pieces)
         offer.reasons.push_back(std::to_string(bought.pieces) + " pieces cost less than " +
@@ -143,8 +149,8 @@ std::string dearer(const JudgedOffer& offer, const JudgedOffer& first, const std
 }
 
 void tell_standing(JudgedOffer& offer, const Reply& reply) {
-    if (offer.standing == Standing::open_cost)
-        offer.reasons.push_back("costs at least this: " + join(open_charges(reply.charges), ", ") + " not stated");
+    if (!offer.purchase->open.empty())
+        offer.reasons.push_back("costs at least this: " + join(offer.purchase->open, ", ") + " not stated");
     if (offer.standing == Standing::expired)
         offer.reasons.push_back("expired on " + reply.maker.valid_until + ": ask whether it still holds");
     if (offer.is_late) offer.reasons.push_back("answered late, on " + reply.maker.date);
@@ -161,6 +167,8 @@ void give_reasons(Comparison& all) {
             offer.reasons.push_back(dearer(offer, *first, all.terms.exchange.home));
         else if (offer.standing == Standing::in_force)
             offer.reasons.emplace_back("the cheapest that fits");
+        else if (offer.standing == Standing::open_cost)
+            offer.reasons.emplace_back("the cheapest that fits, by what is stated alone");
         tell_standing(offer, reply);
         tell_quantity(offer, reply, all.terms);
     }

@@ -35,6 +35,8 @@ void add(std::vector<Telling>& out, const std::string& heading, const std::strin
     if (!words.empty()) out.push_back({heading, words});
 }
 
+const char* plus(const std::vector<std::string>& open) { return open.empty() ? "" : "+"; }
+
 }  // namespace
 
 std::vector<Telling> tellings(const JudgedOffer& offer) {
@@ -71,12 +73,20 @@ std::string_view short_word(const JudgedOffer& offer) {
     return "";
 }
 
-std::string lot_text(const JudgedOffer& offer, const Exact& amount) {
-    return lot_text(amount) + (offer.standing == Standing::open_cost ? "+" : "");
-}
+std::string total_text(const LandedCost& cost) { return lot_text(cost.total) + plus(cost.open); }
 
-std::string piece_text(const JudgedOffer& offer, const Exact& amount) {
-    return piece_text(amount) + (offer.standing == Standing::open_cost ? "+" : "");
+std::string each_text(const LandedCost& cost) { return piece_text(cost.each()) + plus(cost.open); }
+
+std::string again_text(const LandedCost& cost) { return lot_text(cost.again) + plus(cost.open_again); }
+
+std::string plus_words(const Comparison& all) {
+    const bool is_any_open = std::any_of(all.offers.begin(), all.offers.end(), [](const JudgedOffer& offer) {
+        return std::any_of(offer.quantities.begin(), offer.quantities.end(),
+                           [](const QuantityCost& each) { return !each.cost.open.empty(); });
+    });
+    return is_any_open ? "At least so much: what is not stated may raise it. Such an offer stands behind those priced "
+                         "in full, in its place by what is stated alone; ask before you choose."
+                       : "";
 }
 
 std::string minimum_words(const Minimum& missed, const std::string& currency) {

@@ -21,9 +21,13 @@ std::vector<Telling> tellings(const JudgedOffer& offer);
 /// In a word or two, for a column of a table: "as sent", "fits", "less room", "may rub", "FAILS", "unknown", "expired".
 std::string_view short_word(const JudgedOffer& offer);
 
-/// The amount with a + where the maker left a charge open, so that it costs at least so much.
-std::string lot_text(const JudgedOffer& offer, const Exact& amount);
-std::string piece_text(const JudgedOffer& offer, const Exact& amount);
+/// What a lot costs, a piece of it, and a later lot, with a + where the maker left something open that may raise it.
+std::string total_text(const LandedCost& cost);
+std::string each_text(const LandedCost& cost);
+std::string again_text(const LandedCost& cost);
+
+/// What the + stands for and what it does to the order of the offers; empty when nothing that may raise a cost is open.
+std::string plus_words(const Comparison& all);
 
 /// Why a quoted quantity cannot be ordered alone: "the least order is 100.00"; empty when it can.
 std::string minimum_words(const Minimum& missed, const std::string& currency);

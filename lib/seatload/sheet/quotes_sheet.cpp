@@ -108,9 +108,8 @@ std::string question(const record::Comparison& all) {
 std::string advice(const record::Comparison& all, const JudgedOffer& best) {
     std::string words;
     if (best.purchase)
-        words += "Buy " + std::to_string(best.purchase->pieces) + " for " +
-                 record::lot_text(best, best.purchase->total) + " " + all.terms.exchange.home +
-                 (best.here_by.empty() ? "" : ", here by " + best.here_by) + ". ";
+        words += "Buy " + std::to_string(best.purchase->pieces) + " for " + record::total_text(*best.purchase) + " " +
+                 all.terms.exchange.home + (best.here_by.empty() ? "" : ", here by " + best.here_by) + ". ";
     if (best.standing == record::Standing::expired) words += "The offer has expired: ask whether it still holds. ";
     if (!best.not_stated.empty()) words += "Ask first what is not stated: " + join(best.not_stated, ", ") + ". ";
     return words;
@@ -128,10 +127,12 @@ void add_ranking(PageFlow& flow, const record::Comparison& all) {
     flow.heading("The offers, best first");
     flow.paragraph(question(all));
     flow.table(quotes_ranking_table(all, flow.width()));
+    const std::string plus = record::plus_words(all);
     flow.paragraph(
         "Room: how many times what the maker's tolerances (EN 15800, from memory) do to the spring fits between it and "
-        "the nearest limit they can break: of loads, bore, rod, solid length, free length, stress, buckling or lean. "
-        "+ A charge is not stated, so that it costs at least so much. – Has no place: its spring fails, "
+        "the nearest limit they can break: of loads, bore, rod, solid length, free length, stress, buckling or lean. " +
+        (plus.empty() ? "" : "+ " + plus + ' ') +
+        "– Has no place: its spring fails, "
         "cannot be judged, or is not quoted.");
 }
 

@@ -9,7 +9,6 @@ namespace {
 
 using record::JudgedOffer;
 using record::lot_text;
-using record::piece_text;
 
 std::string or_dash(const std::string& text) { return text.empty() ? "–" : text; }
 
@@ -46,8 +45,8 @@ RuledTable quotes_ranking_table(const record::Comparison& all, double width) {
         const bool is_priced = offer.purchase.has_value();
         table.rows.push_back({offer_name(all, offer), std::string(record::short_word(offer)), room(offer),
                               is_priced ? std::to_string(offer.purchase->pieces) : "–",
-                              is_priced ? piece_text(offer, offer.purchase->each()) : "–",
-                              is_priced ? lot_text(offer, offer.purchase->total) : "–", or_dash(offer.here_by),
+                              is_priced ? record::each_text(*offer.purchase) : "–",
+                              is_priced ? record::total_text(*offer.purchase) : "–", or_dash(offer.here_by),
                               or_dash(all.reply_of(offer).reply.maker.valid_until)});
     }
     return table;
@@ -63,7 +62,7 @@ RuledTable quotes_costs_table(const record::Comparison& all, double width) {
             table.rows.push_back({offer_name(all, offer),
                                   std::to_string(c.pieces) + (each.missed.is_stated() ? " *" : ""), lot_text(c.price),
                                   lot_text(c.set_up), lot_text(c.tooling), lot_text(charges(c)), lot_text(c.duty),
-                                  lot_text(c.tax), lot_text(offer, c.total), piece_text(offer, c.each())});
+                                  lot_text(c.tax), record::total_text(c), record::each_text(c)});
         }
     return table;
 }

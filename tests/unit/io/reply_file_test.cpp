@@ -96,6 +96,15 @@ TEST_CASE("A form tells a maker nothing but what is on the enquiry") {
     for (const std::string_view line : split(form, '\n')) CHECK(length_in_code_points(line) <= 96);
 }
 
+TEST_CASE("A duty or tax of nothing needs no unit, as an amount needs none") {
+    for (const char* nothing : {"\"0\"", "\" 0.00 \"", "\"0 %\"", "0"}) {
+        const record::Reply reply = read_reply_text(answered(write_reply(blank()), "duty", nothing));
+        REQUIRE(reply.charges.duty.has_value());
+        CHECK(reply.charges.duty->value == 0.0);
+    }
+    CHECK_FALSE(read_reply(answered(write_reply(blank()), "duty", "\"5\""), "x.toml").has_value());
+}
+
 TEST_CASE("A reply with every answer given is read back as it was written") {
     const record::Reply given = full_reply();
     const std::string text = write_reply(given);

@@ -154,9 +154,26 @@ TEST_CASE("Free pieces never reach a least order, and an offer without prices ca
     CHECK_FALSE(cheapest({}).has_value());
 }
 
-TEST_CASE("Packing, carriage and certificate are open until the maker states them, be it as nothing") {
-    CHECK(open_charges({}) == std::vector<std::string>{"packing", "carriage", "certificate"});
-    CHECK(open_charges({money(0), money(0), money(0), {}, {}, {}}).empty());
+TEST_CASE("What may raise a cost is open until the maker states it, be it as nothing") {
+    using Names = std::vector<std::string>;
+    const Price bare{50, money(24000), {}, {}};
+    const Price full{50, money(24000), money(0), {}};
+    const Charges no_tax{money(0), money(0), money(0), {}, {}, {}};
+    const Charges all{money(0), money(0), money(0), {}, Share{0.0}, Share{0.0}};
+    CHECK(open_charges({}, bare, {}) == Names{"packing", "carriage", "certificate", "tax", "lot charge"});
+    CHECK(open_charges(no_tax, full, {}) == Names{"tax"});
+    CHECK(open_charges(no_tax, full, {1, true}).empty());
+    CHECK(open_charges(no_tax, full, {1, true, true}) == Names{"duty"});
+    CHECK(open_charges(all, full, {1, false, true}).empty());
+}
+
+TEST_CASE("Tooling that is not stated leaves the first lot open, and no later one") {
+    Offer offer = offer_of({{50, money(24000), money(0), {}}});
+    const Charges all{money(0), money(0), money(0), {}, Share{0.0}, Share{0.0}};
+    CHECK(landed_cost(all, offer, offer.prices[0], 50, {}).open == std::vector<std::string>{"tooling"});
+    CHECK(landed_cost(all, offer, offer.prices[0], 50, {}).open_again.empty());
+    offer.tooling = money(0);
+    CHECK(landed_cost(all, offer, offer.prices[0], 50, {}).open.empty());
 }
 
 TEST_CASE("A rate is digits with a point behind a currency, more than nothing") {

@@ -41,10 +41,11 @@ NamedReply reply(const std::string& name, std::int64_t each_of_50) {
     out.reply.maker.currency = "EUR";
     out.reply.maker.date = "2026-12-01";
     out.reply.maker.valid_until = "2026-12-31";
-    out.reply.charges = {whole_money(0), whole_money(0), whole_money(0), {}, {}, {}};
+    out.reply.charges = {whole_money(0), whole_money(0), whole_money(0), {}, Share{0.0}, Share{0.0}};
     Offer offer;
     offer.alternative = "A";
-    offer.prices = {{50, whole_money(each_of_50), {}, LeadTime{2, LeadUnit::weeks}}};
+    offer.tooling = whole_money(0);
+    offer.prices = {{50, whole_money(each_of_50), whole_money(0), LeadTime{2, LeadUnit::weeks}}};
     out.reply.offers = {offer};
     return out;
 }
@@ -144,15 +145,45 @@ TEST_CASE("What a maker left open is named by what it is called on the form") {
     auto bare = reply("bare", 1);
     bare.reply.charges = {};
     bare.reply.offers[0].prices[0].lead_time.reset();
+    bare.reply.offers[0].prices[0].lot_charge.reset();
+    bare.reply.offers[0].tooling.reset();
     const auto open = compared({bare}).offers[0].not_stated;
-    for (const char* name : {"packing", "carriage", "certificate", "duty", "tax", "lead time", "quotation number"})
+    for (const char* name : {"packing", "carriage", "certificate", "duty", "tax", "lot charge", "tooling", "lead time",
+                             "quotation number"})
         CHECK(std::find(open.begin(), open.end(), name) != open.end());
     CHECK(std::find(open.begin(), open.end(), "validity") == open.end());
 }
 
+TEST_CASE("Tax, set-up or tooling left open keeps an offer behind those priced in full, and marks its cost") {
+    auto full = reply("full", 3);
+    auto no_tax = reply("no tax", 2);
+    no_tax.reply.charges.tax.reset();
+    auto no_set_up = reply("no set-up", 2);
+    no_set_up.reply.offers[0].prices[0].lot_charge.reset();
+    no_set_up.reply.offers[0].tooling.reset();
+    const Comparison all = compared({no_tax, no_set_up, full});
+    CHECK(order(all) == std::vector<std::string>{"1 full: in force", "2 no tax: cost open", "3 no set-up: cost open"});
+    CHECK(has_reason(all.offers[1], "costs at least this: tax not stated"));
+    CHECK(has_reason(all.offers[2], "costs at least this: lot charge, tooling not stated"));
+    CHECK(total_text(*all.offers[0].purchase) == "150.00");
+    CHECK(total_text(*all.offers[1].purchase) == "100.00+");
+    CHECK_FALSE(plus_words(all).empty());
+    CHECK(plus_words(compared({full})).empty());
+    CHECK(has_reason(compared({no_tax}).offers[0], "by what is stated alone"));
+}
+
+TEST_CASE("Duty left open marks an offer in another currency, and none at home") {
+    auto home = reply("home", 3);
+    auto abroad = reply("abroad", 1);
+    abroad.reply.maker.currency = "GBP";
+    home.reply.charges.duty.reset();
+    abroad.reply.charges.duty.reset();
+    CHECK(order(compared({abroad, home})) == std::vector<std::string>{"1 home: in force", "2 abroad: cost open"});
+}
+
 TEST_CASE("More pieces than needed are told with what fewer would cost") {
     auto breaks = reply("breaks", 2);
-    breaks.reply.offers[0].prices.push_back({100, Money{9'000}, {}, {}});
+    breaks.reply.offers[0].prices.push_back({100, Money{9'000}, whole_money(0), {}});
     // 50 x 2.00 = 100.00; 100 x 0.90 = 90.00.
     const Comparison all = compared({breaks});
     CHECK(all.offers[0].purchase->pieces == 100);

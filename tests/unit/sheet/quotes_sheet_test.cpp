@@ -16,8 +16,9 @@ using record::Money;
 record::Offer offer_of(int lots) {
     record::Offer offer;
     offer.alternative = "A";
-    offer.prices = {{50, Money{20'000}, {}, record::LeadTime{2, record::LeadUnit::weeks}}};
-    if (lots > 1) offer.prices.push_back({100, Money{15'000}, {}, {}});
+    offer.tooling = Money{0};
+    offer.prices = {{50, Money{20'000}, Money{0}, record::LeadTime{2, record::LeadUnit::weeks}}};
+    if (lots > 1) offer.prices.push_back({100, Money{15'000}, Money{0}, {}});
     return offer;
 }
 
@@ -26,7 +27,7 @@ record::NamedReply reply(const std::string& firm) {
     named.reply.maker.firm = firm;
     named.reply.maker.currency = "EUR";
     named.reply.maker.quotation = "Q-1";
-    named.reply.charges = {Money{0}, Money{100'000}, Money{0}, {}, {}, {}};
+    named.reply.charges = {Money{0}, Money{100'000}, Money{0}, {}, {}, Share{0.0}};
     named.reply.offers = {offer_of(2)};
     return named;
 }
