@@ -16,6 +16,7 @@
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include <cli/progress_bar.hpp>
+#include <cli/replaced_papers.hpp>
 #include <cli/reply_paper.hpp>
 #include <cli/spec_seal.hpp>
 #include <cli/typed_command.hpp>
@@ -117,6 +118,7 @@ std::vector<Paper> size_papers(const SizeRun& run, const std::string& stem, cons
                                         sheet::ReportSizing{run.space, run.census}, refs.paper.size}));
     append(said, answers_in_the_way(folder / form));
     papers.push_back({folder / form, letter.form});
+    if (!has_error(said)) append(said, replaced_papers(papers, folder / form, requirement.identity));
     return papers;
 }
 
