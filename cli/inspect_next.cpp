@@ -100,10 +100,6 @@ std::string next_without_place(const InspectOptions& options, const FreshRecord&
            "record belongs with it.";
 }
 
-}  // namespace
-
-namespace {
-
 std::string next_for_record(const InspectOptions& options, const record::Spec& spec, const FreshRecord& record,
                             const References& references) {
     const demand::Identity& identity = spec.identity;
@@ -117,7 +113,7 @@ std::string next_for_record(const InspectOptions& options, const record::Spec& s
 
 std::string inspect_next(const InspectOptions& options, const record::Spec& spec, const FreshRecord& record,
                          const References& references) {
-    const std::string of_record = next_for_record(options, spec, record, references);
+    std::string of_record = next_for_record(options, spec, record, references);
     if (record.verdict != inspection::Verdict::reject) return of_record;
     return "send " + shell_word(record.report) +
            " to the maker, and agree with him in writing whether he reworks the lot, replaces it, or you keep what "

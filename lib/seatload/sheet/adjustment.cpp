@@ -89,7 +89,7 @@ std::optional<Amount> longest_with_closer_tips(const Facts& facts) {
 }
 
 std::string longest_free_length_words(const Facts& facts) {
-    const std::string length = with_unit(*longest_free_length(facts));
+    std::string length = with_unit(*longest_free_length(facts));
     const auto closer = longest_with_closer_tips(facts);
     if (!closer) return length;
     return facts.say(

@@ -32,7 +32,7 @@ struct Refusal {
     std::string hint = "give the PDF as seatload wrote it";
 };
 
-const Refusal kDamaged{"the PDF is damaged, and is not mended by guessing", "take it again from where it came"};
+Refusal damaged() { return {"the PDF is damaged, and is not mended by guessing", "take it again from where it came"}; }
 
 /// Keeps what is unpacked, up to a limit: a few bytes can unpack to gigabytes.
 class BoundedText : public Pipeline {
@@ -138,7 +138,7 @@ PdfAttachments read_strictly(std::string_view bytes) {
     pdf.setAttemptRecovery(false);
     pdf.processMemoryFile("PDF", bytes.data(), bytes.size());
     PdfAttachments out{files(pdf), keywords(pdf), letters(pdf)};
-    if (pdf.anyWarnings()) throw kDamaged;
+    if (pdf.anyWarnings()) throw damaged();
     return out;
 }
 
@@ -146,10 +146,10 @@ PdfAttachments read(std::string_view bytes) {
     try {
         return read_strictly(bytes);
     } catch (const QPDFExc& failure) {
-        if (failure.getErrorCode() != qpdf_e_password) throw kDamaged;
+        if (failure.getErrorCode() != qpdf_e_password) throw damaged();
         throw Refusal{"the PDF is locked with a password", "save it without one from a PDF reader"};
     } catch (const std::exception&) {  // qpdf also complains of odd contents by logic_error and its kin
-        throw kDamaged;
+        throw damaged();
     }
 }
 
