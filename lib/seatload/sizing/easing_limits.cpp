@@ -11,7 +11,8 @@ using Number = std::optional<double>;
 
 }  // namespace
 
-std::vector<Easing> limit_easings() {
+// A table: as long as there are entries.
+std::vector<Easing> limit_easings() {  // NOLINT(readability-function-size)
     return {
         Easing{"limits.stress_share.at_least", "permissible stress", "at least", "of Rm", kSafeguard, kSteady,
                Mends{"stress"}, kSameWire, [](const Requirement& r) { return r.limits.stress_share; },

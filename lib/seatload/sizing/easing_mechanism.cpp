@@ -24,7 +24,8 @@ void shift(demand::Fit& fit, Length counts, double value) {
 
 }  // namespace
 
-std::vector<Easing> mechanism_easings() {
+// A table: as long as there are entries.
+std::vector<Easing> mechanism_easings() {  // NOLINT(readability-function-size)
     return {
         // ---- loads -------------------------------------------------------------------------------------------------
         Easing{"load.seated.at_least", "seated load", "at least", "N", kMechanism, kSteady, Mends{"seated_load_least"},
