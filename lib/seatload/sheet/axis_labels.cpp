@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/spread.hpp>
@@ -10,33 +11,18 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kPitch = 4.3;   ///< of rows, and of labels turned upright
-constexpr double kGap = 2.0;     ///< between labels in a row
-constexpr double kPass = 2.4;    ///< for the line to a label in the second row
-constexpr double kLeader = 3.0;  ///< from the axis
-constexpr double kSlant = 1.8;   ///< and from the first row to the second
-constexpr double kDrop = 3.3;    ///< from the end of a leader to the base line under it
-constexpr double kRow = 4.5;     ///< one row with its descenders
-
-enum class Rows { one, two, upright };
+constexpr double kPitch = 4.3;    ///< of rows
+constexpr double kClosest = 3.6;  ///< of rows beside an axis: letters of 2.5 mm with their descenders take 3.4
+constexpr double kGap = 2.0;      ///< between labels in a row
+constexpr double kPass = 2.4;     ///< for the line to a label in the second row
+constexpr double kLeader = 3.0;   ///< from the axis
+constexpr double kSlant = 1.8;    ///< and from the first row to the second
+constexpr double kDrop = 3.3;     ///< from the end of a leader to the base line under it
+constexpr double kRow = 4.5;      ///< one row with its descenders
 
 double room_for(const AxisLabel& label) { return text_width(label.words, kLettering) + kGap; }
 
 bool is_in_first_row(std::size_t index) { return index % 2 == 0; }
-
-Rows rows_of(const AxisLabels& labels, double width) {
-    double all = 0.0;
-    double first = 0.0;
-    double second = 0.0;
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        const double room = room_for(labels[i]);
-        all += room;
-        first += is_in_first_row(i) ? room : kPass;
-        second += is_in_first_row(i) ? 0.0 : room;
-    }
-    if (all <= width) return Rows::one;
-    return std::max(first, second) <= width ? Rows::two : Rows::upright;
-}
 
 double widest(const AxisLabels& labels) {
     double width = 0.0;
@@ -79,66 +65,68 @@ void draw_two_rows(Drawing& drawing, const AxisLabels& labels, double axis_y, do
     }
 }
 
+std::vector<double> in_one_row(const AxisLabels& labels, double left, double right) {
+    std::vector<Spot> spots;
+    for (const AxisLabel& label : labels) spots.push_back({label.at, room_for(label)});
+    return spread(spots, left, right);
+}
+
+/// Where a label would stand if it were alone: amid its marks.
+double middle_of_marks(const AxisLabel& label) {
+    const double sum = std::accumulate(label.also.begin(), label.also.end(), label.at);
+    return sum / static_cast<double>(1 + label.also.size());
+}
+
 }  // namespace
 
-double farthest_under_axis(const AxisLabels& labels, double left, double right) {
-    const Rows rows = rows_of(labels, right - left);
-    std::vector<double> places;
-    if (rows == Rows::two) {
-        places = two_rows(labels, left, right).first;
-    } else {
-        std::vector<Spot> spots;
-        for (const AxisLabel& label : labels)
-            spots.push_back({label.at, rows == Rows::upright ? kPitch : room_for(label)});
-        places = spread(spots, left, right);
+double height_under_axis(AxisRows rows) {
+    return rows == AxisRows::one ? kLeader + kRow : kLeader + kPitch + kSlant + kRow;
+}
+
+bool have_room_under_axis(const AxisLabels& labels, AxisRows rows, double width) {
+    double first = 0.0;
+    double second = 0.0;
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        const bool is_first = rows == AxisRows::one || is_in_first_row(i);
+        first += is_first ? room_for(labels[i]) : kPass;
+        second += is_first ? 0.0 : room_for(labels[i]);
     }
+    return std::max(first, second) <= width;
+}
+
+double farthest_under_axis(const AxisLabels& labels, AxisRows rows, double left, double right) {
+    const auto places = rows == AxisRows::two ? two_rows(labels, left, right).first : in_one_row(labels, left, right);
     double farthest = 0.0;
     for (std::size_t i = 0; i < labels.size(); ++i) farthest = std::max(farthest, std::abs(places[i] - labels[i].at));
     return farthest;
 }
 
-double height_under_axis(const AxisLabels& labels, double width) {
-    switch (rows_of(labels, width)) {
-        case Rows::one:
-            return kLeader + kRow;
-        case Rows::two:
-            return kLeader + kPitch + kSlant + kRow;
-        case Rows::upright:
-            return kLeader + widest(labels) + 1.5;
-    }
-    return 0.0;
-}
-
-void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right) {
-    const Rows rows = rows_of(labels, right - left);
-    if (rows == Rows::two) return draw_two_rows(drawing, labels, axis_y, left, right);
-    std::vector<Spot> spots;
-    for (const AxisLabel& label : labels) spots.push_back({label.at, rows == Rows::upright ? kPitch : room_for(label)});
-    const auto places = spread(spots, left, right);
+void draw_under_axis(Drawing& drawing, const AxisLabels& labels, AxisRows rows, double axis_y, double left,
+                     double right) {
+    if (rows == AxisRows::two) return draw_two_rows(drawing, labels, axis_y, left, right);
+    const auto places = in_one_row(labels, left, right);
     const double end = axis_y - kLeader;
     for (std::size_t i = 0; i < labels.size(); ++i) {
         drawing.line({labels[i].at, axis_y}, {places[i], end});
-        Text text{{places[i], end - kDrop}, labels[i].words, kLettering, Align::centre};
-        if (rows == Rows::upright) {
-            text.at = {places[i] + 0.5 * kLettering, end - 0.8};
-            text.align = Align::right;
-            text.turn = 90.0;
-        }
-        drawing.add(text);
+        drawing.add(Text{{places[i], end - kDrop}, labels[i].words, kLettering, Align::centre});
     }
 }
 
 double width_beside_axis(const AxisLabels& labels) { return kLeader + widest(labels) + 2.0; }
 
-std::size_t labels_beside_axis(double height) { return static_cast<std::size_t>(std::max(0.0, height) / kPitch); }
+std::size_t labels_beside_axis(double height) { return static_cast<std::size_t>(std::max(0.0, height) / kClosest); }
 
 void draw_beside_axis(Drawing& drawing, const AxisLabels& labels, double axis_x, double bottom, double top) {
+    const double share = (top - bottom) / static_cast<double>(std::max<std::size_t>(1, labels.size()));
     std::vector<Spot> spots;
-    for (const AxisLabel& label : labels) spots.push_back({label.at, kPitch});
+    for (const AxisLabel& label : labels)
+        spots.push_back({middle_of_marks(label), std::clamp(share, kClosest, kPitch)});
     const auto places = spread(spots, bottom, top);
     const double end = axis_x - kLeader;
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        drawing.line({axis_x, labels[i].at}, {end, places[i]});
+        std::vector<double> marks = labels[i].also;
+        marks.push_back(labels[i].at);
+        for (const double mark : marks) drawing.line({axis_x, mark}, {end, places[i]});
         drawing.add(Text{{end - 0.6, places[i] - 0.5 * kLettering}, labels[i].words, kLettering, Align::right});
     }
 }

@@ -14,18 +14,25 @@ namespace seatload::sheet {
 struct AxisLabel {
     double at = 0.0;
     std::string words;
+    std::vector<double> also = {};  ///< further marks that are led to the same words
 };
 using AxisLabels = std::vector<AxisLabel>;
 
-/// What labels under a level axis take below it [mm]: they stand in one row, in two, or turned upright, as a width lets
-/// them. Where they lie does not matter.
-double height_under_axis(const AxisLabels& labels, double width);
+/// How labels stand under a level axis.
+enum class AxisRows { one, two };
+
+/// What labels under a level axis take below it [mm].
+double height_under_axis(AxisRows rows);
+
+/// Whether labels find room in a width [mm]. Where they lie does not matter.
+bool have_room_under_axis(const AxisLabels& labels, AxisRows rows, double width);
 
 /// How far a label under a level axis is moved at the most from the place it belongs to, between two ends [mm].
-double farthest_under_axis(const AxisLabels& labels, double left, double right);
+double farthest_under_axis(const AxisLabels& labels, AxisRows rows, double left, double right);
 
 /// Draws labels under a level axis, from left to right; they keep between two ends.
-void draw_under_axis(Drawing& drawing, const AxisLabels& labels, double axis_y, double left, double right);
+void draw_under_axis(Drawing& drawing, const AxisLabels& labels, AxisRows rows, double axis_y, double left,
+                     double right);
 
 /// What labels left of an upright axis take [mm].
 double width_beside_axis(const AxisLabels& labels);
@@ -33,7 +40,8 @@ double width_beside_axis(const AxisLabels& labels);
 /// How many labels find room left of an upright axis of that height [mm].
 std::size_t labels_beside_axis(double height);
 
-/// Draws labels left of an upright axis, from the bottom up; they keep between two heights.
+/// Draws labels left of an upright axis, from the bottom up; they keep between two heights, closer than usual where
+/// these leave little room.
 void draw_beside_axis(Drawing& drawing, const AxisLabels& labels, double axis_x, double bottom, double top);
 
 }  // namespace seatload::sheet

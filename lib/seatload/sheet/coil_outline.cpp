@@ -218,12 +218,14 @@ Path centre_line_view(const spring::Spring& spring) {
     return path;
 }
 
-Point wire_edge_point(const spring::Spring& spring) {
+std::optional<Point> wire_edge_point(const spring::Spring& spring, int coils_right) {
     const CoilCurve curve(spring);
     // A place on the upper quarter of a front half-turn past the middle.
     const double half = spring.hand == spring::Hand::right ? 0.0 : 0.5;
     double u = std::floor(0.6 * curve.turns()) + half + (half == 0.0 ? 0.14 : 0.36);
     if (u > curve.turns()) u -= 1.0;
+    u += coils_right;
+    if (u > curve.turns()) return std::nullopt;
     const CurvePlace p = place(curve, u);
     const double upper = p.normal.y > 0.0 ? 1.0 : -1.0;
     return p.at + upper * curve.wire_radius() * p.normal;

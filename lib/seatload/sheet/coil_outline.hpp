@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include <seatload/sheet/geometry.hpp>
@@ -25,8 +26,8 @@ std::vector<ViewPiece> end_view(const spring::Spring& spring);
 /// The centre line alone, for springs too fine to draw in full (ISO 2162-1, simplified).
 Path centre_line_view(const spring::Spring& spring);
 
-/// A point on the edge of the wire in front, near the middle of the side view, for a leader to end on; on the upper
-/// side.
-Point wire_edge_point(const spring::Spring& spring);
+/// A point on the edge of the wire in front, on the upper side, for a leader to end on: near the middle of the side
+/// view, or so many coils further right; nothing when the wire has ended there.
+std::optional<Point> wire_edge_point(const spring::Spring& spring, int coils_right = 0);
 
 }  // namespace seatload::sheet

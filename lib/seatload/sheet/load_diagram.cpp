@@ -2,6 +2,7 @@
 #include <seatload/sheet/load_diagram.hpp>
 
 #include <algorithm>
+#include <array>
 #include <vector>
 
 #include <seatload/sheet/axis_labels.hpp>
@@ -13,12 +14,11 @@ namespace seatload::sheet {
 namespace {
 
 constexpr double kBandHalfWidth = 1.2;
-constexpr double kWhisker = 2.2;  ///< how far right of the band the grade's bar stands
-constexpr std::size_t kAllLabels = 5;
-constexpr std::size_t kLeastLabels = 3;
-constexpr double kLowestPlot = 20.0;  ///< in which a load line still shows its slope, and F1 and F2 have their labels
+constexpr double kWhisker = 2.2;      ///< how far right of the band the grade's bar stands
+constexpr double kLowestPlot = 20.0;  ///< in which a load line still shows its slope, and four loads have their labels
 constexpr double kFarthestLabel = 18.0;  ///< that a label under the axis is moved aside, or its line lies too flat
 constexpr double kHeadroom = 6.0;        ///< over the highest force
+constexpr double kUnderForceAxis = 3.0;  ///< from the top of the plot to where the labels of forces may begin
 /// A limit no further above the highest force, as a share, stretches the diagram to it.
 constexpr double kNearlyInside = 1.15;
 
@@ -55,15 +55,17 @@ struct LinePoint {
     double force;
     std::string length_words;
     std::string force_words;
+    bool is_ordered;
 };
 
 /// A point that a spring this long cannot reach is left out.
 std::vector<LinePoint> line_points(const LoadDiagram& d) {
+    const auto on_line = [&](double length) { return d.rate * (d.free_length - length); };
     std::vector<LinePoint> out{
-        {d.seated.length, d.seated.nominal, d.seated.length_words, d.seated.load_words},
-        {d.full_travel.length, d.full_travel.nominal, d.full_travel.length_words, d.full_travel.load_words},
-        {d.smallest_length, d.rate * (d.free_length - d.smallest_length), d.smallest_words, d.smallest_load_words},
-        {d.solid_length, d.rate * (d.free_length - d.solid_length), d.solid_words, d.solid_load_words}};
+        {d.seated.length, d.seated.nominal, d.seated.length_words, d.seated.load_words, true},
+        {d.full_travel.length, d.full_travel.nominal, d.full_travel.length_words, d.full_travel.load_words, true},
+        {d.smallest_length, on_line(d.smallest_length), d.smallest_words, d.smallest_load_words, false},
+        {d.solid_length, on_line(d.solid_length), d.solid_words, d.solid_load_words, false}};
     std::erase_if(out, [&](const LinePoint& p) { return p.length >= d.free_length; });
     return out;
 }
@@ -82,29 +84,72 @@ double highest_force(const LoadDiagram& d) {
     return limit <= kNearlyInside * highest ? std::max(highest, limit) : highest;
 }
 
-/// At their lengths, longest first, as they come from left to right; of more than `most`, those of reference points are
-/// left out first, as of the forces.
-AxisLabels length_labels(const LoadDiagram& d, std::size_t most) {
-    AxisLabels out{{d.free_length, d.free_words}};
-    for (const LinePoint& p : line_points(d)) out.push_back({p.length, p.length_words});
-    if (const auto length = shown_buckling(d))
-        out.insert(out.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, out.size())),
-                   {*length, d.buckling_words});
-    if (out.size() > most) out.resize(most);
+/// How much is written at the marks under the axis.
+enum class Naming { in_full, references_short, all_short };
+
+/// The symbol of a mark, which its words begin with.
+std::string symbol_of(const std::string& words) { return words.substr(0, words.find(' ')); }
+
+/// At their lengths [mm], longest first, as they come from left to right.
+AxisLabels length_labels(const LoadDiagram& d, Naming naming) {
+    const auto shown = [&](const std::string& words, bool is_ordered) {
+        const bool is_short = naming == Naming::all_short || (naming == Naming::references_short && !is_ordered);
+        return is_short ? symbol_of(words) : words;
+    };
+    AxisLabels out{{d.free_length, shown(d.free_words, true)}};
+    for (const LinePoint& p : line_points(d)) out.push_back({p.length, shown(p.length_words, p.is_ordered)});
+    if (const auto length = shown_buckling(d)) out.push_back({*length, shown(d.buckling_words, false)});
     std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at > b.at; });
     return out;
 }
 
-/// At their forces, smallest first, as they come from the bottom up; of more than `most`, those of reference points are
-/// left out first: the table beside the diagram has them.
-AxisLabels force_labels(const LoadDiagram& d, std::size_t most) {
-    AxisLabels out;
-    for (const LinePoint& p : line_points(d)) out.push_back({p.force, p.force_words});
+/// What is written at a force [N].
+struct ForceLabel {
+    std::vector<double> forces;
+    std::string words;
+    std::string short_words;  ///< beside others
+};
+
+/// At their forces, smallest first, as they come from the bottom up.
+std::vector<ForceLabel> force_labels(const LoadDiagram& d) {
+    std::vector<ForceLabel> out;
+    for (const LinePoint& p : line_points(d))
+        out.push_back({{p.force}, p.force_words, p.is_ordered ? p.force_words : symbol_of(p.force_words)});
     if (d.permissible_force && *d.permissible_force <= highest_force(d))
-        out.insert(out.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(2, out.size())),
-                   {*d.permissible_force, d.permissible_words});
-    if (out.size() > most) out.resize(most);
-    std::stable_sort(out.begin(), out.end(), [](const AxisLabel& a, const AxisLabel& b) { return a.at < b.at; });
+        out.push_back({{*d.permissible_force}, d.permissible_words, symbol_of(d.permissible_words)});
+    std::stable_sort(out.begin(), out.end(),
+                     [](const ForceLabel& a, const ForceLabel& b) { return a.forces[0] < b.forces[0]; });
+    return out;
+}
+
+/// The label of two neighbours, in the order in which they are read.
+ForceLabel joined(const ForceLabel& lower, const ForceLabel& upper) {
+    ForceLabel out = lower;
+    out.forces.insert(out.forces.end(), upper.forces.begin(), upper.forces.end());
+    out.words = out.short_words = lower.short_words + ", " + upper.short_words;
+    return out;
+}
+
+/// Neighbours share a label until no more are left than find room: each time those that take the least width.
+std::vector<ForceLabel> joined_to(std::vector<ForceLabel> labels, std::size_t most) {
+    while (labels.size() > std::max<std::size_t>(1, most)) {
+        std::size_t best = 0;
+        const auto width = [&](std::size_t i) {
+            return text_width(joined(labels[i], labels[i + 1]).words, kLettering);
+        };
+        for (std::size_t i = 1; i + 1 < labels.size(); ++i)
+            if (width(i) < width(best)) best = i;
+        labels[best] = joined(labels[best], labels[best + 1]);
+        labels.erase(labels.begin() + static_cast<std::ptrdiff_t>(best) + 1);
+    }
+    return labels;
+}
+
+/// The labels at their forces [N], for their width alone.
+AxisLabels at_forces(const std::vector<ForceLabel>& labels) {
+    AxisLabels out;
+    for (const ForceLabel& label : labels)
+        out.push_back({label.forces[0], label.words, {label.forces.begin() + 1, label.forces.end()}});
     return out;
 }
 
@@ -125,34 +170,74 @@ double plot_top(const Box& box, const LoadDiagram& d) {
     return box.top - key_height(key_entries(d), box.width()) - 2.0;
 }
 
-/// What the labels beside the axis and the key leave of the box; its lower edge is that of the box.
-Box plot_over(const Box& box, const LoadDiagram& d) {
-    const AxisLabels name{{0.0, d.words.force_axis}};
-    const double left = std::max(width_beside_axis(name), width_beside_axis(force_labels(d, kAllLabels)));
-    return {box.left + left, box.bottom, box.right - 3.0, plot_top(box, d)};
+/// Where the plot lies in the box and what is written at its marks, still at their lengths and forces [mm, N].
+struct Layout {
+    Box plot;
+    AxisLabels lengths;
+    AxisRows rows;
+    AxisLabels forces;
+};
+
+/// Words under the axis that may be taken.
+struct UnderAxis {
+    Naming naming;
+    AxisRows rows;
+};
+
+/// In order of liking.
+constexpr std::array kUnderAxis{UnderAxis{Naming::in_full, AxisRows::one}, UnderAxis{Naming::in_full, AxisRows::two},
+                                UnderAxis{Naming::references_short, AxisRows::one},
+                                UnderAxis{Naming::references_short, AxisRows::two},
+                                UnderAxis{Naming::all_short, AxisRows::one}};
+
+AxisLabels on_paper(const Axes& axes, AxisLabels lengths) {
+    for (AxisLabel& label : lengths) label.at = axes.x(label.at);
+    return lengths;
 }
 
-/// The labels under the axis, each at its place on the paper, that leave the diagram its height and stand near their
-/// places; at the least those of L0, L1 and L2: the table beside the diagram has the others.
-AxisLabels shown_lengths(const Box& box, const LoadDiagram& d) {
-    const Box plot = plot_over(box, d);
+/// Whether labels find room, each near the place it belongs to.
+bool is_readable(const UnderAxis& trial, const Box& box, const Axes& axes, const LoadDiagram& d) {
+    const AxisLabels labels = on_paper(axes, length_labels(d, trial.naming));
+    return have_room_under_axis(labels, trial.rows, box.width()) &&
+           farthest_under_axis(labels, trial.rows, box.left, box.right) <= kFarthestLabel;
+}
+
+/// The words under the axis that leave the plot its height; failing that, the shortest that take least of it. Only the
+/// height of the plot is still open.
+UnderAxis under_axis(const Box& box, const Box& plot, const LoadDiagram& d) {
     const Axes axes(plot, d, highest_force(d));
-    for (std::size_t most = kAllLabels + 1;; --most) {
-        AxisLabels labels = length_labels(d, most);
-        for (AxisLabel& label : labels) label.at = axes.x(label.at);
-        const double height = plot.height() - height_under_axis(labels, box.width());
-        const bool is_near = farthest_under_axis(labels, box.left, box.right) <= kFarthestLabel;
-        if ((height >= kLowestPlot && is_near) || most <= kLeastLabels) return labels;
-    }
+    for (const double lowest : {kLowestPlot, 0.0})
+        for (const UnderAxis& trial : kUnderAxis) {
+            const bool is_low = lowest == 0.0 && trial.rows == AxisRows::two;
+            if (!is_low && plot.height() - height_under_axis(trial.rows) >= lowest && is_readable(trial, box, axes, d))
+                return trial;
+        }
+    return kUnderAxis.back();
 }
 
-void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const LoadDiagram& d) {
-    draw_under_axis(drawing, shown_lengths(box, d), axes.plot().bottom, box.left, box.right);
-    const double lowest = axes.plot().bottom + 1.0;
-    const double highest = axes.plot().top - 3.0;
-    AxisLabels forces = force_labels(d, labels_beside_axis(highest - lowest));
-    for (AxisLabel& label : forces) label.at = axes.y(label.at);
-    draw_beside_axis(drawing, forces, axes.plot().left, lowest, highest);
+Layout layout(const Box& box, const LoadDiagram& d) {
+    const auto forces = force_labels(d);
+    const double name = width_beside_axis({{0.0, d.words.force_axis}});
+    const double left = std::max(name, width_beside_axis(at_forces(forces)));
+    Layout out{{box.left + left, box.bottom, box.right - 3.0, plot_top(box, d)}, {}, AxisRows::one, {}};
+    const UnderAxis under = under_axis(box, out.plot, d);
+    out.lengths = length_labels(d, under.naming);
+    out.rows = under.rows;
+    out.plot.bottom += height_under_axis(under.rows);
+    out.forces = at_forces(joined_to(forces, labels_beside_axis(out.plot.height() - kUnderForceAxis)));
+    out.plot.left = std::max(out.plot.left, box.left + width_beside_axis(out.forces));
+    return out;
+}
+
+void draw_labels(Drawing& drawing, const Axes& axes, const Box& box, const Layout& layout) {
+    const Box& plot = axes.plot();
+    draw_under_axis(drawing, on_paper(axes, layout.lengths), layout.rows, plot.bottom, box.left, box.right);
+    AxisLabels forces = layout.forces;
+    for (AxisLabel& label : forces) {
+        label.at = axes.y(label.at);
+        for (double& also : label.also) also = axes.y(also);
+    }
+    draw_beside_axis(drawing, forces, plot.left, plot.bottom, plot.top - kUnderForceAxis);
 }
 
 void draw_ordered(Drawing& drawing, const Axes& axes, const DiagramLoad& load) {
@@ -218,17 +303,11 @@ void draw_limits(Drawing& drawing, const Axes& axes, const LoadDiagram& d) {
     drawing.line({axes.plot().left, y}, {far, y}, LineKind::extreme);
 }
 
-/// What the labels and the key leave of the box.
-Box plot_in(const Box& box, const LoadDiagram& d) {
-    Box plot = plot_over(box, d);
-    plot.bottom += height_under_axis(shown_lengths(box, d), box.width());
-    return plot;
-}
-
 }  // namespace
 
 void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram) {
-    const Axes axes(plot_in(box, diagram), diagram, highest_force(diagram));
+    const Layout where = layout(box, diagram);
+    const Axes axes(where.plot, diagram, highest_force(diagram));
     draw_key(drawing, box, key_entries(diagram));
     for (const DiagramLoad* load : {&diagram.seated, &diagram.full_travel}) draw_ordered(drawing, axes, *load);
     draw_projections(drawing, axes, diagram);
@@ -239,7 +318,7 @@ void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diag
         draw_grade(drawing, axes, *load);
         drawing.add(Disc{axes.at(load->length, load->nominal), 0.7});
     }
-    draw_labels(drawing, axes, box, diagram);
+    draw_labels(drawing, axes, box, where);
 }
 
 }  // namespace seatload::sheet

@@ -29,7 +29,7 @@ struct DiagramWords {
     std::string permissible;  ///< at the level limit line
 };
 
-/// What a load-length diagram shows [mm, N].
+/// What a load-length diagram shows [mm, N]. The words at a mark are its symbol, a blank and its value.
 struct LoadDiagram {
     double free_length = 0.0;
     double rate = 0.0;
@@ -51,7 +51,8 @@ struct LoadDiagram {
 };
 
 /// Draws the diagram into a box: force upwards, length falling to the right from the free spring to the solid one.
-/// Limits stand as narrow double-dotted lines across the plot.
+/// Limits stand as narrow double-dotted lines across the plot. Every mark is named; where there is little room those of
+/// reference points are named by their symbols alone, or share a label.
 void draw_load_diagram(Drawing& drawing, const Box& box, const LoadDiagram& diagram);
 
 }  // namespace seatload::sheet

@@ -37,6 +37,7 @@ constexpr double kDetailMargin = 1.5;      ///< round a detail's circle
 constexpr double kDetailTitleReach = 9.0;  ///< of its title on either side of the middle
 constexpr double kHighLeader = 4.0;        ///< how much higher words for the wire stand that must clear those of e1
 constexpr double kPlateTop = 2.0;          ///< of a plate over the view
+constexpr double kNameAside = 0.4;         ///< of a plate, where two stand close
 constexpr double kPlateBack = 1.8;         ///< how far its edges are followed
 
 /// Whether no words stand yet where these would.
@@ -199,15 +200,64 @@ struct WireLeader {
     bool is_high;  ///< over e1, for want of room on the left
 };
 
-WireLeader wire_leader(const Placed& placed) {
-    const Point feature = placed.left_face + placed.scale() * wire_edge_point(placed.figure.spring);
+/// Nothing when the wire has no such coil.
+std::optional<WireLeader> wire_leader_at(const Placed& placed, int coils_right) {
+    const auto edge = wire_edge_point(placed.figure.spring, coils_right);
+    if (!edge) return std::nullopt;
+    const Point feature = placed.left_face + placed.scale() * *edge;
     const double y = placed.top() + kLeaderRise;
     const double aside = 0.5 * (y - feature.y) + 1.5;
     const double reach = aside + text_width(placed.figure.words.wire_diameter, kLettering) + 2.0;
     const bool meets_e1 = has_deviation(placed.figure) && feature.x + reach > placed.right_face();
     const bool is_left = meets_e1 && feature.x - reach > placed.box.left;
     const bool is_high = meets_e1 && !is_left;
-    return {feature, {feature.x + (is_left ? -aside : aside), y + (is_high ? kHighLeader : 0.0)}, is_left, is_high};
+    return WireLeader{
+        feature, {feature.x + (is_left ? -aside : aside), y + (is_high ? kHighLeader : 0.0)}, is_left, is_high};
+}
+
+/// The names of the plates above them; those that stand close are named on their far sides.
+std::vector<Text> names_above_plates(const Placed& placed) {
+    const SpringFigure& figure = placed.figure;
+    const double y = placed.top() + kPlateTop + 1.0;
+    const auto x = [&](double length) { return placed.left_face.x + placed.on_paper(length); };
+    const double apart = placed.on_paper(figure.seated_length - figure.full_travel_length);
+    const bool is_crowded = apart < text_width(figure.words.full_travel_plate, kLettering) + 1.0;
+    const double aside = is_crowded ? kNameAside : 0.0;
+    std::vector<Text> out;
+    const auto add = [&](double length, double way, const std::string& words, Align crowded) {
+        if (!words.empty())
+            out.push_back({.at = {x(length) + way * aside, y},
+                           .words = words,
+                           .align = is_crowded ? crowded : Align::centre,
+                           .masked = true});
+    };
+    add(figure.full_travel_length, -1.0, figure.words.full_travel_plate, Align::right);
+    add(figure.seated_length, 1.0, figure.words.seated_plate, Align::left);
+    return out;
+}
+
+/// Whether a leader and its words keep off the names of the plates.
+bool is_clear_of_plates(const Placed& placed, const WireLeader& leader) {
+    const double width = text_width(placed.figure.words.wire_diameter, kLettering) + 1.0;
+    const Point end{leader.knee.x + (leader.is_left ? -width : width), leader.knee.y + kLettering};
+    const Box shelf = include(include(empty_box(), leader.knee), end);
+    const Box line = include(include(empty_box(), {leader.feature.x, placed.top()}), leader.knee);
+    const std::vector<Text> names = names_above_plates(placed);
+    return std::none_of(names.begin(), names.end(), [&](const Text& name) {
+        return text_box(name).overlaps(shelf) || text_box(name).overlaps(line);
+    });
+}
+
+/// From the coil near the middle, or from one further right where that one's words would stand over a plate.
+WireLeader wire_leader(const Placed& placed) {
+    const WireLeader usual = wire_leader_at(placed, 0).value();
+    const double width = text_width(placed.figure.words.wire_diameter, kLettering) + 1.0;
+    std::optional<WireLeader> leader = usual;
+    for (int coils = 1; leader; leader = wire_leader_at(placed, coils++)) {
+        const bool is_right = !leader->is_left && !leader->is_high && leader->knee.x + width < placed.box.right;
+        if ((is_right || leader->feature.x == usual.feature.x) && is_clear_of_plates(placed, *leader)) return *leader;
+    }
+    return usual;
 }
 
 Placed place(const SpringFigure& figure, const Box& box, Scale scale) {
@@ -251,32 +301,37 @@ void draw_plate(Drawing& drawing, double x, double top, double foot, double back
     drawing.add(Line{{{x + back, top}, {x, top}, {x, foot}, {x + back, foot}}, LineKind::extreme});
 }
 
-/// Names the plates above them; those that stand close are named on their far sides.
+/// Where the name of a plate may stand when other words stand above it: on either side of the plate under the view,
+/// then over the coils, which it wipes.
+std::vector<Text> other_places(const Placed& placed, double plate_x, const std::string& words) {
+    const double low = placed.edge() - 4.2;
+    const double within = placed.left_face.y + 0.5 * placed.outside_radius() - 0.5 * kLettering;
+    const auto place = [&](double y, bool is_right) {
+        return Text{.at = {plate_x + (is_right ? 0.8 : -0.8), y},
+                    .words = words,
+                    .align = is_right ? Align::left : Align::right,
+                    .masked = true};
+    };
+    return {place(low, true), place(low, false), place(within, true), place(within, false)};
+}
+
+void draw_plate_name(Drawing& drawing, const Placed& placed, const Text& above, double plate_x) {
+    if (is_clear_of_words(drawing, above)) return drawing.add(above);
+    const std::vector<Text> others = other_places(placed, plate_x, above.words);
+    for (const Text& other : others) {
+        const bool is_under = other.at.y < placed.edge();
+        if (is_clear_of_words(drawing, other) && (!is_under || is_clear_of_lines(drawing, other)))
+            return drawing.add(other);
+    }
+    drawing.add(others.back());
+}
+
 void draw_plate_names(Drawing& drawing, const Placed& placed) {
     const SpringFigure& figure = placed.figure;
-    struct Name {
-        double length;
-        const std::string& words;
-        Align crowded;
-        double aside;
-    };
-    const Name names[] = {{figure.full_travel_length, figure.words.full_travel_plate, Align::right, -0.4},
-                          {figure.seated_length, figure.words.seated_plate, Align::left, 0.4}};
-    const double apart = placed.on_paper(figure.seated_length - figure.full_travel_length);
-    const bool is_crowded = apart < text_width(names[0].words, kLettering) + 1.0;
-    for (const Name& name : names) {
-        if (name.words.empty()) continue;
-        const double x = placed.left_face.x + placed.on_paper(name.length);
-        const Text above{.at = {x + (is_crowded ? name.aside : 0.0), placed.top() + kPlateTop + 1.0},
-                         .words = name.words,
-                         .align = is_crowded ? name.crowded : Align::centre,
-                         .masked = true};
-        // Under the plate where words for the wire stand over it.
-        const Text under{.at = {x + 0.8, placed.edge() - 4.2}, .words = name.words};
-        if (is_clear_of_words(drawing, above))
-            drawing.add(above);
-        else if (is_clear_of_words(drawing, under) && is_clear_of_lines(drawing, under))
-            drawing.add(under);
+    for (const Text& above : names_above_plates(placed)) {
+        const bool is_seated = above.words == figure.words.seated_plate;
+        const double length = is_seated ? figure.seated_length : figure.full_travel_length;
+        draw_plate_name(drawing, placed, above, placed.left_face.x + placed.on_paper(length));
     }
 }
 
