@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 #include <seatload/core/append.hpp>
+#include <seatload/io/reply_check.hpp>
 #include <seatload/io/reply_file.hpp>
 #include <seatload/record/shelf.hpp>
 #include <seatload/sheet/quotes_sheet.hpp>
@@ -30,6 +31,7 @@ std::vector<record::NamedReply> read_replies(const QuotesOptions& options, const
             path, [&](std::string_view text, const std::string& name) { return io::read_reply(text, name, &asked); });
         append(said, reply.error());
         if (!reply) continue;
+        if (!asked.mark.empty()) append(said, io::doubts_on_letters(*reply, path));
         const std::string& firm = reply->maker.firm;
         replies.push_back({firm.empty() ? std::filesystem::path(path).filename().string() : firm, *reply});
     }

@@ -89,6 +89,7 @@ Json offer(const record::Comparison& all, const record::JudgedOffer& o) {
     for (const record::QuantityCost& each : o.quantities) json["quantities"].push_back(quantity(each));
     json["spring"] = spring(o.spring);
     json["not_stated"] = o.not_stated;
+    json["questions"] = o.questions;
     json["reasons"] = o.reasons;
     return json;
 }

@@ -41,14 +41,23 @@ std::string head(const Comparison& all, int width) {
     return wrapped("Quotations for ", words + '.', width, 2);
 }
 
+/// Whether some offer has a day to show in a column.
+template <class Day>
+bool has_any(const Comparison& all, const Day& day) {
+    return std::any_of(all.offers.begin(), all.offers.end(),
+                       [&](const JudgedOffer& o) { return o.offer.is_quoted() && !day(o).empty(); });
+}
+
 std::string ranking(const Comparison& all, int width) {
-    const bool is_wide = width >= kWide;
+    const auto here_by = [](const JudgedOffer& o) { return o.here_by; };
+    const auto valid_until = [&](const JudgedOffer& o) { return all.reply_of(o).reply.maker.valid_until; };
+    const bool has_here_by = has_any(all, here_by);
+    const bool has_valid_until = width >= kWide && has_any(all, valid_until);
     TextTable table({left, left, left, left, right, right, right, left, left});
-    std::vector<std::string> heads{"", "maker", "alt", "spring", "buy", "a piece", "the lot", "here by"};
-    if (is_wide) heads.emplace_back("valid until");
-    if (!is_wide) heads.emplace_back("");
-    table.add(heads);
+    table.add({"", "maker", "alt", "spring", "buy", "a piece", "the lot", has_here_by ? "here by" : "",
+               has_valid_until ? "valid until" : ""});
     for (const JudgedOffer& offer : all.offers) {
+        if (!offer.offer.is_quoted()) continue;
         std::vector<std::string> row{offer.rank == 0 ? "-" : std::to_string(offer.rank),
                                      shortened(all.reply_of(offer).name, width), offer.offer.alternative,
                                      std::string(record::short_word(offer))};
@@ -57,8 +66,8 @@ std::string ranking(const Comparison& all, int width) {
                                    record::total_text(*offer.purchase)});
         else
             row.insert(row.end(), {"-", "-", "-"});
-        row.push_back(or_dash(offer.here_by));
-        row.push_back(is_wide ? or_dash(all.reply_of(offer).reply.maker.valid_until) : "");
+        row.push_back(has_here_by ? or_dash(here_by(offer)) : "");
+        row.push_back(has_valid_until ? or_dash(valid_until(offer)) : "");
         table.add(row);
     }
     return table.text(0);
@@ -109,10 +118,15 @@ std::string stories(const Comparison& all, int width) {
 }  // namespace
 
 std::string quotes_text(const Comparison& all, int width) {
+    const bool is_any_quoted =
+        std::any_of(all.offers.begin(), all.offers.end(), [](const JudgedOffer& o) { return o.offer.is_quoted(); });
+    std::string unquoted = record::unquoted_words(all);
+    if (!unquoted.empty()) unquoted = wrapped("", unquoted, width, 2);
+    if (!is_any_quoted) return head(all, width) + '\n' + unquoted + stories(all, width);
     std::string text = head(all, width) + '\n' + ranking(all, width);
     if (const std::string words = record::plus_words(all); !words.empty()) text += wrapped("+ ", words, width, 2);
     text += "\nLanded cost of what is quoted; the next: a later lot, without tooling\n" + costs(all, width) +
-            minimums(all, width);
+            minimums(all, width) + unquoted;
     return text + '\n' + stories(all, width) + '\n' + wrapped("", record::counting_words(all), width, 2);
 }
 

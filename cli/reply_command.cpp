@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <seatload/core/append.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/io/reply_check.hpp>
 #include <seatload/io/reply_file.hpp>
 
 #include <cli/papers.hpp>
@@ -36,6 +37,7 @@ int run_reply(const ReplyOptions& options, std::ostream& out, std::ostream& err)
             read_file(path, [](std::string_view text, const std::string& name) { return io::read_reply(text, name); });
         append(said, reply.error());
         if (!reply) continue;
+        append(said, io::doubts_on_letters(*reply, path));
         const ReplyView view{path, *reply};
         if (reply->is_quoted()) sound.push_back(path);
         if (options.json)

@@ -25,6 +25,7 @@ const ScratchFolder& furnished() {
     static const bool is_done = [] {
         write_bytes(folder / "latch.toml", small_requirement());
         fs::copy(kSources / "templates", folder / "templates", fs::copy_options::recursive);
+        fs::copy(kSources / "tests/cli/replies", folder / "replies");
         fs::copy(kSources / "specs", folder / "specs", fs::copy_options::recursive);
         const ToolRun sized = run_tool(
             folder, "cd " + folder.path().string() + " && " SEATLOAD_PROGRAM " size latch.toml -n 1 --output made");
@@ -60,7 +61,7 @@ std::vector<std::string> writers() {
         "size latch.toml -n 1 --output OUT",
         "bench templates/ahead_latch_readings.toml --output OUT",
         "budget templates/ahead_latch_plunger.toml --output OUT",
-        "quotes made/ottermere-m14-ahead-latch-plunger-enquiry.pdf templates/replies/maker_a.toml --output OUT",
+        "quotes made/ottermere-m14-ahead-latch-plunger-enquiry.pdf replies/maker_a.toml --output OUT",
         "inspect specs/ottermere-m14/ahead-latch-plunger.toml templates/ahead_lot_good.toml --output OUT",
         "sheet " + spec + ".toml --output OUT",
         "sheet --extract " + spec + ".pdf --output OUT",

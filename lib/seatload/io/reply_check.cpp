@@ -48,4 +48,21 @@ void expect_answer_to(Document& document, const record::Enquired& stated, const 
                        "they were changed in between: the maker must see the present ones");
 }
 
+Diagnostics doubts_on_letters(const record::Reply& reply, const std::string& file_name) {
+    if (!reply.enquiry.mark.empty() || !reply.is_quoted()) return {};
+    std::vector<std::string> letters;
+    for (const record::Offer& offer : reply.offers)
+        if (offer.is_quoted()) letters.push_back(offer.alternative);
+    const bool is_one = letters.size() == 1;
+    Diagnostic doubt = complaint(
+        Severity::warning, "no-mark"_id,
+        "nothing shows that alternative" + std::string(is_one ? " " : "s ") + join(letters, ", ") + " of this reply " +
+            (is_one ? "is the spring" : "are the springs") + " enquired for now, as it bears no mark",
+        "compare " + std::string(is_one ? "it" : "them") +
+            " with the sheet the maker answers; where they are the same, copy the line that "
+            "begins with mark from the blank form beside the enquiry");
+    doubt.place.file = file_name;
+    return {doubt};
+}
+
 }  // namespace seatload::io

@@ -11,4 +11,8 @@ namespace seatload::io {
 /// warned of.
 void expect_answer_to(Document& document, const record::Enquired& stated, const record::Enquired& asked);
 
+/// A warning when prices stand in a reply without the mark of its enquiry: its letters may then be those of springs
+/// that were enquired for before, under the same number. Nothing when it bears one, or quotes nothing.
+Diagnostics doubts_on_letters(const record::Reply& reply, const std::string& file_name);
+
 }  // namespace seatload::io

@@ -46,6 +46,27 @@ std::vector<std::string> not_stated(const Reply& reply, const LandedCost& purcha
     return open;
 }
 
+/// "2", or "2 seated and 3 at full travel": the grades of EN 15800 by which a spec orders its loads; empty when by
+/// none.
+std::string load_grades(const Spec& spec) {
+    const std::optional<int>& seated = spec.seated.grade;
+    const std::optional<int>& full_travel = spec.full_travel.grade;
+    if (seated && seated == full_travel) return std::to_string(*seated);
+    std::string words;
+    if (seated) words = std::to_string(*seated) + " seated";
+    if (full_travel) words += (words.empty() ? "" : " and ") + std::to_string(*full_travel) + " at full travel";
+    return words;
+}
+
+/// What the maker is to be asked before a spring of his is ordered.
+std::vector<std::string> questions_on(const JudgedOffer& offer) {
+    if (!offer.spring.can_be_ordered() || offer.offer.changes.load_grade) return {};
+    const std::string grades = load_grades(offer.spring.spec);
+    if (grades.empty()) return {};
+    return {"does he hold the loads to EN 15800 grade " + grades + ", as " +
+            (offer.spring.is_altered ? "this spring needs" : "the sheet asks") + "? His reply leaves load_grade open"};
+}
+
 /// How the lots of a reply are paid for. One in another currency is taken to come from abroad (common practice, no
 /// source).
 Terms payment(const Reply& reply, const ComparisonTerms& terms) {
@@ -102,6 +123,7 @@ Result<JudgedOffer> judged(const Comparison& all, std::size_t reply_index, const
     const std::string& by = all.enquiry.correspondence.reply_by;
     out.is_late = !by.empty() && !reply.maker.date.empty() && by < reply.maker.date;
     if (out.purchase) out.not_stated = not_stated(reply, *out.purchase);
+    if (out.purchase) out.questions = questions_on(out);
     return out;
 }
 

@@ -58,6 +58,7 @@ struct JudgedOffer {
     bool is_late = false;                 ///< answered after the day asked for
     std::string here_by;                  ///< ISO 8601; empty when the date or the lead time is not known
     std::vector<std::string> not_stated;  ///< what the maker left open
+    std::vector<std::string> questions;   ///< to the maker, before it is ordered
     int rank = 0;                         ///< from 1; 0: out of the question
     std::vector<std::string> reasons;     ///< for its place
 };

@@ -35,6 +35,31 @@ void add(std::vector<Telling>& out, const std::string& heading, const std::strin
     if (!words.empty()) out.push_back({heading, words});
 }
 
+bool has_price_for(const Offer& offer, int pieces) {
+    return std::any_of(offer.prices.begin(), offer.prices.end(),
+                       [&](const Price& price) { return price.quantity == pieces && price.unit_price; });
+}
+
+/// Letters enquired for that no reply has a price for.
+std::vector<std::string> letters_nobody_quoted(const Comparison& all) {
+    std::vector<std::string> letters;
+    for (const std::string& letter : all.enquiry.alternatives)
+        if (std::none_of(all.offers.begin(), all.offers.end(),
+                         [&](const JudgedOffer& o) { return o.offer.alternative == letter && o.offer.is_quoted(); }))
+            letters.push_back(letter);
+    return letters;
+}
+
+/// Quantities enquired for that no reply has a price for.
+std::vector<std::string> quantities_nobody_quoted(const Comparison& all) {
+    std::vector<std::string> quantities;
+    for (const int pieces : all.enquiry.quantities)
+        if (std::none_of(all.offers.begin(), all.offers.end(),
+                         [&](const JudgedOffer& o) { return has_price_for(o.offer, pieces); }))
+            quantities.push_back(std::to_string(pieces));
+    return quantities;
+}
+
 const char* plus(const std::vector<std::string>& open) { return open.empty() ? "" : "+"; }
 
 }  // namespace
@@ -42,6 +67,10 @@ const char* plus(const std::vector<std::string>& open) { return open.empty() ? "
 std::vector<Telling> tellings(const JudgedOffer& offer) {
     const CounterOffer& spring = offer.spring;
     std::vector<Telling> out;
+    if (!offer.offer.is_quoted()) {
+        for (const std::string& each : spring.remarks) add(out, "remark", each);
+        return out;
+    }
     add(out, "place", join(offer.reasons, "; "));
     add(out, "asks for", listed(spring.asked));
     if (spring.fit != Fit::unknown && (spring.fit != Fit::fails || !spring.adjusted.empty()))
@@ -51,6 +80,7 @@ std::vector<Telling> tellings(const JudgedOffer& offer) {
     for (const std::string& each : spring.missing) add(out, "missing", each);
     for (const std::string& each : spring.remarks) add(out, "remark", each);
     add(out, "not stated", join(offer.not_stated, ", "));
+    for (const std::string& each : offer.questions) add(out, "to ask", each);
     return out;
 }
 
@@ -87,6 +117,22 @@ std::string plus_words(const Comparison& all) {
     return is_any_open ? "At least so much: what is not stated may raise it. Such an offer stands behind those priced "
                          "in full, in its place by what is stated alone; ask before you choose."
                        : "";
+}
+
+std::string unquoted_words(const Comparison& all) {
+    const auto letters = letters_nobody_quoted(all);
+    const auto quantities = quantities_nobody_quoted(all);
+    std::vector<std::string> parts;
+    if (!letters.empty())
+        parts.push_back((letters.size() == 1 ? "alternative " : "alternatives ") + join(letters, ", "));
+    if (!quantities.empty()) parts.push_back(join(quantities, ", ") + " pieces");
+    std::vector<std::string> silent;
+    for (const NamedReply& each : all.replies)
+        if (!each.reply.is_quoted()) silent.push_back(each.name);
+    std::string words = parts.empty() ? "" : "Nobody quoted: " + join(parts, "; ") + '.';
+    if (!silent.empty())
+        words += (words.empty() ? "" : " ") + std::string("No price from: ") + join(silent, ", ") + '.';
+    return words;
 }
 
 std::string minimum_words(const Minimum& missed, const std::string& currency) {

@@ -15,7 +15,8 @@ struct Telling {
 };
 
 /// What is told of an offer in words: why it has its place, what it asks for otherwise, how its spring was judged and
-/// by what it fails, what is missing or not stated. In English, for ourselves.
+/// by what it fails, what is missing, not stated, or to be asked; of one without a price the maker's remarks alone. In
+/// English, for ourselves.
 std::vector<Telling> tellings(const JudgedOffer& offer);
 
 /// In a word or two, for a column of a table: "as sent", "fits", "less room", "may rub", "FAILS", "unknown", "expired".
@@ -25,6 +26,9 @@ std::string_view short_word(const JudgedOffer& offer);
 std::string total_text(const LandedCost& cost);
 std::string each_text(const LandedCost& cost);
 std::string again_text(const LandedCost& cost);
+
+/// What was asked for and nobody has a price for, and who has none at all; empty when all is quoted by somebody.
+std::string unquoted_words(const Comparison& all);
 
 /// What the + stands for and what it does to the order of the offers; empty when nothing that may raise a cost is open.
 std::string plus_words(const Comparison& all);

@@ -26,7 +26,7 @@ void clean_judgement(record::JudgedOffer& offer, Diagnostics& diagnostics) {
     for (auto* differences : {&spring.asked, &spring.adjusted})
         for (record::Difference& each : *differences)
             for (std::string* text : {&each.now, &each.before}) clean(*text, "change asked for", diagnostics);
-    for (auto* texts : {&spring.missing, &spring.remarks, &offer.reasons})
+    for (auto* texts : {&spring.missing, &spring.remarks, &offer.reasons, &offer.questions})
         for (std::string& text : *texts) clean(text, "reply", diagnostics);
     for (record::Failure& failure : spring.failures) failure.reason = with_true_minus(failure.reason);
 }

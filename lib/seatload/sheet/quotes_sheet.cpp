@@ -112,6 +112,7 @@ std::string advice(const record::Comparison& all, const JudgedOffer& best) {
                  all.terms.exchange.home + (best.here_by.empty() ? "" : ", here by " + best.here_by) + ". ";
     if (best.standing == record::Standing::expired) words += "The offer has expired: ask whether it still holds. ";
     if (!best.not_stated.empty()) words += "Ask first what is not stated: " + join(best.not_stated, ", ") + ". ";
+    for (const std::string& question : best.questions) words += "Ask him: " + question + ". ";
     return words;
 }
 
@@ -124,16 +125,16 @@ void add_ranking(PageFlow& flow, const record::Comparison& all) {
     } else {
         flow.heading("Nothing to order: no offer fits and is priced");
     }
+    const RuledTable ranking = quotes_ranking_table(all, flow.width());
+    if (ranking.rows.size() < 2) return;
     flow.heading("The offers, best first");
     flow.paragraph(question(all));
-    flow.table(quotes_ranking_table(all, flow.width()));
+    flow.table(ranking);
     const std::string plus = record::plus_words(all);
     flow.paragraph(
         "Room: how many times what the maker's tolerances (EN 15800, from memory) do to the spring fits between it and "
         "the nearest limit they can break: of loads, bore, rod, solid length, free length, stress, buckling or lean. " +
-        (plus.empty() ? "" : "+ " + plus + ' ') +
-        "– Has no place: its spring fails, "
-        "cannot be judged, or is not quoted.");
+        (plus.empty() ? "" : "+ " + plus + ' ') + "– Has no place: its spring fails or cannot be judged.");
 }
 
 void add_costs(PageFlow& flow, const record::Comparison& all) {
@@ -141,9 +142,12 @@ void add_costs(PageFlow& flow, const record::Comparison& all) {
         const auto room = flow.headed_room("What a piece costs, landed", kPlotHeight);
         draw_costs(room.drawing, room.box, all);
     }
-    flow.headed_rows("What is quoted, in " + all.terms.exchange.home, quotes_costs_table(all, flow.width()));
-    flow.paragraph("Charges: certificate, packing, carriage. * Cannot be ordered alone, see the maker's minimum. " +
-                   record::counting_words(all));
+    if (const RuledTable costs = quotes_costs_table(all, flow.width()); costs.rows.size() > 1) {
+        flow.headed_rows("What is quoted, in " + all.terms.exchange.home, costs);
+        flow.paragraph("Charges: certificate, packing, carriage. * Cannot be ordered alone, see the maker's minimum. " +
+                       record::counting_words(all));
+    }
+    if (const std::string unquoted = record::unquoted_words(all); !unquoted.empty()) flow.paragraph(unquoted);
     flow.headed_rows("What the makers state", quotes_terms_table(all, flow.width()));
 }
 

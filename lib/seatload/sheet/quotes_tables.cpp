@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/quotes_tables.hpp>
 
+#include <algorithm>
+#include <utility>
+
 #include <seatload/core/text.hpp>
 #include <seatload/record/quotation_words.hpp>
 
@@ -34,6 +37,18 @@ std::string room(const JudgedOffer& offer) {
 /// Charges that come with every lot together.
 record::Exact charges(const record::LandedCost& c) { return c.certificate + c.packing + c.carriage; }
 
+/// The table without the columns, the first one aside, in which no row says anything; their width goes to the first.
+RuledTable without_blanks(RuledTable table) {
+    for (std::size_t column = table.widths.size(); column-- > 1;) {
+        if (std::any_of(table.rows.begin() + 1, table.rows.end(), [&](const auto& row) { return row[column] != "–"; }))
+            continue;
+        table.widths[0] += table.widths[column];
+        table.widths.erase(table.widths.begin() + static_cast<long>(column));
+        for (auto& row : table.rows) row.erase(row.begin() + static_cast<long>(column));
+    }
+    return table;
+}
+
 }  // namespace
 
 RuledTable quotes_ranking_table(const record::Comparison& all, double width) {
@@ -42,6 +57,7 @@ RuledTable quotes_ranking_table(const record::Comparison& all, double width) {
     table.rows.push_back({"maker, alternative", "spring", "room", "to buy", home + " a piece", home + " the lot",
                           "here by", "valid until"});
     for (const JudgedOffer& offer : all.offers) {
+        if (!offer.offer.is_quoted()) continue;
         const bool is_priced = offer.purchase.has_value();
         table.rows.push_back({offer_name(all, offer), std::string(record::short_word(offer)), room(offer),
                               is_priced ? std::to_string(offer.purchase->pieces) : "–",
@@ -49,7 +65,7 @@ RuledTable quotes_ranking_table(const record::Comparison& all, double width) {
                               is_priced ? record::total_text(*offer.purchase) : "–", or_dash(offer.here_by),
                               or_dash(all.reply_of(offer).reply.maker.valid_until)});
     }
-    return table;
+    return without_blanks(std::move(table));
 }
 
 RuledTable quotes_costs_table(const record::Comparison& all, double width) {
@@ -75,7 +91,7 @@ RuledTable quotes_terms_table(const record::Comparison& all, double width) {
         table.rows.push_back({each.name, or_dash(maker.quotation), or_dash(maker.date), or_dash(maker.valid_until),
                               or_dash(maker.currency), or_dash(maker.certificates), or_dash(maker.delivery_terms)});
     }
-    return table;
+    return without_blanks(std::move(table));
 }
 
 }  // namespace seatload::sheet

@@ -181,6 +181,49 @@ TEST_CASE("Duty left open marks an offer in another currency, and none at home")
     CHECK(order(compared({abroad, home})) == std::vector<std::string>{"1 home: in force", "2 abroad: cost open"});
 }
 
+TEST_CASE("A load grade that the sheet asks for and the reply leaves open is a question to the maker") {
+    EnquiredSpring spring = enquired_latch();
+    spring.spec.seated.grade = 2;
+    spring.spec.full_travel.grade = 2;
+    const auto questions = [&](const NamedReply& from) {
+        Enquired asked;
+        asked.alternatives = {"A"};
+        const auto all =
+            compare(asked, {spring}, {from}, {50, "", {"EUR", {}}, false}, {test::wires(), test::tolerances()});
+        REQUIRE(all.has_value());
+        return all->offers[0].questions;
+    };
+    auto silent = reply("silent", 1);
+    REQUIRE(questions(silent).size() == 1);
+    CHECK(questions(silent)[0] ==
+          "does he hold the loads to EN 15800 grade 2, as the sheet asks? His reply leaves load_grade open");
+    auto answered = reply("answered", 1);
+    answered.reply.offers[0].changes.load_grade = 1;
+    CHECK(questions(answered).empty());
+    auto unquoted = reply("unquoted", 1);
+    unquoted.reply.offers[0].prices[0].unit_price.reset();
+    CHECK(questions(unquoted).empty());
+    spring.spec.seated.grade = 1;
+    CHECK(questions(silent)[0] ==
+          "does he hold the loads to EN 15800 grade 1 seated and 2 at full travel, as the sheet "
+          "asks? His reply leaves load_grade open");
+    spring.spec.seated.grade.reset();
+    spring.spec.full_travel.grade.reset();
+    CHECK(questions(silent).empty());
+}
+
+TEST_CASE("What nobody quoted is gathered in a line, with who quoted nothing") {
+    CHECK(unquoted_words(compared({reply("one", 1)})).empty());
+    auto silent = reply("silent", 1);
+    silent.reply.offers[0].prices[0].unit_price.reset();
+    CHECK(unquoted_words(compared({reply("one", 1), silent})) == "No price from: silent.");
+    CHECK(tellings(compared({silent}).offers[0]).empty());
+    Comparison all = compared({reply("one", 1)});
+    all.enquiry.alternatives = {"A", "B", "C"};
+    all.enquiry.quantities = {20, 50, 200};
+    CHECK(unquoted_words(all) == "Nobody quoted: alternatives B, C; 20, 200 pieces.");
+}
+
 TEST_CASE("More pieces than needed are told with what fewer would cost") {
     auto breaks = reply("breaks", 2);
     breaks.reply.offers[0].prices.push_back({100, Money{9'000}, whole_money(0), {}});
