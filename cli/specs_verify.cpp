@@ -27,15 +27,22 @@ std::string shown_change(const record::Moved& m) {
            record::shown(*m.kind, m.now) + " now";
 }
 
-/// Whether files lie where their contents say, and are what they were.
-void look_at_files(const io::SpecLibrary& library, const record::Shelf& shelf, const record::KeptRevision& revision,
-                   Found& found) {
-    const record::KeptSpec& kept = revision.kept;
+/// Whether the file holds the bytes that were frozen, and below them nothing but what this program wrote.
+void look_at_bytes(const record::KeptSpec& kept, Found& found) {
     if (kept.is_altered())
         found.faults.push_back("it was changed after it was frozen: its contents have SHA-256 " +
                                kept.sha256.substr(0, 16) + "..., and had " +
                                record::frozen_sha256(kept.history)->substr(0, 16) + "... on " +
                                record::last_change(kept.history).date);
+    if (kept.has_foreign_states)
+        found.faults.emplace_back(
+            "below its line of ==== stands what `seatload specs` did not write, a remark or a change by hand: take it "
+            "out; a remark is kept with `seatload specs evidence --note`");
+}
+
+/// Whether a revision lies where its contents say.
+void look_at_place(const record::Shelf& shelf, const record::KeptRevision& revision, Found& found) {
+    const record::KeptSpec& kept = revision.kept;
     if (record::address_of(kept.spec.identity) != shelf.address)
         found.faults.push_back("its engine and position, " + kept.spec.identity.engine + " and " +
                                kept.spec.identity.position + ", belong at " +
@@ -43,6 +50,11 @@ void look_at_files(const io::SpecLibrary& library, const record::Shelf& shelf, c
     const std::string earlier = "/revision-" + revision.index() + ".toml";
     if (&revision != shelf.latest() && !revision.file.ends_with(earlier))
         found.faults.push_back("its revision is " + revision.index() + ", which its file name does not say");
+}
+
+/// Whether the evidence is what it was.
+void look_at_evidence(const io::SpecLibrary& library, const record::Shelf& shelf, const record::KeptSpec& kept,
+                      Found& found) {
     for (const record::Step& step : kept.history)
         for (const auto* files : {&step.lots, &step.files})
             for (const record::KeptFile& file : *files) {
@@ -76,8 +88,11 @@ std::vector<Found> look_at(const io::SpecLibrary& library, const record::Shelf& 
         Found found;
         found.spec = shelf.address.text() + ", revision " + revision.index() + ", " + std::string(word(revision.state));
         found.file = revision.file;
-        look_at_files(library, shelf, revision, found);
-        look_at_results(revision, references, found);
+        look_at_bytes(revision.kept, found);
+        // What follows of an edit is no news beside it.
+        if (!revision.kept.is_altered()) look_at_place(shelf, revision, found);
+        if (!revision.kept.is_altered()) look_at_results(revision, references, found);
+        look_at_evidence(library, shelf, revision.kept, found);
         all.push_back(std::move(found));
     }
     return all;
@@ -110,10 +125,28 @@ std::string looked_at(std::size_t count, std::size_t failed) {
                         : grouped(failed) + " failed.");
 }
 
+/// What may be done where all is as it was.
+std::string next_when_sound(const SpecsOptions& options) {
+    TypedCommand order = specs_command(options, "order");
+    if (options.specs.size() == 1)
+        order.name(options.specs.front());
+    else
+        order.open("SPEC");
+    return wrapped("Next: ",
+                   order.open("--quantity PIECES").text() + " writes the papers of a spec anew; " +
+                       specs_command(options, "list").text() + " shows which are approved.",
+                   options.width, 2);
+}
+
 std::string summary(const SpecsOptions& options, const std::vector<Found>& all, std::size_t failed,
                     std::size_t unread) {
     const int width = options.width;
-    if (all.empty() && unread == 0) return "Nothing to verify.\n";
+    if (all.empty() && unread == 0)
+        return "Nothing to verify.\n" +
+               wrapped("Next: ",
+                       specs_command(options, "add").open("FILE --by NAME --date DATE").text() +
+                           " takes a spec in, as `seatload size` writes it.",
+                       width, 2);
     std::string words = looked_at(all.size(), failed);
     if (unread != 0) words += " " + grouped(unread) + (unread == 1 ? " file" : " files") + " could not be read.";
     std::string text = wrapped("", words, width, 2);
@@ -123,6 +156,8 @@ std::string summary(const SpecsOptions& options, const std::vector<Found>& all, 
                             specs_command(options, "revise").text() +
                             "; where results moved, look whether the spring still serves before it is ordered again.",
                         width, 2);
+    else
+        text += next_when_sound(options);
     return text;
 }
 

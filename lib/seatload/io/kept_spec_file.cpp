@@ -54,8 +54,9 @@ Result<record::KeptSpec> read_kept_spec(std::string_view text, const std::string
     Diagnostics said = spec.error();
     append(said, history.error());
     if (!spec || !history) return said;
+    const bool is_foreign = write_kept_spec(content, *history) != text;
     return {record::KeptSpec{std::move(spec).value(), std::string(content), sha256_hex(content),
-                             std::move(history).value()},
+                             std::move(history).value(), is_foreign},
             said};
 }
 

@@ -14,7 +14,8 @@ namespace seatload::io {
 /// begins the states. A spec that no library keeps is such a part as a whole.
 std::string_view spec_content(std::string_view text);
 
-/// The kept spec a text of the library states. Nothing below the line that begins the states counts as the spec.
+/// The kept spec a text of the library states. Nothing below the line that begins the states counts as the spec;
+/// that it is written otherwise than write_kept_spec() does is told, and no error.
 /// Errors: everything wrong in either part, by position; no state at all, states in an order that cannot be.
 Result<record::KeptSpec> read_kept_spec(std::string_view text, const std::string& file_name,
                                         const wire::Catalogue& catalogue);

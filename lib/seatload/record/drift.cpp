@@ -54,6 +54,7 @@ std::vector<std::string> causes_of(const KeptSpec& kept, const wire::Grade& grad
 Drift drift_of(const KeptSpec& kept, const wire::Grade& grade, const tolerance::Tables& tables,
                const std::string& program) {
     Drift drift;
+    if (kept.is_altered()) return drift;
     const auto evaluation = check::evaluate(kept.spec.spring, grade, requirement_of(kept.spec), tables);
     if (!evaluation) {
         for (const Diagnostic& d : evaluation.error()) drift.unusable.push_back(d.message);

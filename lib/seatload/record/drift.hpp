@@ -20,7 +20,8 @@ struct Drift {
 };
 
 /// What has moved, and why: results are worked out again with the wire data of then, to tell what data did from what
-/// formulas did. A spec that never was approved has broken limits only.
+/// formulas did. A spec that never was approved has broken limits only. Nothing is told of one that was edited since it
+/// was frozen: what moves then are its own numbers, which says nothing of data and formulas.
 Drift drift_of(const KeptSpec& kept, const wire::Grade& grade, const tolerance::Tables& tables,
                const std::string& program);
 

@@ -14,6 +14,7 @@ struct KeptSpec {
     std::string content;  ///< the bytes of the spec itself, without its states
     std::string sha256;   ///< of the content
     History history;
+    bool has_foreign_states = false;  ///< what stands below the content is not, to the byte, the history as written
 
     State state() const { return state_of(history); }
     /// Whether the content is not the one that was frozen.
