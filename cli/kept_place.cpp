@@ -7,6 +7,8 @@
 #include <seatload/core/file.hpp>
 #include <seatload/io/kept_spec_file.hpp>
 
+#include <cli/specs_evidence.hpp>
+
 namespace seatload::cli {
 namespace {
 
@@ -82,6 +84,8 @@ Diagnostics doubts_on_kept(const KeptPlace& place) {
     }
     if (revision.state == State::superseded)
         doubts.push_back(kept_doubt(place, "superseded"_id, "this revision was superseded", in_place_of_it(place)));
+    if (const auto library = io::SpecLibrary::open(place.options.library, io::SpecLibrary::For::reading))
+        append(doubts, open_conditions(place.on, *library));
     return doubts;
 }
 

@@ -19,7 +19,8 @@ struct KeptPlace {
 std::optional<KeptPlace> kept_place(const std::string& path, const std::string& wire_file,
                                     const References& references);
 
-/// Warnings that a kept spec is not to be used as it is: withdrawn, superseded, or changed since it was frozen.
+/// Warnings that a kept spec is not to be used as it is: withdrawn, superseded, changed since it was frozen, or
+/// approved on a condition that is open.
 Diagnostics doubts_on_kept(const KeptPlace& place);
 /// Those on each of the files that is kept.
 Diagnostics doubts_on_kept(const std::vector<std::string>& paths, const std::string& wire_file,

@@ -7,6 +7,7 @@
 #include <cli/kept_place.hpp>
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -22,6 +23,14 @@ Result<Paper> reckon(const std::string& path, const std::filesystem::path& folde
     return Result<Paper>(Paper{folder / name, std::move(pdf).value()}, said);
 }
 
+/// What follows a calculation: in a library, what the state of its spec lets be done; else its sheet.
+std::string after_report(const ReportOptions& options, const std::optional<KeptPlace>& place) {
+    if (place) return kept_next(*place);
+    return "check it by hand where you doubt it; it stays with you, and " +
+           TypedCommand("sheet").name(options.specs.front()).option("--wire-file", options.wire_file).text() +
+           " draws the sheet for the maker.";
+}
+
 }  // namespace
 
 int run_report(const ReportOptions& options, std::ostream& out, std::ostream& err) {
@@ -31,8 +40,9 @@ int run_report(const ReportOptions& options, std::ostream& out, std::ostream& er
         options.specs, options.output,
         [&](const std::string& path) { return reckon(path, options.output, *references); }, out, err);
     if (code != kDone) return code;
-    if (const auto place = kept_place(options.specs.front(), options.wire_file, *references))
-        out << next_text(kept_next(*place), options.width) << std::flush;
+    out << next_text(after_report(options, kept_place(options.specs.front(), options.wire_file, *references)),
+                     options.width)
+        << std::flush;
     complain(doubts_on_kept(options.specs, options.wire_file, *references), err);
     return code;
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <cli/specs_evidence.hpp>
 
+#include <algorithm>
+#include <filesystem>
+
 #include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/sha256.hpp>
@@ -25,6 +28,24 @@ std::vector<EvidenceFile> read_all(const std::vector<std::string>& paths, Diagno
     return files;
 }
 
+/// The record with these bytes among those before one, or null.
+const EvidenceFile* same_before(const std::vector<EvidenceFile>& lots, std::size_t at) {
+    const auto end = lots.begin() + static_cast<long>(at);
+    const auto same =
+        std::find_if(lots.begin(), end, [&](const EvidenceFile& each) { return each.bytes == lots[at].bytes; });
+    return same == end ? nullptr : &*same;
+}
+
+/// Complains of one lot given as two.
+Diagnostics given_twice(const std::vector<EvidenceFile>& lots) {
+    Diagnostics wrong;
+    for (std::size_t i = 0; i < lots.size(); ++i)
+        if (const EvidenceFile* const same = same_before(lots, i))
+            wrong.push_back(error_in(lots[i].path, "lot-twice"_id, "this lot is given twice, as " + same->path + " too",
+                                     "name it once; a further lot has a record of its own"));
+    return wrong;
+}
+
 Diagnostics wrong_words(const StepOptions& o) {
     for (const std::string* words : {&o.by, &o.reason, &o.without_inspection, &o.note})
         if (first_invalid_utf8(*words))
@@ -44,6 +65,13 @@ Result<std::vector<record::KeptFile>> kept(const io::SpecLibrary& library, const
     return out;
 }
 
+/// Whether the record of a lot that lies with a spec accepts it without a condition.
+bool is_accepted_whole(const io::SpecLibrary& library, const record::Address& address, const record::KeptFile& file) {
+    const auto bytes = library.beside(address, file.name);
+    const auto lot = bytes ? io::read_lot(*bytes, file.name) : Result<record::Lot>(Diagnostics{});
+    return lot && lot->verdict == inspection::Verdict::accept && lot->conditions.empty();
+}
+
 }  // namespace
 
 Result<Evidence> read_evidence(const StepOptions& options) {
@@ -52,8 +80,26 @@ Result<Evidence> read_evidence(const StepOptions& options) {
     evidence.lots = read_all(options.lots, wrong);
     evidence.files = read_all(options.files, wrong);
     for (const EvidenceFile& lot : evidence.lots) append(wrong, io::read_lot(lot.bytes, lot.path).error());
+    append(wrong, given_twice(evidence.lots));
     if (has_error(wrong)) return wrong;
     return evidence;
+}
+
+Diagnostics lots_kept_before(const SpecsOptions& options, const record::Address& address,
+                             const record::History& history, const Evidence& evidence) {
+    Diagnostics wrong;
+    for (const EvidenceFile& lot : evidence.lots) {
+        const std::string sum = sha256_hex(lot.bytes);
+        for (const record::Step& step : history)
+            for (const record::KeptFile& kept : step.lots)
+                if (kept.sha256 == sum)
+                    wrong.push_back(
+                        error_in(lot.path, "lot-twice"_id,
+                                 "this lot is kept already, since " + step.date + ": " +
+                                     (std::filesystem::path(options.library) / address.text() / kept.name).string(),
+                                 "leave it out, it counts as it lies there; a further lot has a record of its own"));
+    }
+    return wrong;
 }
 
 Result<record::Step> told_step(const StepOptions& o, record::Step::Kind kind, const record::History& history) {
@@ -123,6 +169,20 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
         }
     if (has_error(wrong)) return wrong;
     return lots;
+}
+
+Diagnostics open_conditions(const OnShelf& on, const io::SpecLibrary& library) {
+    const record::KeptRevision& revision = on.revision();
+    const record::Step* approval = record::approval_of(revision.kept.history);
+    if (approval == nullptr || approval->conditions.empty() || revision.state != record::State::approved) return {};
+    for (const record::Step& step : revision.kept.history)
+        for (const record::KeptFile& file : step.lots)
+            if (is_accepted_whole(library, on.shelf.address, file)) return {};
+    return placed({complaint(Severity::warning, "conditional-approval"_id,
+                             "this spec was approved on condition that " + join(approval->conditions, " and ") +
+                                 ", and no lot kept since shows it",
+                             "have it measured on five pieces of the lot to come, and keep the record of that lot")},
+                  revision.file);
 }
 
 }  // namespace seatload::cli

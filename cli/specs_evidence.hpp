@@ -10,6 +10,7 @@
 #include <seatload/record/history.hpp>
 
 #include <cli/specs_options.hpp>
+#include <cli/specs_shelves.hpp>
 
 namespace seatload::cli {
 
@@ -25,8 +26,13 @@ struct Evidence {
     std::vector<EvidenceFile> files;
 };
 
-/// Reads the files a step names. Errors: those of reading; a lot's record that is none.
+/// Reads the files a step names. Errors: those of reading; a lot's record that is none, or that is given
+/// twice.
 Result<Evidence> read_evidence(const StepOptions& options);
+
+/// Complains of records of lots that lie with the revision already, to the byte: one lot would count as two.
+Diagnostics lots_kept_before(const SpecsOptions& options, const record::Address& address,
+                             const record::History& history, const Evidence& evidence);
 
 /// The step as told, without its SHA-256 and files. Errors: nobody named, no date or none of the calendar, a date
 /// before the last one of the history, words that are not UTF-8.
@@ -40,5 +46,8 @@ Diagnostics keep_evidence(const io::SpecLibrary& library, const record::Address&
 Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library, const SpecsOptions& options,
                                                   const record::Address& address, const record::History& history,
                                                   const Evidence& evidence);
+
+/// A warning when a revision was approved on a condition that no lot kept with it shows to hold.
+Diagnostics open_conditions(const OnShelf& on, const io::SpecLibrary& library);
 
 }  // namespace seatload::cli

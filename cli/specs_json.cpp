@@ -60,6 +60,7 @@ Json history_json(const record::History& history) {
     for (const record::Step& step : history) {
         Json json{{"is", word(step.kind)}, {"date", step.date}, {"by", step.by}, {"sha256", step.sha256}};
         if (!step.reason.empty()) json["reason"] = step.reason;
+        if (!step.conditions.empty()) json["conditions"] = step.conditions;
         if (!step.note.empty()) json["note"] = step.note;
         if (step.trial_hours) json["trial_hours"] = *step.trial_hours;
         if (!step.lots.empty()) json["lots"] = files_json(step.lots);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/core/append.hpp>
+#include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/io/date_form.hpp>
@@ -10,7 +11,9 @@
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include <cli/papers.hpp>
+#include <cli/spec_extract.hpp>
 #include <cli/specs_actions.hpp>
+#include <cli/specs_evidence.hpp>
 #include <cli/specs_shelves.hpp>
 #include <cli/text_wrap.hpp>
 
@@ -24,6 +27,7 @@ struct Order {
     OnShelf on;
     std::vector<Paper> papers;
     Diagnostics said;
+    std::filesystem::path stays;  ///< an order of other contents that lies there and is left as it is; may be empty
 };
 
 /// The revision to order: the one asked for; else the one in force; else the one last made, to be tried.
@@ -80,6 +84,19 @@ Result<sheet::Purchase> purchase_of(const SpecsOptions& options, State state) {
     return purchase;
 }
 
+/// The paper under its name, or under the first numbered one where no other bytes lie: what was ordered before stays.
+Paper beside_earlier(const std::filesystem::path& folder, const std::string& stem, std::string bytes) {
+    for (int number = 1;; ++number) {
+        std::filesystem::path path = folder / (stem + (number == 1 ? "" : '-' + std::to_string(number)) + ".pdf");
+        std::error_code unreadable;
+        const bool is_free =
+            std::filesystem::symlink_status(path, unreadable).type() == std::filesystem::file_type::not_found;
+        if (is_free || unreadable) return {std::move(path), std::move(bytes)};
+        const auto there = read_text_file(path, kLargestPdf);
+        if (!there || *there == bytes) return {std::move(path), std::move(bytes)};
+    }
+}
+
 Diagnostics add_sheets(Order& order, const SpecsOptions& options, const References& refs) {
     const record::KeptRevision& revision = order.on.revision();
     const wire::Grade& grade = grade_of(revision.kept.spec, refs.wires);
@@ -94,8 +111,9 @@ Diagnostics add_sheets(Order& order, const SpecsOptions& options, const Referenc
     order.said = placed(drawn.error(), revision.file);
     const std::filesystem::path folder = options.output;
     const std::string stem = file_stem(spec.identity.number + ' ' + spec.identity.revision);
-    order.papers.push_back({folder / (stem + "-order.pdf"), std::move(page).value()});
-    order.papers.push_back({folder / (stem + "-sheet.pdf"), std::move(drawn).value()});
+    order.papers.push_back(beside_earlier(folder, stem + "-order", std::move(page).value()));
+    order.papers.push_back(beside_earlier(folder, stem + "-sheet", std::move(drawn).value()));
+    order.stays = order.papers.front().path != folder / (stem + "-order.pdf") ? folder / (stem + "-order.pdf") : "";
     return {};
 }
 
@@ -121,10 +139,11 @@ Result<Order> make_order(const SpecsOptions& options, const References& referenc
     if (!library) return Diagnostics(library.error());
     auto on = to_be_ordered(*library, options, references);
     if (!on) return Diagnostics(on.error());
-    Order order{std::move(on).value(), {}, {}};
+    Order order{std::move(on).value(), {}, {}, {}};
     if (Diagnostics wrong = add_sheets(order, options, references); !wrong.empty()) return wrong;
     if (Diagnostics wrong = changed_lots(order, *library, options); !wrong.empty()) return wrong;
     append(order.said, doubts_on_state(order.on, options));
+    append(order.said, open_conditions(order.on, *library));
     append(order.said, doubts_on_lean(order.on.revision(), references));
     return order;
 }
@@ -165,6 +184,11 @@ std::string earlier_lots(const SpecsOptions& options, const OnShelf& on) {
     return text.empty() ? text : "Earlier lots, kept in the library:\n" + text;
 }
 
+/// That another order lay there under the usual name.
+std::string earlier_order(const Order& order) {
+    return order.stays.empty() ? "" : "Left as it is, another order:\n  " + order.stays.string() + '\n';
+}
+
 }  // namespace
 
 int run_specs_order(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
@@ -174,7 +198,7 @@ int run_specs_order(const SpecsOptions& options, const References& references, s
         return refuse(wrong, err);
     const record::KeptRevision& revision = order->on.revision();
     out << order->on.shelf.address.text() << ", revision " << revision.index() << ", " << word(revision.state) << '\n'
-        << written_text(order->papers) << earlier_lots(options, order->on)
+        << written_text(order->papers) << earlier_order(*order) << earlier_lots(options, order->on)
         << wrapped("Next: ", next_words(options, order->on), options.width, 2) << std::flush;
     complain(order->said, err);
     return kDone;

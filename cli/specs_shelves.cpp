@@ -209,6 +209,7 @@ std::string order_command(const SpecsOptions& options, const record::Shelf& shel
     return specs_command(options, "order")
         .name(shelf.address.text())
         .option("--revision", usual == &revision ? "" : revision.index())
+        .open("--quantity PIECES")
         .text();
 }
 

@@ -56,20 +56,26 @@ std::string altered_words(const OnShelf& on, int width) {
                           width, 2);
 }
 
-/// "lot-1.toml: accept, 20 of 20 inspected"; what cannot be read says so.
-std::string lot_words(const io::SpecLibrary& library, const record::Address& address, const record::KeptFile& file) {
+/// "lot-1.toml (accept, 20 of 20 pieces inspected)", its conditions unless they were told; what cannot be read says so.
+std::string lot_words(const io::SpecLibrary& library, const record::Address& address, const record::KeptFile& file,
+                      const std::vector<std::string>& told) {
     const auto bytes = library.beside(address, file.name);
     const auto lot = bytes ? io::read_lot(*bytes, file.name) : Result<record::Lot>(Diagnostics{});
     if (!lot) return file.name + " (cannot be read)";
-    return file.name + " (" + std::string(inspection::word(lot->verdict)) + ", " + std::to_string(lot->inspected) +
-           " of " + std::to_string(lot->pieces) + " pieces inspected)";
+    return file.name + " (" + std::string(inspection::word(lot->verdict)) +
+           (lot->conditions.empty() || lot->conditions == told
+                ? ""
+                : " on condition that " + join(lot->conditions, " and ")) +
+           ", " + std::to_string(lot->inspected) + " of " + std::to_string(lot->pieces) + " pieces inspected)";
 }
 
 std::string step_words(const io::SpecLibrary& library, const record::Address& address, const record::Step& step) {
     std::vector<std::string> parts;
     if (!step.reason.empty())
         parts.push_back((step.kind == record::Step::Kind::approved ? "without an accepted lot: " : "") + step.reason);
-    for (const record::KeptFile& lot : step.lots) parts.push_back("lot " + lot_words(library, address, lot));
+    if (!step.conditions.empty()) parts.push_back("on condition that " + join(step.conditions, " and "));
+    for (const record::KeptFile& lot : step.lots)
+        parts.push_back("lot " + lot_words(library, address, lot, step.conditions));
     if (step.trial_hours) parts.push_back(significant(*step.trial_hours, 6) + " h in an engine");
     for (const record::KeptFile& file : step.files) parts.push_back("with " + file.name);
     if (!step.note.empty()) parts.push_back(step.note);

@@ -28,8 +28,9 @@ struct Taken {
     std::string index;
     std::string file;
     State state = State::draft;
-    std::string next;  ///< what may be done now
-    Diagnostics said;  ///< what is to be known of it all the same
+    std::vector<std::string> conditions;  ///< of the approval
+    std::string next;                     ///< what may be done now
+    Diagnostics said;                     ///< what is to be known of it all the same
 };
 
 Step::Kind kind_of(const std::string& action) {
@@ -90,6 +91,7 @@ void judge(const io::SpecLibrary& library, const OnShelf& on, const SpecsOptions
         return;
     }
     const std::string whole = sha256_hex(io::write_kept_spec(kept.content, kept.history));
+    step.conditions = record::conditions_of(*lots);
     taken.refused =
         record::approval_refusals(kept, *evaluation, {std::move(lots).value(), whole, options.step.without_inspection});
     step.results = record::key_results({*evaluation, kept.spec, grade, references.tolerances}, program_name());
@@ -109,6 +111,26 @@ Diagnostics strange_lots(const OnShelf& on, const Evidence& evidence) {
     return wrong;
 }
 
+/// What the state lets be done, once evidence was kept.
+std::string next_with_evidence(const SpecsOptions& options, const OnShelf& on) {
+    const std::string listed = specs_command(options, "show")
+                                   .name(on.shelf.address.text())
+                                   .option("--revision", on.is_latest() ? "" : on.revision().index())
+                                   .text() +
+                               " shows all that is kept of it";
+    const std::string next = next_command(options, on.shelf, on.revision());
+    switch (on.revision().state) {
+        case State::draft:
+            return listed + "; " + next + " freezes it, for springs to be made and tried.";
+        case State::trial:
+            return listed + "; " + next + " puts it in force when a lot was inspected and is good.";
+        case State::approved:
+            return listed + "; " + next + " writes the papers to order it with.";
+        default:
+            return listed + '.';
+    }
+}
+
 /// What may be done next, once the step is taken; empty when nothing more is.
 std::string next_words(const SpecsOptions& options, const OnShelf& on, Step::Kind kind) {
     const std::string address = on.shelf.address.text();
@@ -117,12 +139,13 @@ std::string next_words(const SpecsOptions& options, const OnShelf& on, Step::Kin
             return order_command(options, on.shelf, on.revision()) +
                    " writes the papers of the trial springs; approve it once a lot was inspected and is good.";
         case Step::Kind::approved:
-            return specs_command(options, "order").name(address).text() + " writes the papers to order it with.";
+            return specs_command(options, "order").name(address).open("--quantity PIECES").text() +
+                   " writes the papers to order it with.";
         case Step::Kind::withdrawn:
             return specs_command(options, "revise").name(address).open("--reason WORDS --by NAME --date DATE").text() +
                    " makes a draft to follow it.";
         default:
-            return {};
+            return next_with_evidence(options, on);
     }
 }
 
@@ -146,6 +169,8 @@ Taken take_step(const SpecsOptions& options, const References& references) {
     taken.file = on->revision().file;
     taken.wrong = not_from_here(options, *on, kind);
     if (taken.wrong.empty()) taken.wrong = nothing_said(*on, kind, options.step);
+    if (taken.wrong.empty())
+        taken.wrong = lots_kept_before(options, taken.address, on->revision().kept.history, *evidence);
     if (!taken.wrong.empty()) return taken;
     auto told = told_step(options.step, kind, on->revision().kept.history);
     if (!told) return refused(told.error());
@@ -161,6 +186,7 @@ Taken take_step(const SpecsOptions& options, const References& references) {
     if (kind == Step::Kind::trial || kind == Step::Kind::approved)
         taken.said = doubts_on_lean(on->revision(), references);
     taken.next = next_words(options, *on, kind);
+    taken.conditions = step.conditions;
     taken.state = kind == Step::Kind::evidence ? on->revision().state : record::state_of(record::History{step});
     return taken;
 }
@@ -188,6 +214,12 @@ int run_specs_step(const SpecsOptions& options, const References& references, st
     const Step::Kind kind = kind_of(options.action);
     out << taken.address.text() << ", revision " << taken.index << ": "
         << (kind == Step::Kind::evidence ? "evidence kept; still " : "") << word(taken.state) << '\n';
+    if (!taken.conditions.empty())
+        out << wrapped("  On condition that ",
+                       join(taken.conditions, " and ") +
+                           ", which was not measured: measure it on five pieces before any is fitted, and keep the "
+                           "record of it as evidence.",
+                       options.width, 4);
     if (!taken.next.empty()) out << wrapped("  Next: ", taken.next, options.width, 4);
     out << std::flush;
     complain(taken.said, err);

@@ -81,6 +81,7 @@ class Desk {
         std::vector<std::string> answers;
         for (std::string line : next_commands(answer)) {
             line = replaced(replaced(line, "NAME", "'T. Okafor'"), "DATE", date);
+            line = replaced(line, "PIECES", "50");
             line = replaced(replaced(line, "WORDS", "'for a reason'"), "SAMPLES", "ahead_lot_good.toml");
             line = replaced(line, "--lot FILE", "--lot output/om14-lat-ahd-first-delivery.toml");
             line = replaced(line, "--with FILE", "--with ahead_latch_spec.toml");
@@ -219,7 +220,7 @@ TEST_CASE("a kept spec that is drawn, checked or reckoned is followed in its own
         CHECK(has(desk.next(desk.done("seatload sheet " + file)).front(), ": trial"));
         const auto on_trial = next_commands(desk.done("seatload report " + file));
         REQUIRE(on_trial.size() == 2);
-        CHECK(has(desk.done(on_trial[0]), "revision A, trial"));
+        CHECK(has(desk.done(replaced(on_trial[0], "PIECES", "10")), "revision A, trial"));
         CHECK(has(on_trial[1], " approve "));
         desk.done("seatload specs approve " + in + " " + kAddress + " --by X --date 2027-06-02 --without-inspection y");
         CHECK(has(desk.next(desk.done("seatload check " + file)).front(), "revision A, approved"));
@@ -249,7 +250,7 @@ TEST_CASE("names of files with blanks, quotes and dashes are typed as the next s
     const Desk desk(false);
     const test::Workshop shop;
     fs::copy_file(shop / "latch.toml", desk / "latch.toml");
-    fs::copy_file(kSource / "templates/replies/maker_a.toml", desk / "maker_a.toml");
+    fs::copy_file(kSource / "tests/cli/replies/maker_a.toml", desk / "maker_a.toml");
     fs::create_directory(desk / "my files");
     for (const std::string kind : {"requirement", "readings", "plunger", "spring", "reply", "samples", "maker", "wire"})
         for (const std::string file : {"my files/it's.toml", "-x.toml"}) {

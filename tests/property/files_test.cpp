@@ -169,6 +169,7 @@ record::Lot drawn_lot() {
     lot.inspected = whole(0, 10000);
     lot.plan = words(9);
     lot.reasons = {words(9)};
+    lot.conditions = {words(9)};
     lot.remarks = {words(9), words(9)};
     for (int left = whole(0, 5); left > 0; --left) lot.characteristics.push_back(drawn_characteristic());
     return lot;
@@ -217,12 +218,16 @@ TEST_CASE("A kept spec keeps the bytes of its spec and any history of words") {
         record::Step evidence = draft;
         evidence.kind = record::Step::Kind::evidence;
         evidence.trial_hours = number(0.1, 9000.0);
+        evidence.conditions = {words(9), words(9)};
         const record::History history{draft, evidence};
         const std::string text = io::write_kept_spec(test::specimen_text(), history);
         const auto again = sound(io::read_kept_spec(text, "x.toml", wires()), text);
         RC_ASSERT(again.content == test::specimen_text());
         RC_ASSERT(again.history.back().trial_hours == evidence.trial_hours);
         RC_ASSERT(again.history.front().note == draft.note);
+        RC_ASSERT(again.history.back().conditions == evidence.conditions);
+        RC_ASSERT(!again.has_foreign_states);
+        RC_ASSERT(sound(io::read_kept_spec(text + "# a remark\n", "x.toml", wires()), text).has_foreign_states);
         RC_ASSERT(io::write_kept_spec(again.content, again.history) == text);
     });
 }

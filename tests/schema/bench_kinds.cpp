@@ -217,6 +217,8 @@ Json lot_schema() {
     add_format(t, io::kLotFormat, true);
     t.must<inspection::Verdict>("verdict", "What the inspection found.");
     t.list<std::string>("reasons", "Why.");
+    t.list<std::string>("conditions",
+                        "What nobody measured and must hold, for the lot to be as good as the verdict says.");
     t.list<std::string>("remarks", "What else to know.");
     spec.may<std::string>("number", "Part number.");
     spec.may<std::string>("revision", "Revision.");

@@ -202,6 +202,7 @@ SchemaTable state_table() {
     t.must<std::string>("by", "Who answers for it.");
     t.put("sha256", text_shape("(?:" + hex + ")?"), "SHA-256 of all bytes above the line of ====.").need("sha256");
     t.may<std::string>("reason", "Why.");
+    t.list<std::string>("conditions", "Conditions on which the lots of an approval were accepted.");
     t.may<double>("trial_hours", "Hours in an engine.", io::kNotNegative);
     t.may<std::string>("note", "Anything else.");
     t.rows("lots", {Json{{"type", "string"}}, sum}, 2, "Records of inspected lots: name of the file and its SHA-256.");

@@ -38,6 +38,7 @@ template <class Fields, class S>
 void visit_step_words(Fields& f, S& step) {
     f.needed("sha256", "\"<64 digits>\"", step.sha256, kAny, "of all above the line of ====");
     f.field("reason", step.reason, kAny, "");
+    f.field("conditions", step.conditions, kAny, "on which its lots were accepted");
     f.field("trial_hours", step.trial_hours, kNotNegative, "in an engine");
     f.field("note", step.note, kAny, "");
 }

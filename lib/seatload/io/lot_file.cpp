@@ -84,6 +84,7 @@ record::Lot read_lot_tables(Reader& root) {
     if (!read_format(root, {kLotFormat})) return lot;
     lot.verdict = root.need<inspection::Verdict>("verdict", "\"accept\"");
     lot.reasons = root.list<std::string>("reasons");
+    lot.conditions = root.list<std::string>("conditions");
     lot.remarks = root.list<std::string>("remarks");
     if (auto table = root.need_table("spec", "number = \"OM14-LAT-AHD\"")) {
         FieldReader fields(*table);
@@ -107,6 +108,7 @@ std::string write_lot(const record::Lot& lot) {
     writer.entry("verdict", Form<inspection::Verdict>::write(lot.verdict));
     FieldWriter fields(writer);
     fields.field("reasons", lot.reasons, kAny, "");
+    fields.field("conditions", lot.conditions, kAny, "accepted if each of them holds");
     fields.field("remarks", lot.remarks, kAny, "");
     writer.table("spec");
     visit_spec(fields, lot.spec);

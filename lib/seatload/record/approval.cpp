@@ -51,4 +51,15 @@ std::vector<std::string> approval_refusals(const KeptSpec& kept, const check::Ev
     return why;
 }
 
+std::vector<std::string> conditions_of(const std::vector<LotEvidence>& lots) {
+    std::vector<std::string> all;
+    for (const LotEvidence& evidence : lots) {
+        if (!is_accepted(evidence)) continue;
+        if (evidence.lot.conditions.empty()) return {};
+        for (const std::string& each : evidence.lot.conditions)
+            if (std::find(all.begin(), all.end(), each) == all.end()) all.push_back(each);
+    }
+    return all;
+}
+
 }  // namespace seatload::record

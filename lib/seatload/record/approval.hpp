@@ -32,4 +32,8 @@ struct ApprovalGround {
 std::vector<std::string> approval_refusals(const KeptSpec& kept, const check::Evaluation& evaluation,
                                            const ApprovalGround& ground);
 
+/// The conditions under which lots were accepted, each once: what nobody measured and must hold. None when a lot was
+/// accepted without any.
+std::vector<std::string> conditions_of(const std::vector<LotEvidence>& lots);
+
 }  // namespace seatload::record

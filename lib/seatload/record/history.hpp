@@ -32,13 +32,14 @@ struct Step {
     enum class Kind { draft, trial, approved, withdrawn, evidence };
 
     Kind kind = Kind::draft;
-    std::string date;                   ///< ISO 8601, given, never the clock
-    std::string by;                     ///< who answers for it
-    std::string sha256;                 ///< of the content at that time
-    std::string reason;                 ///< of a revision, of a withdrawal, or of an approval without an inspection
-    std::vector<KeptFile> lots;         ///< results of inspections
-    std::vector<KeptFile> files;        ///< readings, quotations and the like
-    std::optional<double> trial_hours;  ///< in an engine
+    std::string date;                     ///< ISO 8601, given, never the clock
+    std::string by;                       ///< who answers for it
+    std::string sha256;                   ///< of the content at that time
+    std::string reason;                   ///< of a revision, of a withdrawal, or of an approval without an inspection
+    std::vector<std::string> conditions;  ///< of an approval: what its lots were accepted on and nobody measured
+    std::vector<KeptFile> lots;           ///< results of inspections
+    std::vector<KeptFile> files;          ///< readings, quotations and the like
+    std::optional<double> trial_hours;    ///< in an engine
     std::string note;
     std::optional<KeyResults> results;  ///< what was worked out when it was approved
 };

@@ -54,6 +54,7 @@ Lot lot_of(const inspection::LotInspection& inspection, const Spec& spec, const 
     lot.plan = plan_words(inspection.plan);
     lot.verdict = inspection.verdict;
     lot.reasons = inspection.reasons;
+    lot.conditions = inspection.conditions;
     lot.remarks = inspection.remarks;
     for (const inspection::Judged& judged : inspection.characteristics)
         if (judged.measured() > 0 || judged.wanted > 0) lot.characteristics.push_back(in_brief(judged));

@@ -41,7 +41,8 @@ struct Lot {
     int inspected = 0;  ///< pieces measured
     std::string plan;   ///< in words
     inspection::Verdict verdict = inspection::Verdict::not_proven;
-    std::vector<std::string> reasons;  ///< why the lot is not accepted
+    std::vector<std::string> reasons;     ///< why the lot is not accepted
+    std::vector<std::string> conditions;  ///< of a lot accepted on condition: what nobody measured and must hold
     std::vector<std::string> remarks;
     std::vector<LotCharacteristic> characteristics;  ///< those that were measured or had to be
 };

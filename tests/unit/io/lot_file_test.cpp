@@ -20,6 +20,7 @@ record::Lot lot() {
     l.plan = "ISO 2859-1";
     l.verdict = Verdict::not_proven;
     l.reasons = {"seated load F1: 1 piece nearer to a limit than U"};
+    l.conditions = {"free length L0 is at most 19.3 mm"};
     l.remarks = {"one", "two"};
     l.characteristics = {
         {Kind::seated_load, {5.04, 6.5}, 0.043, true, 12, 1, 0, 5.7421, 0.0811, Verdict::not_proven},
@@ -42,6 +43,7 @@ TEST_CASE("The record of a lot reads back as it was written, and writes to the s
     CHECK(read->name == "first \"delivery\"");
     CHECK(read->inspected == 13);
     CHECK(read->reasons == lot().reasons);
+    CHECK(read->conditions == lot().conditions);
     CHECK(read->remarks == lot().remarks);
     REQUIRE(read->characteristics.size() == 3);
     const record::LotCharacteristic& first = read->characteristics.front();

@@ -144,6 +144,21 @@ TEST_CASE("a rejected lot, or one of another number, revision or content, lets n
     CHECK(record::approval_refusals(kept, evaluation, {{{"lot.toml", lot}}, lot.spec.sha256, ""}).empty());
 }
 
+TEST_CASE(
+    "conditions of the lots an approval rests on are gathered once each, and fall away with a lot that has none") {
+    using Words = std::vector<std::string>;
+    const record::KeptSpec kept = test::kept_specimen();
+    const auto on = [&](const Words& conditions, Verdict verdict = Verdict::accept) {
+        record::LotEvidence evidence{"lot.toml", lot_of(kept, verdict)};
+        evidence.lot.conditions = conditions;
+        return evidence;
+    };
+    CHECK(record::conditions_of({on({"tips"}), on({"tips", "length"})}) == Words{"tips", "length"});
+    CHECK(record::conditions_of({on({"tips"}), on({})}).empty());
+    CHECK(record::conditions_of({on({"tips"}), on({}, Verdict::not_proven)}) == Words{"tips"});
+    CHECK(record::conditions_of({}).empty());
+}
+
 TEST_CASE("a spring that breaks a limit of its own is not approved, whatever the lot") {
     record::KeptSpec kept = test::kept_specimen();
     kept.spec.seated_demand.at_least = 5.9 * newton;  // it gives 5.76 N
@@ -194,6 +209,17 @@ TEST_CASE("a change of formulas is told from one of data") {
         record::drift_of(kept, *test::wires().find(kept.spec.wire_grade), test::tolerances(), "now");
     REQUIRE(drift.moved.size() == 1);
     CHECK_THAT(join(drift.causes, "; "), ContainsSubstring("by then then, by now now"));
+}
+
+TEST_CASE("of a spec that was edited since it was frozen nothing is told to have moved") {
+    record::KeptSpec kept = test::approved_specimen();
+    kept.history.back().results->values.front() *= 1.01;
+    kept.sha256 = std::string(64, 'e');
+    REQUIRE(kept.is_altered());
+    const record::Drift drift =
+        record::drift_of(kept, *test::wires().find(kept.spec.wire_grade), test::tolerances(), "now");
+    CHECK_FALSE(drift.is_any());
+    CHECK(drift.causes.empty());
 }
 
 TEST_CASE("weaker wire shows as a limit broken today") {
