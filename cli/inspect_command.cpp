@@ -13,10 +13,14 @@
 #include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/lot_file.hpp>
 #include <seatload/io/samples_file.hpp>
+#include <seatload/io/spec_file.hpp>
+#include <seatload/record/makers_copy.hpp>
+#include <seatload/record/specify.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/inspection_forecast.hpp>
 #include <seatload/sheet/inspection_limits.hpp>
 #include <seatload/sheet/inspection_report.hpp>
+#include <seatload/sheet/tamper_mark.hpp>
 
 #include <cli/graded_spec.hpp>
 #include <cli/inspect_next.hpp>
@@ -135,16 +139,33 @@ Result<Inspected> judged(const InspectOptions& options, const GradedSpec& graded
     return out;
 }
 
+/// The mark on the sheet that is ordered by a spec: that of its maker's copy, in a library with the name of who
+/// approved it.
+Result<std::string> sheet_mark(const std::string& path, const GradedSpec& graded, const References& refs) {
+    const auto bytes = read_text_file(path);
+    if (!bytes) return bytes.error();
+    record::Spec spec = record::with_tips_ordered(graded.spec, graded.grade, refs.tolerances);
+    if (io::spec_content(*bytes).size() != bytes->size()) {
+        const auto kept = io::read_kept_spec(*bytes, path, refs.wires);
+        if (!kept) return kept.error();
+        if (const record::Step* approval = record::approval_of(kept->history)) spec.identity.approver = approval->by;
+    }
+    return sheet::tamper_mark(io::write_spec(record::makers_copy(spec)));
+}
+
 /// The record of the lot and the report, named after part and lot.
 Result<std::vector<Paper>> papers_of(const InspectOptions& options, const Inspected& inspected,
-                                     const record::Spec& spec, const std::string& sha256, const References& refs) {
+                                     const GradedSpec& graded, const std::string& sha256, const References& refs) {
+    const record::Spec& spec = graded.spec;
     const std::string stem = file_stem(spec.identity.number + " " + inspected.lot.samples.name);
     const fs::path record_path = fs::path(options.output) / (stem + ".toml");
     if (!options.overwrite)
         if (Diagnostics wrong = edits_in_the_way(record_path, "record of a lot", kCommand); !wrong.empty())
             return wrong;
+    const auto mark = sheet_mark(options.spec, graded, refs);
+    if (!mark) return mark.error();
     auto pdf = sheet::inspection_report_pdf(
-        {inspected.lot, spec, sha256, inspected.forecast, refs.english, sheet::PaperSize::a4});
+        {inspected.lot, spec, *mark, inspected.forecast, refs.english, sheet::PaperSize::a4});
     const Diagnostics said = placed(pdf.error(), options.samples);
     if (!pdf) return said;
     const std::string text = io::write_lot(record::lot_of(inspected.lot, spec, sha256));
@@ -168,7 +189,7 @@ int run_inspect(const InspectOptions& options, std::ostream& out, std::ostream& 
     Diagnostics said = inspected->said;
     std::vector<Paper> papers;
     if (options.papers) {
-        auto made = papers_of(options, *inspected, graded->spec, sha256, *references);
+        auto made = papers_of(options, *inspected, *graded, sha256, *references);
         append(said, made.error());
         if (!made) return refuse(said, err);
         papers = std::move(made).value();

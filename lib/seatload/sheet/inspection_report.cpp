@@ -93,8 +93,8 @@ std::vector<Fact> facts_of(const InspectionReportInput& in, const LotInspection&
     add("Statistics", inspection::statistics_sentence());
     add("Measured with", uncertainty_words(lot));
     add("By eye", inspection::eye_sentence(lot));
-    add("Spec", drawing_number(in.spec) + " revision " + in.spec.identity.revision + ", SHA-256 of its file " +
-                    in.spec_sha256.substr(0, 16) + "…");
+    add("Spec", drawing_number(in.spec) + " revision " + in.spec.identity.revision +
+                    ", on whose sheet stands “Spec attached, SHA-256”: " + in.sheet_mark);
     add("Caution",
         "A spring stores energy and may hold an engine together: a competent person must check it before use. Local "
         "codes and licensed practice govern.");
@@ -125,7 +125,7 @@ void add_plots(PageFlow& flow, const LotInspection& lot) {
 Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& input) {
     Diagnostics diagnostics;
     const LotInspection lot = printable_lot(input.lot, diagnostics);
-    InspectionReportInput in{lot, input.spec, input.spec_sha256, input.forecast, input.words, input.size};
+    InspectionReportInput in{lot, input.spec, input.sheet_mark, input.forecast, input.words, input.size};
     const record::Spec spec = printable(input.spec, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
 
@@ -138,6 +138,7 @@ Result<std::vector<Drawing>> inspection_report(const InspectionReportInput& inpu
     flow.headed_rows("All pieces: ? not proven, × fails", inspection_pieces_table(lot, flow.width()));
     std::vector<Drawing> pages = std::move(flow.pages());
     TitleBlock block = own_title_block(spec, "inspection report", "for us and the maker");
+    block.approver.clear();  // he who approved the spec has not approved this: room for a hand
     if (!lot.samples.date.empty()) block.date_of_issue = lot.samples.date;
     draw_title_blocks(pages, {{pages.size(), "Lot “" + lot.samples.name + "”"}}, block, input.words);
     return {std::move(pages), diagnostics};

@@ -18,7 +18,7 @@ namespace seatload::sheet {
 struct InspectionReportInput {
     const inspection::LotInspection& lot;
     const record::Spec& spec;
-    std::string spec_sha256;                       ///< of the spec's file
+    std::string sheet_mark;                        ///< the tamper_mark() that the spec's sheet bears
     std::optional<inspection::Forecast> forecast;  ///< nothing: not compared
     const Wording& words;                          ///< of the title block's fields; the report itself is in English
     PaperSize size = PaperSize::a4;

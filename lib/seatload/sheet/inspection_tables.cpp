@@ -74,7 +74,7 @@ RuledTable inspection_verdict_table(const LotInspection& lot, double width) {
         const bool counts = !j.characteristic.limits.is_open();
         const auto count = [&](int number) { return counts ? std::to_string(number) : kNothing; };
         table.rows.push_back(
-            {kind_words(kind), limits, j.expanded > 0.0 ? "± " + inspection::doubt_text(j.expanded) : kNothing,
+            {characteristic_words(j.characteristic), limits, doubt_words(j),
              std::to_string(j.measured()) + (j.measured() < j.wanted ? " of " + std::to_string(j.wanted) : ""),
              count(j.inside), count(j.unproven), count(j.outside), verdict_words(j)});
     }

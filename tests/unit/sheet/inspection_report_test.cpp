@@ -205,5 +205,17 @@ TEST_CASE("the report tells the verdict with its reason, and every piece", "[ins
         CHECK_THAT(bad, ContainsSubstring(words));
 }
 
+TEST_CASE("the report speaks of end tips and of the spec as the sheet does, and leaves room to sign", "[inspection]") {
+    record::Spec spec = specimen(latch());
+    spec.identity.approver = "M. Brook of the drawing office";
+    const std::string words = words_on(pages_of(spec, lot_of(spec, 20, false)));
+    // What the sheet orders of a half-turn spring on a sliding seat: see "what the maker may alter is held ...".
+    CHECK_THAT(joined(sheet_words(spec)), ContainsSubstring("180° ± 20°"));
+    CHECK_THAT(words, ContainsSubstring("end tips apart\n180° ± 20°\n"));
+    CHECK(words.find("9.44") == std::string::npos);  // 9.5 turns less 20/360
+    CHECK_THAT(joined(words), ContainsSubstring("“Spec attached, SHA-256”: " + std::string(20, 'a')));
+    CHECK(words.find("M. Brook") == std::string::npos);
+}
+
 }  // namespace
 }  // namespace seatload::test
