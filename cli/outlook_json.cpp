@@ -58,9 +58,13 @@ Json allowance(const tolerance::MadeAllowance& a) {
 }
 
 Json one_case(const OutlookCase& c) {
-    Json json{{"load_grade", c.grades.load}, {"diameter_grade", c.grades.diameter},
-              {"springs", c.springs},        {"meet_the_demand", c.good},
-              {"share", c.share()},          {"keeps_99_percent", c.keeps()}};
+    Json json{{"load_grade", c.grades.load},
+              {"diameter_grade", c.grades.diameter},
+              {"load_ordered_tighter", c.grades.is_load_tighter},
+              {"springs", c.springs},
+              {"meet_the_demand", c.good},
+              {"share", c.share()},
+              {"keeps_99_percent", c.keeps()}};
     const OutlookQuantity* first = c.first_to_break();
     json["breaks_first"] = first != nullptr ? Json(first->id) : Json(nullptr);
     json["largest_influence"] = tolerance::kInfluenceNames[static_cast<std::size_t>(c.largest_influence())];

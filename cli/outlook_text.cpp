@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cmath>
 
+#include <seatload/check/tips.hpp>
 #include <seatload/core/text.hpp>
 
 #include <cli/outlook_view.hpp>
@@ -94,11 +95,6 @@ std::string keeps_most_words(const std::vector<NamedOutlook>& springs) {
     return most->name + " keeps most at grade 1. ";
 }
 
-/// Why a sheet may turn away a spring that counts as good.
-constexpr const char* kWorstTipsWords =
-    " The longest L0 on a sheet is for end tips at their worst, so that springs that count as good here can lie above "
-    "it.";
-
 bool has_quantity(const OutlookCase& c, std::string_view id) {
     return std::any_of(c.quantities.begin(), c.quantities.end(), [&](const auto& q) { return q.id == id; });
 }
@@ -106,6 +102,15 @@ bool has_quantity(const OutlookCase& c, std::string_view id) {
 bool is_lean_counted(const std::vector<NamedOutlook>& springs) {
     return std::any_of(springs.begin(), springs.end(),
                        [](const NamedOutlook& s) { return has_quantity(s.outlook.by_grade[0], "lean"); });
+}
+
+/// What the column of that name counts.
+std::string ordered_words(const Outlook& o) {
+    if (!o.stated) return {};
+    return "Ordered: loads to the grade named above, or to grade 1 where they are tighter, before the maker sorts "
+           "them; "
+           "coil diameter to grade " +
+           std::to_string(o.stated->grades.diameter) + ". ";
 }
 
 constexpr const char* kStrayWords = " Loads stray by: the dimension that moves them most, and its part in it.";
@@ -116,25 +121,29 @@ std::string kept_words(double share) { return fixed(std::floor(1000.0 * share + 
 
 std::string outlooks_text(const std::vector<NamedOutlook>& springs, int width, bool explains) {
     if (springs.empty()) return {};
-    TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right, Align::left, Align::left});
-    t.add({"", "grade 1", "grade 2", "grade 3", "99 % at", "breaks first", "loads stray by"});
+    TextTable t(
+        {Align::left, Align::right, Align::right, Align::right, Align::right, Align::right, Align::left, Align::left});
+    t.add({"", "ordered", "grade 1", "grade 2", "grade 3", "99 % at", "breaks first", "loads stray by"});
     bool is_any_without = false;
     for (const auto& [name, o] : springs) {
         is_any_without = is_any_without || !o.coarsest();
-        t.add({name, kept_words(o.by_grade[0].share()), kept_words(o.by_grade[1].share()),
-               kept_words(o.by_grade[2].share()), grade_words(o.coarsest()), breaks_words(telling_case(o)),
-               influence_words(o.recommended())});
+        t.add({name, o.stated ? kept_words(o.stated->share()) : "-", kept_words(o.by_grade[0].share()),
+               kept_words(o.by_grade[1].share()), kept_words(o.by_grade[2].share()), grade_words(o.coarsest()),
+               breaks_words(telling_case(o)), influence_words(o.recommended())});
     }
-    return wrapped("", "Share of springs that meet the whole demand, made to EN 15800 grade 1, 2 or 3:", width, 2) +
+    return wrapped("",
+                   "Share of springs that meet the whole demand, made as ordered, or all to EN 15800 grade 1, 2 or 3:",
+                   width, 2) +
            t.text(0) +
            wrapped("",
                    keeps_most_words(springs) + "99 % at: the coarsest, cheapest grade that keeps 99 %." +
                        none_words(is_any_without),
                    width, 2) +
            (explains ? wrapped("",
-                               std::string("Breaks first: the limit most springs of the next coarser grade break.") +
+                               ordered_words(springs.front().outlook) +
+                                   "Breaks first: the limit most springs of the next coarser grade break." +
                                    kStrayWords + ' ' + how_it_is_reckoned(springs.front().outlook) +
-                                   (is_lean_counted(springs) ? kWorstTipsWords : ""),
+                                   (is_lean_counted(springs) ? ' ' + std::string(check::kLongestForWorstTips) : ""),
                                width, 2)
                      : "");
 }
@@ -166,16 +175,18 @@ std::string quantities_table(const OutlookCase& c) {
 std::string rooms_told(const OutlookCase& c) {
     std::string words = has_quantity(c, "gap_to_solid") ? " L2 above Ln: what is left above the gap asked for." : "";
     if (has_quantity(c, "lean"))
-        words += std::string(" Room to lean: what is left beside the lean, of each spring's own coils and tips.") +
-                 kWorstTipsWords;
+        words += std::string(" Room to lean: what is left beside the lean, of each spring's own coils and tips. ") +
+                 std::string(check::kLongestForWorstTips);
     return words;
 }
 
 std::string stated_words(const Outlook& o) {
     if (!o.stated) return {};
-    const auto& [load, diameter] = o.stated->grades;
-    return " As ordered (loads grade " + std::to_string(load) + ", coil diameter grade " + std::to_string(diameter) +
-           "): " + kept_words(o.stated->share()) + (o.stated->keeps() ? "." : ", less than 99 %.");
+    const sizing::ToleranceGrades& g = o.stated->grades;
+    return " As ordered (loads " +
+           std::string(g.is_load_tighter ? "tighter than grade 1, counted at it" : "grade " + std::to_string(g.load)) +
+           ", coil diameter grade " + std::to_string(g.diameter) + "): " + kept_words(o.stated->share()) +
+           (o.stated->keeps() ? "." : ", less than 99 %.");
 }
 
 std::string verdict_words(const Outlook& o) {

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include <seatload/check/numbers.hpp>
 
@@ -39,6 +40,11 @@ std::optional<Tips> tips(const Coil& coil, double free_length_mm);
 /// kClosestTips of half a turn, or anyhow when it is not to be half a turn over, up to a quarter of a turn off (JIS B
 /// 2707's tolerance of the coils). False where no seat slides. Once true, it stays so for longer springs.
 bool leans_too_far(const Coil& coil, double free_length_mm);
+
+/// Why a sheet may turn away a spring that counts as good in a simulation, whose tips stray less.
+inline constexpr std::string_view kLongestForWorstTips =
+    "The longest L0 on a sheet is for end tips at their worst, so that springs that count as good here can lie above "
+    "it.";
 
 /// "180° ±20°".
 std::string tips_apart(const Tips& tips);

@@ -21,11 +21,11 @@ std::optional<std::array<double, 2>> ordered_loads(const Spec& spec, const deman
 
 }  // namespace
 
-std::optional<sizing::ToleranceGrades> stated_grades(const Spec& spec) {
+sizing::ToleranceGrades stated_grades(const Spec& spec) {
     const auto seated = grade_of(spec.spring, spec.seated);
     const auto full = grade_of(spec.spring, spec.full_travel);
-    if (!seated || !full) return std::nullopt;
-    return sizing::ToleranceGrades{std::min(*seated, *full), spec.diameter_grade};
+    if (!seated || !full) return {1, spec.diameter_grade, true};
+    return {std::min(*seated, *full), spec.diameter_grade};
 }
 
 std::optional<sizing::Outlook> spec_outlook(const Spec& spec, const wire::Grade& grade,

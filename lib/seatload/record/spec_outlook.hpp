@@ -11,8 +11,8 @@
 namespace seatload::record {
 
 /// The EN 15800 grades a spec's tolerances amount to: the finer of what its two loads' deviations let in, and that of
-/// its coil diameter. Nothing when a load is ordered tighter than grade 1.
-std::optional<sizing::ToleranceGrades> stated_grades(const Spec& spec);
+/// its coil diameter; grade 1, marked so, when a load is ordered tighter.
+sizing::ToleranceGrades stated_grades(const Spec& spec);
 
 /// What tolerances do to the springs of a spec: its lots brought to the loads ordered, judged by a requirement (its
 /// own, or another). Nothing as from sizing::outlook().

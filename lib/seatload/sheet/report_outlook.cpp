@@ -75,7 +75,9 @@ RuledTable outlook_grades_table(const Outlook& o, double width) {
     table.rows.push_back({"made to", "meet the demand", "broken most often", "what moves the loads (variance, both)"});
     for (const OutlookCase& c : o.by_grade)
         table.rows.push_back(grade_row("grade " + std::to_string(c.grades.load), c));
-    if (o.stated) table.rows.push_back(grade_row("as ordered: " + grades_words(o.stated->grades), *o.stated));
+    if (o.stated)
+        table.rows.push_back(grade_row(
+            (o.stated->grades.is_load_tighter ? "" : "as ordered: ") + grades_words(o.stated->grades), *o.stated));
     return table;
 }
 
@@ -109,12 +111,13 @@ std::string outlook_verdict(const ReportSubject& s, const Outlook& o) {
             : std::string(
                   "No grade keeps 99 % of the springs: agree a tighter tolerance with the maker, or have "
                   "every spring measured.");
-    if (o.stated)
+    if (o.stated && !o.stated->grades.is_load_tighter)
         return words + " Ordered, the tolerances amount to " + grades_words(o.stated->grades) + ": " +
                kept_words(o.stated->share()) + " meet the demand, so that this grade " +
                (o.stated->keeps() ? "keeps" : "does not keep") + " 99 %.";
     return words + " A load is ordered tighter than grade 1, coil diameter grade " +
-           std::to_string(s.spec.diameter_grade) + ": the maker must agree to it, and sort out what breaks it.";
+           std::to_string(s.spec.diameter_grade) + ": the maker must agree to it, and sort out what breaks it" +
+           (o.stated ? "; with loads to grade 1, " + kept_words(o.stated->share()) + " meet the demand." : ".");
 }
 
 namespace {
@@ -122,10 +125,8 @@ namespace {
 /// The angle of the tips and the coils that work are two things, with two tolerances.
 std::string tips_words(const check::Tips& tips, const tolerance::MadeAllowance& allowance) {
     return "End tips are counted as ordered, " + check::tips_apart(tips) + " apart (±" + significant(tips.ordered, 2) +
-           " turn), half of it from piece to piece; lean goes by them. The longest L0 on the sheet is for tips at "
-           "their "
-           "worst, so that a spring that counts as good here may lie above it. The coils that work stray by ±" +
-           significant(allowance.active_coils / sizing::kWithinLotCoils, 4) +
+           " turn), half of it from piece to piece; lean goes by them. " + std::string(check::kLongestForWorstTips) +
+           " The coils that work stray by ±" + significant(allowance.active_coils / sizing::kWithinLotCoils, 4) +
            " in all, which is more: where an end coil comes to rest on the next differs from piece to piece, whatever "
            "the angle of its tip (estimates).";
 }

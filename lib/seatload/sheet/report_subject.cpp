@@ -84,8 +84,7 @@ Result<ReportSubject> report_subject(const record::Spec& as_written, const wire:
     const auto wire = check::numbers(grade, spec.spring.wire_diameter, requirement);
     const check::Coil coil(demand, *wire, tables, in_mm(spec.spring.mean_diameter), spec.spring.ends,
                            spec.spring.total_coils);
-    const sizing::ToleranceGrades grades =
-        record::stated_grades(spec).value_or(sizing::ToleranceGrades{1, spec.diameter_grade});
+    const sizing::ToleranceGrades grades = record::stated_grades(spec);
     const std::array loads{in_newton(spec.seated.nominal), in_newton(spec.full_travel.nominal)};
     ReportSubject out{std::move(spec),
                       printable(grade, diagnostics),

@@ -11,6 +11,8 @@ namespace seatload::sizing {
 struct ToleranceGrades {
     int load = 2;      ///< of the loads and, with them, free length and coils
     int diameter = 2;  ///< of De or Di
+    /// A load is ordered tighter than grade 1, which they are then counted at: the maker sorts out the rest.
+    bool is_load_tighter = false;
 
     bool operator==(const ToleranceGrades&) const = default;
 };

@@ -174,7 +174,9 @@ std::optional<Outlook> outlook(const OutlookSubject& s, const OutlookOptions& op
     cases = looked_at(ordered, std::move(cases), options);
 
     Outlook out{ordered.order, {cases[0], cases[1], cases[2]}, {}};
-    if (s.stated) out.stated = cases.size() > 3 ? cases[3] : cases[static_cast<std::size_t>(s.stated->load - 1)];
+    if (!s.stated) return out;
+    out.stated = cases.size() > 3 ? cases[3] : cases[static_cast<std::size_t>(s.stated->load - 1)];
+    out.stated->grades = *s.stated;
     return out;
 }
 
