@@ -46,7 +46,10 @@ std::string name_of(const sizing::Easing& easing) {
 std::string table(const sizing::TightLimits& tight) {
     TextTable t({Align::left, Align::right, Align::right, Align::right, Align::right});
     t.add({"What holds the answer", "now", "eased by 1 %", "fit", "room"});
-    t.add({"as required", "", "", grouped(tight.fit), tenths_words(tight.room_in_tenths)});
+    if (tight.is_grid_coarser)
+        t.add({"as required, as above", "", "", grouped(tight.own_fit), tenths_words(tight.own_room_in_tenths)});
+    t.add({tight.is_grid_coarser ? "as required, coarser" : "as required", "", "", grouped(tight.fit),
+           tenths_words(tight.room_in_tenths)});
     for (const sizing::Eased& row : tight.holding)
         t.add({name_of(*row.easing), with_unit(row.now, row.easing->unit, kTightDigits),
                with_unit(row.eased, row.easing->unit, kTightDigits), grouped(row.fit),
@@ -63,11 +66,11 @@ std::string others(const sizing::TightLimits& tight, int width) {
 
 Json room_number(double tenths) { return std::isinf(tenths) ? Json(nullptr) : Json(tenths / 10.0); }
 
-/// On which grid, when it is not the one that the rest was found on.
+/// On which grid, when it is not the one that the rest was found on, and what is of the same grid.
 std::string grid_words(const sizing::TightLimits& tight) {
     if (!tight.is_grid_coarser) return {};
-    return " (in coarser steps, of " + units::shown(tight.grid.mean_diameter_step, 3) + " of mean diameter and " +
-           units::shown(tight.grid.free_length_step, 3) + " of free length)";
+    return " in coarser steps, of " + units::shown(tight.grid.mean_diameter_step, 3) + " of mean diameter and " +
+           units::shown(tight.grid.free_length_step, 3) + " of free length, as the row \"as required, coarser\" is";
 }
 
 }  // namespace

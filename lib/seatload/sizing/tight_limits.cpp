@@ -83,7 +83,9 @@ TightLimits tight_limits(const demand::Requirement& requirement, const Census& c
     const Space space = search_space(asked, setting.catalogue);
     const bool is_coarser = space.size() != census.looked_at;
     const Census found = is_coarser ? search(space, setting.tables, setting.options) : census;
-    TightLimits tight{asked.grid, is_coarser, found.fit, room_of_first(found, asked), {}, {}};
+    TightLimits tight{
+        asked.grid, is_coarser, found.fit, room_of_first(found, asked), census.fit, room_of_first(census, requirement),
+        {},         {}};
     for (const Easing& easing : easings()) {
         const auto now = easing.now(asked);
         if (!now || !is_in_play(easing, space) || eased(easing, asked, kHundredth) == *now) continue;

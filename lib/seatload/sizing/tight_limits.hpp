@@ -18,10 +18,12 @@ struct Eased {
 
 /// The numbers of a requirement that hold its answer.
 struct TightLimits {
-    demand::Grid grid;             ///< on which this was searched
-    bool is_grid_coarser = false;  ///< than that of the requirement
-    unsigned long long fit = 0;    ///< as required
-    double room_in_tenths = 0.0;   ///< of the spring offered first
+    demand::Grid grid;                ///< on which this was searched
+    bool is_grid_coarser = false;     ///< than that of the requirement
+    unsigned long long fit = 0;       ///< as required, on the grid searched here: what the eased ones are held against
+    double room_in_tenths = 0.0;      ///< of the spring that would be offered first on it
+    unsigned long long own_fit = 0;   ///< as required, on the grid of the requirement
+    double own_room_in_tenths = 0.0;  ///< of the spring offered first
     std::vector<Eased>
         holding;  ///< those that bring more springs or more room, the most room first, then the most springs
     std::vector<const Easing*> others;  ///< those that bring neither
