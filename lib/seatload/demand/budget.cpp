@@ -68,6 +68,22 @@ wire::Evidence weakest(const std::vector<PointMember>& members, const PlungerTru
     return found;
 }
 
+/// The weakest of what the rules before it put in that a rule stands on: those that make F1's lower end for the last
+/// ones, all that bound either load for those that share out the room between them.
+wire::Evidence weakest_before(const SolvedRule& solved, const SolvedRules& all, const Plunger& plunger,
+                              const PlungerBox& box) {
+    const BudgetSetting setting{plunger, all.seated_least_n, all.seated, all.full_travel};
+    const SolvedRule* least = all.biting(LoadPlace::seated, Bound::at_least);
+    wire::Evidence found = wire::Evidence::given;
+    for (const SolvedRule& each : all.rules) {
+        const bool is_before = each.rule->stage < solved.rule->stage;
+        if (!is_before || (solved.rule->stage == RuleStage::last && &each != least)) continue;
+        found = wire::weaker(found, weakest(what_counts(each, setting, box), plunger.trust));
+        found = wire::weaker(found, weakest_before(each, all, plunger, box));
+    }
+    return found;
+}
+
 BudgetLimit told(const SolvedRule& solved, const SolvedRules& all, const Plunger& plunger, const PlungerBox& box) {
     const BudgetSetting setting{plunger, all.seated_least_n, all.seated, all.full_travel};
     const std::vector<SumTerm> terms = solved.rule->terms(solved.extreme.at, setting);
@@ -84,7 +100,7 @@ BudgetLimit told(const SolvedRule& solved, const SolvedRules& all, const Plunger
     const std::vector<PointMember> members = what_counts(solved, setting, box);
     limit.corner = corner_of(solved, members, box);
     limit.source = solved.rule->source;
-    limit.evidence = weakest(members, plunger.trust);
+    limit.evidence = wire::weaker(weakest(members, plunger.trust), weakest_before(solved, all, plunger, box));
     limit.bites = all.biting(limit.place, limit.bound)->rule == solved.rule;
     return limit;
 }

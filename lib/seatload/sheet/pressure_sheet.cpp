@@ -86,9 +86,10 @@ FactLines facts_of(const PressureSheetInput& in, double width) {
     const std::string trust = demand::trust_words(weakest);
     out.facts.push_back({"Trust", "statics of the plunger (textbook), inertia left out" +
                                       (trust.empty() ? ", by numbers given." : "; " + trust + ".")});
-    out.facts.push_back({"Caution",
-                         "A latch may hold an engine in gear: no diagram replaces a trial, and a competent person must "
-                         "judge it before use. Local codes and licensed practice govern."});
+    out.facts.push_back(
+        {"Caution",
+         "The plunger and its spring may hold an engine or gearbox together: no diagram replaces a trial, "
+         "and a competent person must judge it before use. Local codes and licensed practice govern."});
     return out;
 }
 
