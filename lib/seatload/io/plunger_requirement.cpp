@@ -80,7 +80,7 @@ std::string write_budget_requirement(const record::PlungerFile& plunger, const d
                                      const std::string& source) {
     TomlWriter writer;
     writer.comment("Requirement, its loads worked out by `seatload budget` from " + source + ".");
-    writer.comment("Add what else is known: wire, coil, limits, order (templates/ahead_latch.toml shows the keys).");
+    writer.comment("Add what else is known: wire, coil, limits, order (`seatload start requirement` writes a file that shows the keys).");
     writer.comment("");
     writer.entry("format", quoted_text(kRequirementFormat));
     write_identity(writer, plunger.identity);
