@@ -36,9 +36,36 @@ std::string_view finding(Judge judge, bool fits) {
     return "";
 }
 
+bool is_guessed(const EvaluationView& v) { return v.measured != nullptr && v.measured->wire_is_guessed; }
+
+/// Whether a limit is one of the wire itself: another wire that is as stiff may keep it or not.
+bool is_of_wire(const check::Rule& rule) {
+    return rule.id == "stress" || rule.id == "fatigue" || rule.id == "service_temperature" || rule.id == "static_wire";
+}
+
+/// Whether the finding could be another one with another wire: no limit is broken that any wire would break.
+bool hangs_on_guess(const EvaluationView& v) {
+    const auto& verdicts = v.evaluation.verdicts;
+    return is_guessed(v) &&
+           std::all_of(verdicts.begin(), verdicts.end(),
+                       [](const check::Verdict& each) { return each.passed || is_of_wire(*each.rule); }) &&
+           std::all_of(v.measured_verdicts.begin(), v.measured_verdicts.end(),
+                       [](const auto& each) { return each.proof == record::Proof::kept; });
+}
+
+/// What a verdict on the wire rests on, where that is less than a standard.
+std::string basis_words(const EvaluationView& v, const check::Rule& rule) {
+    if (!is_of_wire(rule)) return {};
+    if (is_guessed(v)) return ", if the wire is as guessed";
+    if (rule.id != "stress" && rule.id != "fatigue") return {};
+    const wire::Evidence evidence = v.evaluation.strength.evidence;
+    if (evidence == wire::Evidence::estimate) return ", by an Rm that is an estimate";
+    return evidence == wire::Evidence::memory ? ", by an Rm from memory" : "";
+}
+
 std::string heading(const EvaluationView& v, int width) {
     std::string words = v.file + (v.name.empty() ? "" : " (" + cut_name(v.name, width) + ")") + ": ";
-    words += finding(v.judge, v.fits());
+    words += std::string(finding(v.judge, v.fits())) + (hangs_on_guess(v) ? ", if its wire is as guessed" : "");
     if (!v.is_temperature_stated && v.fits()) words += ", cold; how hot it gets in service is not stated";
     return wrapped("", words, width, 2);
 }
@@ -51,7 +78,7 @@ std::string wire_lines(const EvaluationView& v, int width) {
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
     std::string lines = wrapped("  ", words, width, 4);
-    if (v.measured == nullptr || !v.measured->wire_is_guessed) return lines;
+    if (!is_guessed(v)) return lines;
     return lines + wrapped("  ",
                            "This wire is a guess by the spring's stiffness: its strength and its service temperature "
                            "may be those of another.",
@@ -122,11 +149,12 @@ std::string sideways(const EvaluationView& v, int width) {
     return wrapped("  ", words, width, 4);
 }
 
-std::string verdict_lines(const check::Verdict& verdict, int width) {
+std::string verdict_lines(const EvaluationView& v, const check::Verdict& verdict, int width) {
     std::string words = verdict.reason;
     if (std::isfinite(verdict.margin) && verdict.measure.limit != 0.0)
         words +=
             verdict.passed ? " (" + percent(verdict.margin) + " left)" : " (" + percent(-verdict.margin) + " beyond)";
+    words += basis_words(v, *verdict.rule);
     std::string lines = wrapped(verdict.passed ? "  ok     " : "  FAILS  ", words, width, kReason);
     if (verdict.passed) return lines;
     return lines + wrapped(std::string(kReason, ' '), "source: " + verdict.source, width, kReason);
@@ -162,7 +190,7 @@ std::string limit_lines(const EvaluationView& v, int width) {
     for (const check::Verdict& verdict : v.evaluation.verdicts) {
         const bool is_open = !v.is_temperature_stated && verdict.rule->id == "service_temperature";
         (verdict.passed && !is_open ? kept : broken) +=
-            is_open ? open_temperature_lines(verdict, width) : verdict_lines(verdict, width);
+            is_open ? open_temperature_lines(verdict, width) : verdict_lines(v, verdict, width);
     }
     return broken + kept;
 }

@@ -18,6 +18,9 @@ struct Measure {
     double limit = 0.0;
 };
 
+/// The unit of what is either so (1) or not (0).
+inline constexpr std::string_view kYesOrNo = "yes or no";
+
 enum class Sense { at_least, at_most };
 
 /// How a rule's answer follows the free length when all else stays.

@@ -32,8 +32,8 @@ constexpr std::array kRules{
          Sense::at_most, Along::constant, Coils::do_not_matter, Trend::level, Trend::level,
          "service limit of the wire grade", [](const D& d, Ends) { return d.limits.heed_service_limit; },
          service_temperature},
-    Rule{"static_wire", "wire made for static loads only", "wire made for static loads, under cycles (1 yes, 0 no)", "",
-         Sense::at_most, Along::constant, Coils::do_not_matter, Trend::level, Trend::level,
+    Rule{"static_wire", "wire made for static loads only", "wire made for static loads only, to move in cycles",
+         kYesOrNo, Sense::at_most, Along::constant, Coils::do_not_matter, Trend::level, Trend::level,
          "classes of EN 10270-1 (S static, D dynamic) and EN 10270-2 (F static, T and V fatigue); ASTM A227 scope "
          "(memory)",
          [](const D& d, Ends) { return d.dynamic; }, static_wire},

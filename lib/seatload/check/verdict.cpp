@@ -25,9 +25,8 @@ Verdict judge(const Rule& rule, const Coil& coil, double free_length_mm) {
     verdict.margin = margin(rule.sense, verdict.measure);
     verdict.passed = passes(rule.sense, verdict.measure);
     verdict.source = source_of(rule, coil.demand.limits);
-    verdict.reason = std::string(rule.subject) + ": " + shown(verdict.measure.value, rule.unit) +
-                     (rule.sense == Sense::at_least ? ", at least " : ", at most ") +
-                     shown(verdict.measure.limit, rule.unit);
+    verdict.reason = std::string(rule.subject) + ": " + shown(verdict.measure.value, rule.unit);
+    if (rule.unit != kYesOrNo) verdict.reason += ", " + bound_in_words(rule, verdict.measure.limit);
     return verdict;
 }
 
@@ -38,7 +37,14 @@ std::string source_of(const Rule& rule, const demand::Limits& limits) {
     return origin == limits.origins.end() ? std::string(rule.source) : origin->second;
 }
 
+std::string bound_in_words(const Rule& rule, double limit) {
+    const std::string words = shown(limit, rule.unit);
+    if (rule.unit == kYesOrNo) return words;
+    return (rule.sense == Sense::at_least ? "at least " : "at most ") + words;
+}
+
 std::string shown(double value, std::string_view unit) {
+    if (unit == kYesOrNo) return value > 0.5 ? "yes" : "no";
     if (std::isinf(value)) return value > 0.0 ? "beyond reach" : "none";
     std::string text = significant(value, 4);
     if (!unit.empty()) text += ' ' + std::string(unit);

@@ -26,7 +26,11 @@ bool all_pass(const std::vector<Verdict>& verdicts);
 /// Where a rule's limit is from: the maker who sets it, or what the rule itself names.
 std::string source_of(const Rule& rule, const demand::Limits& limits);
 
-/// A value and its unit to four significant digits, "beyond reach" when nothing can bring it about.
+/// What a rule holds its value to: "at most 6.5 N", "no".
+std::string bound_in_words(const Rule& rule, double limit);
+
+/// A value and its unit to four significant digits, "beyond reach" when nothing can bring it about; "yes" or
+/// "no" of what is so or not.
 std::string shown(double value, std::string_view unit);
 
 }  // namespace seatload::check

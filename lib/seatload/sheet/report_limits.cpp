@@ -37,9 +37,8 @@ RuledTable limits_table(const ReportSubject& s, double width) {
     table.rows.push_back({"limit", "value", "must be", "margin", "kept", "source"});
     for (const check::Verdict& v : s.values.verdicts)
         table.rows.push_back({std::string(v.rule->subject), check::shown(v.measure.value, v.rule->unit),
-                              (v.rule->sense == check::Sense::at_least ? "at least " : "at most ") +
-                                  check::shown(v.measure.limit, v.rule->unit),
-                              margin(v), v.passed ? "yes" : "NO", printed_source(v.source)});
+                              check::bound_in_words(*v.rule, v.measure.limit), margin(v), v.passed ? "yes" : "NO",
+                              printed_source(v.source)});
     return table;
 }
 
