@@ -13,6 +13,7 @@
 #include <cli/size_run.hpp>
 #include <cli/size_what_if.hpp>
 #include <cli/text_wrap.hpp>
+#include <cli/typed_command.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -38,6 +39,15 @@ Result<std::filesystem::path> write_what_if(const WhatIfView& view, const Refere
     return path;
 }
 
+/// What to do with an answer that names a value that serves.
+std::string what_if_next(const SizeOptions& options, bool any_fits) {
+    if (!any_fits) return {};
+    return '\n' + next_text("state the value that serves in the requirement, and " +
+                                TypedCommand("size").name(options.requirements.front()).text() +
+                                " finds its springs and writes their papers.",
+                            options.width);
+}
+
 /// Tells what fits at other values of one number, and draws it; writes no other papers.
 int answer_what_if(const demand::Requirement& requirement, const References& refs, const SizeOptions& options,
                    std::ostream& out, std::ostream& err) {
@@ -57,7 +67,10 @@ int answer_what_if(const demand::Requirement& requirement, const References& ref
         if (!path) return refuse(path.error(), err);
         written = "\nPaper written:\n  " + path->string() + '\n';
     }
-    out << (options.json ? what_if_json(view).dump(2) + '\n' : what_if_text(view, options.width) + written);
+    if (options.json)
+        out << what_if_json(view).dump(2) << '\n';
+    else
+        out << what_if_text(view, options.width) << written << what_if_next(options, sizing::lets_in_any(rows));
     return sizing::lets_in_any(rows) ? kDone : kNothingFits;
 }
 

@@ -39,21 +39,36 @@ std::string clipped(const std::string& words, std::size_t most) {
 
 std::string used_words(double margin) { return fixed(100.0 * (1.0 - margin), 0) + " %"; }
 
+/// The ends in one word, for which a table has room.
+std::string short_ends(spring::Ends ends) {
+    switch (ends) {
+        case spring::Ends::closed_ground:
+            return "ground";
+        case spring::Ends::closed:
+            return "closed";
+        case spring::Ends::open_ground:
+            return "open g.";
+        case spring::Ends::open:
+            return "open";
+    }
+    return "";
+}
+
 /// The spring of each requirement, a row each; a spring that is not offered has no letter.
 std::string springs_table(const FamilyView& v, const std::vector<Offer>& springs) {
-    constexpr std::size_t kWidestName = 26;
-    TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
-                 Align::right, Align::right});
-    t.add({"", "for", "De", "nt", "L0", "F1", "F2", "room", "stress"});
-    t.add({"", "", "mm", "", "mm", "N", "N", "", "used"});
+    constexpr std::size_t kWidestName = 21;
+    TextTable t({Align::left, Align::left, Align::right, Align::right, Align::left, Align::right, Align::right,
+                 Align::right, Align::right, Align::right});
+    t.add({"", "for", "De", "nt", "ends", "L0", "F1", "F2", "room", "stress"});
+    t.add({"", "", "mm", "", "", "mm", "N", "N", "", "used"});
     for (std::size_t i = 0; i < springs.size(); ++i) {
         const Offer& o = springs[i];
         const sizing::Merit& merit = o.alternative.candidate.merit;
         t.add({o.spec.alternative, clipped(v.members[i].name, kWidestName),
                fixed(in_mm(o.evaluation.spring.outside_diameter()), 2), significant(o.evaluation.spring.total_coils, 5),
-               fixed(in_mm(o.evaluation.spring.free_length), 1), fixed(in_newton(o.evaluation.seated->load), 2),
-               fixed(in_newton(o.evaluation.full_travel->load), 2), room_words(merit.tolerance_room),
-               used_words(merit.stress_margin)});
+               short_ends(o.evaluation.spring.ends), fixed(in_mm(o.evaluation.spring.free_length), 1),
+               fixed(in_newton(o.evaluation.seated->load), 2), fixed(in_newton(o.evaluation.full_travel->load), 2),
+               room_words(merit.tolerance_room), used_words(merit.stress_margin)});
     }
     return t.text(3);
 }
