@@ -144,7 +144,10 @@ std::string quoted_text(std::string_view text) {
 }
 
 std::string decimal_text(double value) {
+    constexpr double kMostDigits = 1e15;  // beyond, an exponent is easier to read, and a double may skip whole numbers
     const std::string text = shortest(value);
+    if (text.find('e') != std::string::npos && std::abs(value) >= 1.0 && std::abs(value) < kMostDigits)
+        return fixed(value, 0);
     return text.find_first_of(".en") == std::string::npos ? text + ".0" : text;
 }
 
