@@ -289,3 +289,14 @@ TEST_CASE("every member of a point is told of once, and is one of the plunger's 
     CHECK(symbols.size() == demand::point_inputs().size());
     CHECK(sizeof(demand::PlungerPoint) == demand::point_inputs().size() * sizeof(double));
 }
+
+TEST_CASE("a limit that stands on the least seated load is trusted no more than that load") {
+    Plunger p = plain_plunger();
+    CHECK(limit_of(demand::plunger_budget(p), "above_seated").evidence == wire::Evidence::given);
+    p.trust.back = wire::Evidence::estimate;  // counts for nothing while there is no back pressure
+    CHECK(limit_of(demand::plunger_budget(p), "above_seated").evidence == wire::Evidence::given);
+    p.trust.leakage = wire::Evidence::estimate;  // the leak pressure bounds F1 from below, and so F2 >= F1
+    const Budget budget = demand::plunger_budget(p);
+    CHECK(limit_of(budget, "holds_leak").evidence == wire::Evidence::estimate);
+    CHECK(limit_of(budget, "above_seated").evidence == wire::Evidence::estimate);
+}

@@ -189,3 +189,13 @@ TEST_CASE("Numbers that are not finite or too large are refused") {
     CHECK_FALSE(problem_of<Length>("\"1e999 mm\"").empty());
     CHECK_FALSE(problem_of<Share>("\"5\"").empty());
 }
+
+TEST_CASE("A large number is written out in digits, as people write it, and reads back") {
+    CHECK(Form<double>::write(5e6) == "5000000");
+    CHECK(Form<double>::write(-2e9) == "-2000000000");
+    CHECK(Form<double>::write(1e20) == "1e+20");
+    CHECK(Form<double>::write(1e-7) == "1e-07");
+    CHECK(Form<double>::write(0.145) == "0.145");
+    CHECK(Form<double>::write(12.0) == "12.0");
+    CHECK(read_back(5e6) == 5e6);
+}
