@@ -15,7 +15,8 @@
 namespace seatload::sheet {
 namespace {
 
-constexpr double kLeastPlots = 80.0;  ///< both together [mm]
+constexpr double kLeastPlots = 80.0;     ///< both together [mm]
+constexpr double kTightestPlots = 64.0;  ///< where that brings all on one page
 constexpr double kMostPlots = 150.0;
 constexpr double kLeastOverlay = 70.0;
 constexpr double kMostOverlay = 130.0;
@@ -85,11 +86,16 @@ void add_spring(PageFlow& flow, const PrintedSpring& s, bool with_bench) {
     const RuledTable results = bench_results_table(s.measured, flow.width());
     const auto budgets = bench_budgets(s.measured, kBudgetParts);
     const FactLines facts = spring_facts(s, with_bench, flow.width());
-    const double others = height(results) + budgets_height(budgets) + height(facts) + 4.0 * kFlowGap;
-    const auto room = flow.room(plots_height(flow, others, kLeastPlots, kMostPlots));
+    const double measured = height(results) + budgets_height(budgets) + 3.0 * kFlowGap;
+    const double all = measured + height(facts) + kFlowGap;
+    // What does not go on one page goes on two: the facts stay together, and the plots fill up the first.
+    const bool is_one_page = flow.height_left() - all >= kTightestPlots;
+    const double least = is_one_page ? kTightestPlots : kLeastPlots;
+    const auto room = flow.room(plots_height(flow, is_one_page ? all : measured, least, kMostPlots));
     draw_spring_plots(room.drawing, room.box, s.measured);
     flow.table(results);
     add_budgets(flow, budgets);
+    if (!is_one_page) flow.new_page();
     add_facts(flow, facts);
 }
 

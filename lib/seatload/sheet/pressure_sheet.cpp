@@ -23,6 +23,8 @@ namespace {
 
 constexpr double kBudgetLeastPlot = 68.0;
 constexpr double kBudgetMostPlot = 130.0;
+constexpr double kBudgetMostAlone = 165.0;      ///< where the loads stand on the next page
+constexpr double kBudgetHeadAndSources = 36.0;  ///< two headings, and the paragraph under the limits
 constexpr double kLeastColumns = 52.0;
 constexpr double kColumnsWidth = 68.0;
 constexpr double kBudgetBetween = 4.0;
@@ -102,20 +104,35 @@ void add_loads(PageFlow& flow, const PressureSheetInput& in, const FactLines& li
     draw(room.drawing, {right + kBudgetBetween, room.box.top}, list);
 }
 
-void add_figures(PageFlow& flow, const PressureSheetInput& in) {
+/// Whether the loads go on the page of how each limit was found, which few limits would leave nearly empty.
+bool are_loads_with_limits(const PressureSheetInput& in, const FactLines& list, double width, double page) {
+    const double limits = height(budget_limits_table(in.budget, width)) + kBudgetHeadAndSources;
+    return std::max(kLeastColumns, height(list)) + limits <= page;
+}
+
+void add_plot(PageFlow& flow, const PressureSheetInput& in, double others, double most) {
     const PressurePlot plot{in.file.plunger, in.budget, pressure_cases(in.budget, in.file.spring)};
+    const auto room = flow.room(std::clamp(flow.height_left() - others, kBudgetLeastPlot, most));
+    draw_pressure_plot(room.drawing, room.box, plot);
+}
+
+void add_figures(PageFlow& flow, const PressureSheetInput& in, double page) {
     const FactLines list = limit_list(in.budget, flow.width() - kColumnsWidth - kBudgetBetween);
     const RuledTable moves = behaviour_table(in.budget, flow.width());
     const FactLines facts = facts_of(in, flow.width());
     const bool has_moves = !in.budget.behaviours.empty();
-    double others = std::max(kLeastColumns, height(list)) + height(facts) + 3.0 * kFlowGap;
-    if (has_moves) others += height(moves) + kFlowGap;
-    const auto room = flow.room(std::clamp(flow.height_left() - others, kBudgetLeastPlot, kBudgetMostPlot));
-    draw_pressure_plot(room.drawing, room.box, plot);
+    const bool on_next = are_loads_with_limits(in, list, flow.width(), page);
+    const double loads = on_next ? 0.0 : std::max(kLeastColumns, height(list)) + kFlowGap;
+    const double others = loads + height(facts) + 2.0 * kFlowGap + (has_moves ? height(moves) + kFlowGap : 0.0);
+    add_plot(flow, in, others, on_next ? kBudgetMostAlone : kBudgetMostPlot);
     if (has_moves) flow.table(moves);
-    add_loads(flow, in, list);
+    if (!on_next) add_loads(flow, in, list);
     const auto foot = flow.room(height(facts));
     draw(foot.drawing, {foot.box.left, foot.box.top}, facts);
+    if (!on_next) return;
+    flow.new_page();
+    flow.heading("The loads its limits allow");
+    add_loads(flow, in, list);
 }
 
 }  // namespace
@@ -125,9 +142,10 @@ Result<std::vector<Drawing>> pressure_sheet(const PressureSheetInput& input) {
     const demand::Identity identity = printable(input.file.identity, diagnostics);
     if (has_error(diagnostics)) return diagnostics;
     PageFlow flow(input.size);
+    const double page = flow.height_left();
     flow.heading(input.budget.is_possible() ? "Pressure against lift, and the loads its spring may have"
                                             : "Pressure against lift: NO SPRING CAN DO IT");
-    add_figures(flow, input);
+    add_figures(flow, input, page);
     flow.headed_rows("How each limit was found (* makes the end of its band)",
                      budget_limits_table(input.budget, flow.width()));
     flow.paragraph("Sources. " + budget_sources(input.budget));
