@@ -6,9 +6,11 @@
 #include <vector>
 
 #include <seatload/check/evaluation.hpp>
+#include <seatload/record/judged_spec.hpp>
 #include <seatload/record/lean_told.hpp>
 #include <seatload/record/reply.hpp>
 #include <seatload/record/spec.hpp>
+#include <seatload/record/spec_changes.hpp>
 #include <seatload/sizing/merit.hpp>
 #include <seatload/tolerance/tables.hpp>
 #include <seatload/wire/catalogue.hpp>
@@ -22,16 +24,6 @@ enum class Fit {
     less_room,    ///< every limit is kept, with less
     fails,
     unknown,  ///< a value is missing
-};
-
-/// What is asked for beside what stands on the sheet: "free length 20.6 mm instead of 20.3 mm".
-struct Difference {
-    std::string name;
-    std::string now;
-    std::string before;
-    std::string symbol;  ///< the name in short: "L0"
-
-    std::string words() const { return name + ' ' + now + " instead of " + before; }
 };
 
 /// A limit that the spring offered breaks.
@@ -58,12 +50,6 @@ struct CounterOffer {
     bool is_altered = false;  ///< the spec is not the one enquired for
 
     bool can_be_ordered() const { return fit != Fit::fails && fit != Fit::unknown; }
-};
-
-/// What judging needs beside the offer.
-struct JudgingBasis {
-    const wire::Catalogue& wires;
-    const tolerance::Tables& tolerances;
 };
 
 /// The spring of an offer for a spec, which keeps what the maker does not ask to change; of coil diameters the one the
