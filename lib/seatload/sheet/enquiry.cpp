@@ -152,17 +152,19 @@ void add_reply(PageFlow& flow, std::span<const Facts> alternatives, const Enquir
                                         : facts.say("reply.heading_by", {{"date", known.reply_by}}));
     if (!known.address.empty()) flow.paragraph(facts.say("reply.to", {{"asker", asker(facts.spec, known, ", ")}}));
     flow.paragraph(facts.say("reply.how"));
-    flow.table({{width - 126.0, 34.0, 22.0, 30.0, 40.0},
-                {{facts.say("reply.firm"), facts.say("reply.quotation"), facts.say("reply.currency"),
-                  facts.say("reply.valid_until"), facts.say("reply.delivery_terms")},
+    flow.table({{width - 122.0, 36.0, 34.0, 22.0, 30.0},
+                {{facts.say("reply.firm"), facts.say("reply.quotation"), facts.say("reply.dated"),
+                  facts.say("reply.currency"), facts.say("reply.valid_until")},
                  {"", "", "", "", ""}},
+                room.box});
+    flow.table({{0.5 * width, 0.5 * width},
+                {{facts.say("reply.delivery_terms"), facts.say("reply.certificates")}, {"", ""}},
                 room.box});
     for (const RuledTable& table : price_tables(alternatives, width, room.number)) flow.table(table);
     flow.table(charges_table(facts, width, room.box));
     flow.headed_table(facts.say("reply.wire_and_changes"), change_table(alternatives, width, room.sentence));
-    flow.table({{width - 104.0, 30.0, 74.0},
-                {{facts.say("reply.name"), facts.say("reply.date"), facts.say("reply.signature")}, {"", "", ""}},
-                room.box});
+    flow.table(
+        {{0.5 * width, 0.5 * width}, {{facts.say("reply.name"), facts.say("reply.signature")}, {"", ""}}, room.box});
 }
 
 /// The reply form on as few pages as can be; then on a page of its own rather than broken, and the last page as full as

@@ -61,7 +61,7 @@ void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) 
     const auto bracketed = [](bool adjustable, const std::string& words) {
         return adjustable ? reference(words) : words;
     };
-    rows.add_words(say("compare.wire"), [](const Facts& f) { return wire_name(f.grade); });
+    rows.add_words(say("compare.wire"), [](const Facts& f) { return wire_name(f); });
     rows.add_amounts(
         say("compare.wire_diameter"), Unit::mm,
         [](const Facts& f, int least) { return f.figures().wire(f.spec.spring.wire_diameter, std::max(least, 2)); },
@@ -113,7 +113,7 @@ void add_rest(ComparedRows& rows, std::span<const Facts> alternatives) {
     rows.add_references(say("load.rate"), Unit::newton_per_mm,
                         [](const Facts& f, int) { return f.figures().rate(f.values.rate); });
     rows.add_references(say("compare.solid_length"), Unit::mm, [](const Facts& f, int least) {
-        return f.figures().length(f.values.solid_length, {2, least});
+        return f.figures().length(f.longest_solid(), {2, least});
     });
     rows.add_references(say("compare.wire_a_piece"), Unit::mm, [](const Facts& f, int) {
         return f.figures().significant(Unit::mm, in_mm(f.values.wire_length), 3);
@@ -258,10 +258,10 @@ std::vector<RuledTable> price_tables(std::span<const Facts> alternatives, double
 }
 
 RuledTable charges_table(const Facts& facts, double width, double row_height) {
-    return {std::vector<double>(4, width / 4.0),
+    return {{34.0, 28.0, 22.0, width - 132.0, 24.0, 24.0},
             {{facts.say("reply.certificate"), facts.say("reply.packing"), facts.say("reply.carriage"),
-              facts.say("reply.least_order")},
-             {"", "", "", ""}},
+              facts.say("reply.least_order"), facts.say("reply.duty"), facts.say("reply.tax")},
+             {"", "", "", "", "", ""}},
             row_height};
 }
 
@@ -269,8 +269,8 @@ RuledTable change_table(std::span<const Facts> alternatives, double width, doubl
     const Wording& words = alternatives.front().paper.words;
     return form(alternatives, width,
                 {words.say("reply.letter"), words.say("reply.wire_held"), words.say("reply.its_strength"),
-                 words.say("reply.changes")},
-                {14.0, 48.0, 24.0}, row_height);
+                 words.say("reply.least_pieces"), words.say("reply.changes")},
+                {14.0, 46.0, 22.0, 22.0}, row_height);
 }
 
 }  // namespace seatload::sheet

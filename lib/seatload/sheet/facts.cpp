@@ -197,6 +197,12 @@ std::vector<LeanPromise> lean_promises(const Facts& facts) {
 
 bool Facts::may_adjust(record::Adjustable quantity) const { return holds(spec.adjustable, quantity); }
 
+Length Facts::longest_solid() const {
+    if (spec.limits.solid_form == demand::SolidForm::en || !wire_tolerance) return values.solid_length;
+    const spring::Spring& s = spec.spring;
+    return values.solid_length + wire_tolerance->value * spring::textbook_solid_wires(s.ends, s.total_coils);
+}
+
 bool Facts::bears_solid() const { return values.at_solid.share_of_strength <= kSolidShare; }
 
 std::optional<double> Facts::half_turn_tolerance() const {

@@ -65,6 +65,8 @@ struct Facts {
     /// How far what papers leave to agreement is: of one of several to be quoted it is to be agreed, of the one chosen
     /// it is as ordered.
     std::string agreement() const { return say(spec.alternative.empty() ? "agreement.done" : "agreement.open"); }
+    /// Lc of a spring of the thickest wire that its tolerance allows, whichever form the limits take it by.
+    Length longest_solid() const;
     /// Whether the wire bears pressing the spring solid.
     bool bears_solid() const;
     /// Whether the wire is bought unaged and gets its strength after coiling.

@@ -47,7 +47,7 @@ Grid points(const Facts& facts) {
         grid.heads.push_back(facts.say("load.at", {{"length", symbol("L", index)}}));
     add_row(grid, facts, "L", Unit::mm,
             {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
-             at_most(figures.length(e.solid_length, {2}))});
+             at_most(figures.length(facts.longest_solid(), {2}))});
     add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most}, false);
     add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
     add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least}, false);

@@ -29,7 +29,7 @@ struct Setting {
 constexpr std::array kSettings{Setting{kFlowPitch, 7.6, 9.2}, Setting{kCloseFlowPitch, 7.6, 9.2},
                                Setting{3.4, 7.6, 9.2},        Setting{3.4, 6.6, 8.2},
                                Setting{3.4, 6.6, 8.2, false}, Setting{3.4, 6.2, 7.6, false},
-                               Setting{3.4, 5.8, 7.2, false}};
+                               Setting{3.4, 5.8, 7.2, false}, Setting{3.4, 5.4, 6.8, false}};
 
 void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase, const Setting& setting) {
     flow.heading(facts.say("purchase.heading", {{"title", title(facts.spec, facts.paper.words)}}));
@@ -37,16 +37,18 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase, con
                              {{"number", drawing_number(facts.spec)}, {"revision", facts.spec.identity.revision}}));
     if (purchase.state == record::State::trial) flow.paragraph(facts.say("purchase.on_trial"));
     if (purchase.state == record::State::draft) flow.paragraph(facts.say("purchase.is_draft"));
-    const double quarter = flow.width() / 4.0, price = 46.0, third = 0.5 * (flow.width() - price);
-    flow.table({{quarter, quarter, quarter, quarter},
+    const double pieces = 20.0, letter = 24.0, fifth = (flow.width() - pieces - letter) / 4.0;
+    flow.table({{pieces, fifth, fifth, fifth, fifth, letter},
                 {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date"),
-                  facts.say("purchase.wanted_by")},
-                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, ""}},
+                  facts.say("purchase.wanted_by"), facts.say("reply.quotation"), facts.say("compare.alternative")},
+                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, "", "", ""}},
                 setting.by_hand});
-    flow.table(
-        {{third, third, price},
-         {{facts.say("purchase.maker"), facts.say("purchase.deliver_to"), facts.say("purchase.price")}, {"", "", ""}},
-         setting.address});
+    const double price = 44.0, third = (flow.width() - price) / 3.0;
+    flow.table({{third, third, third, price},
+                {{facts.say("purchase.maker"), facts.say("purchase.buyer"), facts.say("purchase.deliver_to"),
+                  facts.say("purchase.price")},
+                 {"", facts.spec.identity.owner, "", ""}},
+                setting.address});
 }
 
 /// The spring in two halves side by side, its names in columns of a share of the width; units stand with the names or

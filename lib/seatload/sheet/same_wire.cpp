@@ -36,7 +36,7 @@ std::string same_wire_words(std::span<const Facts> alternatives, const SameWire&
     std::string said = words.say("enquiry.same_wire",
                                  {{"letter", same.letter},
                                   {"others", listed(others, words)},
-                                  {"wire", wire_name(mine->grade)},
+                                  {"wire", wire_name(*mine)},
                                   {"diameter", with_unit(mine->figures().wire(mine->spec.spring.wire_diameter))}});
     if (same.is_same_spring) said += " " + words.say("enquiry.same_spring");
     if (same.amounts.empty()) return said;

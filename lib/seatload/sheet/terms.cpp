@@ -12,6 +12,45 @@
 namespace seatload::sheet {
 namespace {
 
+/// English words of built-in grades that papers in other languages say otherwise, the longer before those they hold.
+constexpr std::string_view kWireWords[]{
+    "wire_words.music_spring_quality_wire",
+    "wire_words.hard_drawn_spring_wire",
+    "wire_words.oil_tempered_MB_wire",
+    "wire_words.carbon_valve_spring_quality",
+    "wire_words.valve_spring_quality",
+    "wire_words.spring_wire",
+    "wire_words.nickel_alloy",
+    "wire_words.spring_temper",
+    "wire_words.phosphor_bronze",
+    "wire_words.hardest_drawn_conditions",
+    "wire_words.as_drawn",
+    "wire_words.drawn",
+    "wire_words.aged",
+    "wire_words.condition",
+    "wire_words.Class",
+    "wire_words.Type",
+};
+
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+/// Whole words put in place of others, which are told with underscores for blanks and hyphens.
+std::string with_words_replaced(const std::string& words, const std::string& old, const std::string& own) {
+    std::string joined = words;
+    for (char& c : joined)
+        if (c == ' ' || c == '-') c = '_';
+    std::string out;
+    std::size_t done = 0;
+    for (std::size_t at = joined.find(old); at != std::string::npos; at = joined.find(old, at + 1)) {
+        const std::size_t end = at + old.size();
+        if (at < done || (at > 0 && is_letter(joined[at - 1])) || (end < joined.size() && is_letter(joined[end])))
+            continue;
+        out += words.substr(done, at - done) + own;
+        done = end;
+    }
+    return out + words.substr(done);
+}
+
 /// The deviations of a toleranced number in brackets: "0.800 (± 0.013)".
 std::string bracketed_deviation(const std::string& words) {
     const auto space = words.find(' ');
@@ -39,7 +78,16 @@ std::string listed(const std::vector<std::string>& parts, const Wording& words) 
 
 std::string symbol(std::string_view letter, std::string_view index) { return with_sub(letter, index); }
 
-std::string wire_name(const wire::Grade& grade) { return grade.standard + ", " + grade.designation; }
+std::string wire_words(const Facts& facts, std::string words) {
+    if (facts.spec.own_grade) return words;
+    for (const std::string_view key : kWireWords)
+        words = with_words_replaced(words, std::string(key.substr(key.find('.') + 1)), facts.say(key));
+    return words;
+}
+
+std::string wire_name(const Facts& facts) {
+    return facts.grade.standard + ", " + wire_words(facts, facts.grade.designation);
+}
 
 Amount wire_diameter(const Facts& facts) {
     const Length d = facts.spec.spring.wire_diameter;

@@ -14,7 +14,11 @@ namespace seatload::sheet {
 std::string symbol(std::string_view letter, std::string_view index);
 
 /// "EN 10270-1:2011+A1:2017, SH".
-std::string wire_name(const wire::Grade& grade);
+std::string wire_name(const Facts& facts);
+
+/// What the built-in data say of a wire, in the paper's language as far as it has the words; as written of a wire of
+/// the user's own.
+std::string wire_words(const Facts& facts, std::string words);
 
 /// "0.80 ± 0.01"; a tolerance that is not firm stands in brackets.
 Amount wire_diameter(const Facts& facts);

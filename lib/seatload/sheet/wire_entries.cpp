@@ -38,10 +38,10 @@ Entries wire_entries(const Facts& facts) {
     const Figures figures = facts.figures();
     const bool firm = is_firm(strength.evidence);
     Entries out{Heading{facts.say("wire.heading")}};
-    out.push_back(Paragraph{wire_name(facts.grade), Status::required, Face::bold});
+    out.push_back(Paragraph{wire_name(facts), Status::required, Face::bold});
     if (facts.is_aged())
         out.push_back(Named{Status::required, facts.say("wire.bought"),
-                            facts.say("wire.bought_as", {{"condition", facts.grade.supplied_as}})});
+                            facts.say("wire.bought_as", {{"condition", wire_words(facts, facts.grade.supplied_as)}})});
     if (const auto& bought = facts.grade.supplied_strength)
         out.push_back(Named{
             Status::reference,

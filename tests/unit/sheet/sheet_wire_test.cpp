@@ -10,6 +10,7 @@
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/sheet_entries.hpp>
+#include <seatload/sheet/terms.hpp>
 
 #include "specimens.hpp"
 
@@ -38,6 +39,24 @@ std::optional<sheet::Named> named(const sheet::Entries& entries, const std::stri
 
 record::Spec of_grade(const char* grade) {
     return specimen({grade, 1.0, 8.0, 10.5, 30.0, spring::Ends::closed, 24.0, 18.0});
+}
+
+TEST_CASE("a built-in grade is named without English words on German and Italian sheets", "[sheet]") {
+    for (const char* language : {"de", "it"})
+        for (const wire::Grade& grade : wires().grades) {
+            sheet::Facts facts = facts_of(specimen(latch()), language);
+            facts.grade = grade;
+            for (const std::string& words : {sheet::wire_name(facts), sheet::wire_words(facts, grade.supplied_as)})
+                for (const char* english : {"wire", "spring", "drawn", "quality", "aged", "alloy", "phosphor b",
+                                            "condition", "Class", "Type", "tempered", "hardest"}) {
+                    INFO(language << ": " << words);
+                    CHECK(words.find(english) == std::string::npos);
+                }
+        }
+    sheet::Facts own = facts_of(specimen(latch()), "de");
+    own.spec.own_grade = own.grade;
+    own.spec.own_grade->designation = own.grade.designation = "drawn by ourselves";
+    CHECK_THAT(sheet::wire_name(own), ContainsSubstring("drawn by ourselves"));
 }
 
 TEST_CASE("ageing that the strength rests on is required, relief of stress is the maker's", "[sheet]") {
