@@ -14,11 +14,13 @@ void keep_first(HPDF_STATUS code, HPDF_STATUS detail, void* user) noexcept {
     if (complaint->code == 0) *complaint = {code, detail};
 }
 
-/// Whether it was memory that was wanting: libharu says so itself, or hands on what zlib says (Z_MEM_ERROR).
+/// Whether it was memory that was wanting: libharu says so itself, or under an error of zlib, whose own word for it
+/// (Z_MEM_ERROR) it hands on as well.
 bool is_of_memory(const Complaint& complaint) {
     constexpr int kOfZlib = -4;
     return complaint.code == HPDF_FAILD_TO_ALLOC_MEM ||
-           (complaint.code == HPDF_ZLIB_ERROR && complaint.detail == static_cast<HPDF_STATUS>(kOfZlib));
+           (complaint.code == HPDF_ZLIB_ERROR && (complaint.detail == HPDF_FAILD_TO_ALLOC_MEM ||
+                                                  complaint.detail == static_cast<HPDF_STATUS>(kOfZlib)));
 }
 
 }  // namespace
