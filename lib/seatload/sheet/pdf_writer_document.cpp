@@ -19,8 +19,8 @@ void keep_first(HPDF_STATUS code, HPDF_STATUS detail, void* user) noexcept {
 bool is_of_memory(const Complaint& complaint) {
     constexpr int kOfZlib = -4;
     return complaint.code == HPDF_FAILD_TO_ALLOC_MEM ||
-           (complaint.code == HPDF_ZLIB_ERROR && (complaint.detail == HPDF_FAILD_TO_ALLOC_MEM ||
-                                                  complaint.detail == static_cast<HPDF_STATUS>(kOfZlib)));
+           (complaint.code == HPDF_ZLIB_ERROR &&
+            (complaint.detail == HPDF_FAILD_TO_ALLOC_MEM || complaint.detail == static_cast<HPDF_STATUS>(kOfZlib)));
 }
 
 }  // namespace
