@@ -11,6 +11,7 @@
 #include <seatload/sheet/spring_sheet.hpp>
 
 #include "layout_check.hpp"
+#include "sheet_words.hpp"
 #include "specimens.hpp"
 
 namespace seatload::test {
@@ -71,10 +72,7 @@ TEST_CASE("a figure names its plates and dimensions its detail, and in inches ke
         const sheet::Paper form = paper("en", sheet::PaperSize::a4, false, units);
         const auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), form, 1, 1, ""});
         REQUIRE(page.has_value());
-        std::string out = "\n";
-        for (const sheet::Item& item : page->items())
-            if (const auto* text = std::get_if<sheet::Text>(&item)) out += sheet::plain(text->words) + "\n";
-        return out;
+        return "\n" + test::words_of(*page);
     };
     const record::Spec spec = specimen(latch());
     for (const char* plate : {"\nL1\n", "\nL2\n"})

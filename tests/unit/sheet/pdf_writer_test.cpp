@@ -80,7 +80,7 @@ TEST_CASE("our reasons change nothing on the sheet, to the last byte", "[sheet]"
     CHECK(before == sheet_bytes(spec));
 }
 
-TEST_CASE("every sheet is clean for qpdf and for poppler", "[sheet]") {
+TEST_CASE("every sheet is clean for qpdf and for poppler", "[sheet][slow]") {
     if (!has_pdf_tools({"qpdf", "pdftotext", "pdffonts", "pdfinfo", "pdfdetach"})) return;
     const ScratchFolder folder;
     const std::string pdf = (folder / "sheet.pdf").string();

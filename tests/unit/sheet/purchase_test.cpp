@@ -113,7 +113,7 @@ TEST_CASE("a sheet that is ordered by asks for no quotation", "[sheet]") {
     CHECK(sheet_words(spec).find("quot") == std::string::npos);
 }
 
-TEST_CASE("every order goes on a page in every language, seldom on two, and nothing on it meets", "[sheet]") {
+TEST_CASE("every order goes on a page in every language, seldom on two, and nothing on it meets", "[sheet][slow]") {
     for (const char* language : {"en", "de", "it"})
         for (const auto size : {sheet::PaperSize::a4, sheet::PaperSize::letter})
             for (const auto units : {sheet::Units::metric, sheet::Units::inch})

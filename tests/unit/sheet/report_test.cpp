@@ -128,7 +128,7 @@ TEST_CASE("a report of several springs follows tolerances through line by line o
     }
 }
 
-TEST_CASE("a calculation report says whom it is for, what it rests on, and all that was asked", "[report]") {
+TEST_CASE("a calculation report says whom it is for, what it rests on, and all that was asked", "[report][slow]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     REQUIRE(latch.specs.size() > 1);
     const auto pages = pages_of(latch.input());
@@ -153,7 +153,7 @@ TEST_CASE("a calculation report says whom it is for, what it rests on, and all t
 }
 
 TEST_CASE("no page of a calculation but the last is nearly empty, and one that two parts share names both",
-          "[report]") {
+          "[report][slow]") {
     const Sized latch = sized("ahead_latch.toml", {"EN10270-2-FDSiCr", "ASTM-A228"});
     const record::Spec& first = latch.specs.front();
     for (const auto& pages : {pages_of(latch.input()), pages_of(input_of({&first}))})

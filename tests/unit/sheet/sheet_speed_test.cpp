@@ -27,7 +27,7 @@ double least_time(const Work& work) {
     return least;
 }
 
-TEST_CASE("a sheet is made in under 100 ms", "[sheet]") {
+TEST_CASE("a sheet is made in under 100 ms", "[sheet][slow]") {
     for (const Specimen& specimen : specimens()) {
         INFO(specimen.name);
         CHECK(least_time([&] {
