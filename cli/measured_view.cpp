@@ -5,12 +5,12 @@
 #include <cmath>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
 #include <cli/doubt_text.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -2,11 +2,11 @@
 #include <cmath>
 
 #include <seatload/check/tips.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 
 #include <cli/outlook_view.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -6,9 +6,9 @@
 
 #include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
+#include <seatload/core/line_wrap.hpp>
 
 #include <cli/session.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

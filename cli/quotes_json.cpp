@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <cmath>
 
 #include <nlohmann/json.hpp>
 #include <seatload/spring/ends.hpp>

@@ -3,7 +3,6 @@
 
 #include <nlohmann/json.hpp>
 #include <seatload/core/append.hpp>
-#include <seatload/core/text.hpp>
 #include <seatload/io/reply_check.hpp>
 #include <seatload/io/reply_file.hpp>
 

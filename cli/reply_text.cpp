@@ -2,7 +2,6 @@
 #include <seatload/core/text.hpp>
 #include <seatload/io/reply_forms.hpp>
 #include <seatload/spring/ends.hpp>
-#include <seatload/units/format.hpp>
 
 #include <cli/reply_view.hpp>
 #include <cli/text_table.hpp>

@@ -2,6 +2,7 @@
 #include <cli/size_command.hpp>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/io/requirement_file.hpp>
 #include <seatload/sheet/what_if_sheet.hpp>
 
@@ -12,7 +13,6 @@
 #include <cli/size_family.hpp>
 #include <cli/size_run.hpp>
 #include <cli/size_what_if.hpp>
-#include <cli/text_wrap.hpp>
 #include <cli/typed_command.hpp>
 
 namespace seatload::cli {

@@ -5,11 +5,11 @@
 
 #include <nlohmann/json.hpp>
 #include <seatload/core/append.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/io/requirement_file.hpp>
 
 #include <cli/budget_view.hpp>
 #include <cli/size_family_view.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -218,8 +218,7 @@ void tell(const FamilyView& view, const std::vector<Paper>& papers, const SizeOp
         out << text_of(member, !is_explained, options.width) << '\n';
         is_explained = is_explained || !member.run.offers.empty();
     }
-    out << family_text(view, options.width)
-        << papers_text(papers, stale_papers_of(view, options, papers), options);
+    out << family_text(view, options.width) << papers_text(papers, stale_papers_of(view, options, papers), options);
 }
 
 }  // namespace

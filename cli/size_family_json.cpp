@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <nlohmann/json.hpp>
 
-#include <cli/budget_view.hpp>
 #include <cli/size_family_view.hpp>
 #include <cli/size_shortfall.hpp>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <cmath>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
@@ -9,7 +9,6 @@
 #include <cli/size_shortfall.hpp>
 #include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

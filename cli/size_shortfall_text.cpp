@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
 #include <cli/size_shortfall.hpp>
 #include <cli/size_words.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

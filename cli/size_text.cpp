@@ -3,6 +3,7 @@
 #include <cmath>
 #include <limits>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/sizing/best_at.hpp>
 #include <seatload/units/format.hpp>
@@ -13,7 +14,6 @@
 #include <cli/size_view.hpp>
 #include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -2,13 +2,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
 #include <cli/size_what_if.hpp>
 #include <cli/size_words.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include <nlohmann/json.hpp>
-#include <seatload/core/file.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/spec_difference.hpp>
@@ -15,7 +15,6 @@
 #include <cli/specs_actions.hpp>
 #include <cli/specs_shelves.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

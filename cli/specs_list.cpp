@@ -2,14 +2,13 @@
 #include <map>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/units/format.hpp>
 
 #include <cli/specs_actions.hpp>
 #include <cli/specs_json.hpp>
 #include <cli/specs_shelves.hpp>
 #include <cli/text_table.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

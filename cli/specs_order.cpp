@@ -2,6 +2,7 @@
 #include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/spec_file.hpp>
@@ -15,7 +16,6 @@
 #include <cli/specs_actions.hpp>
 #include <cli/specs_evidence.hpp>
 #include <cli/specs_shelves.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/check/evaluation.hpp>
-#include <seatload/core/file.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/kept_spec_file.hpp>
@@ -12,7 +12,6 @@
 #include <cli/specs_evidence.hpp>
 #include <cli/specs_shelves.hpp>
 #include <cli/specs_write.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <nlohmann/json.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/record/drift.hpp>
@@ -7,7 +8,6 @@
 
 #include <cli/specs_actions.hpp>
 #include <cli/specs_shelves.hpp>
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

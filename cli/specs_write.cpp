@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <cli/specs_write.hpp>
 
-#include <seatload/core/sha256.hpp>
 #include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/spec_remarks.hpp>

@@ -8,7 +8,6 @@
 #include <vector>
 
 #include <seatload/core/embedded.hpp>
-#include <seatload/core/file.hpp>
 #include <seatload/core/text.hpp>
 
 #include <cli/papers.hpp>

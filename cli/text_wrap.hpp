@@ -3,8 +3,6 @@
 
 #include <string>
 
-#include <seatload/core/line_wrap.hpp>
-
 namespace seatload::cli {
 
 /// The text filled up with blanks to `width` columns; longer text as it is.

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/bench/line_doubt.hpp>
 
-#include <algorithm>
-#include <cmath>
-
 #include <seatload/bench/budget.hpp>
 #include <seatload/bench/probability.hpp>
 #include <seatload/core/text.hpp>

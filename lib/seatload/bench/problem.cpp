@@ -4,12 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include <seatload/bench/budget.hpp>
 #include <seatload/bench/correction.hpp>
 #include <seatload/bench/groups.hpp>
-#include <seatload/bench/load_path.hpp>
 #include <seatload/core/text.hpp>
-#include <seatload/units/format.hpp>
 
 namespace seatload::bench {
 

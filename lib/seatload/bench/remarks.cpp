@@ -2,10 +2,7 @@
 #include <seatload/bench/remarks.hpp>
 
 #include <algorithm>
-#include <cmath>
 
-#include <seatload/bench/load_path.hpp>
-#include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 
 namespace seatload::bench {

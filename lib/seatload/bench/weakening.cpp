@@ -2,7 +2,6 @@
 #include <cmath>
 
 #include <seatload/bench/budget.hpp>
-#include <seatload/bench/line_results.hpp>
 #include <seatload/bench/measured_coil.hpp>
 #include <seatload/bench/wire_inference.hpp>
 

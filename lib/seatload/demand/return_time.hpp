@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <seatload/demand/hydraulics.hpp>
-
 namespace seatload::demand {
 
 // A plunger that comes back presses the oil before it out through a gap. Forces are in equilibrium all along (its mass

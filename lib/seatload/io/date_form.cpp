@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/date_form.hpp>
 
-#include <array>
 #include <charconv>
 #include <chrono>
 

@@ -2,7 +2,6 @@
 #include <seatload/io/form.hpp>
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cmath>
 #include <limits>

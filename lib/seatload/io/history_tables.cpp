@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/history_tables.hpp>
 
-#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <limits>
 
 #include <seatload/core/file_name.hpp>
-#include <seatload/core/text.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/fields.hpp>
 #include <seatload/io/words.hpp>

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/lot_file.hpp>
 
-#include <algorithm>
-
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/fields.hpp>
 #include <seatload/io/format_mark.hpp>

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 
-#include <seatload/core/text.hpp>
 #include <seatload/io/readings_csv.hpp>
 #include <seatload/io/readings_forms.hpp>
 

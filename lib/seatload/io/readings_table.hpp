@@ -2,11 +2,9 @@
 #pragma once
 
 #include <memory>
-#include <string>
 #include <vector>
 
 #include <seatload/bench/readings.hpp>
-#include <seatload/core/result.hpp>
 #include <seatload/io/beside.hpp>
 #include <seatload/io/csv.hpp>
 #include <seatload/io/reader.hpp>

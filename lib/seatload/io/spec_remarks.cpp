@@ -5,7 +5,6 @@
 #include <map>
 #include <set>
 
-#include <seatload/core/text.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/io/toml_lines.hpp>
 

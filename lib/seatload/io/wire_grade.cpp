@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/io/wire_grade.hpp>
 
-#include <algorithm>
 #include <limits>
 
 #include <seatload/core/text.hpp>

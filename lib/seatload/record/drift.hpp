@@ -4,7 +4,6 @@
 #include <string>
 #include <vector>
 
-#include <seatload/check/evaluation.hpp>
 #include <seatload/record/kept_spec.hpp>
 
 namespace seatload::record {

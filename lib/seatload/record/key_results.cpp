@@ -7,7 +7,6 @@
 #include <limits>
 
 #include <seatload/core/text.hpp>
-#include <seatload/spring/coils.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/wire/strength.hpp>
 

@@ -2,7 +2,6 @@
 #include <seatload/record/measured_verdict.hpp>
 
 #include <algorithm>
-#include <cmath>
 
 namespace seatload::record {
 namespace {

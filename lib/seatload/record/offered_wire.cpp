@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/record/offered_wire.hpp>
 
-#include <algorithm>
-
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 #include <seatload/wire/strength.hpp>

@@ -9,7 +9,6 @@
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/bench_figures.hpp>
 #include <seatload/sheet/lettering.hpp>
-#include <seatload/units/format.hpp>
 
 namespace seatload::sheet {
 namespace {

@@ -3,7 +3,6 @@
 
 #include <numbers>
 
-#include <seatload/sheet/geometry.hpp>
 #include <seatload/spring/spring.hpp>
 
 namespace seatload::sheet {

@@ -5,7 +5,6 @@
 
 #include <seatload/sheet/clip.hpp>
 #include <seatload/sheet/dimension.hpp>
-#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/outline_drawing.hpp>
 
 namespace seatload::sheet {

@@ -12,7 +12,6 @@
 #include <seatload/sheet/enquiry_tables.hpp>
 #include <seatload/sheet/facts.hpp>
 #include <seatload/sheet/frame.hpp>
-#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/pdf_writer.hpp>
 #include <seatload/sheet/printable.hpp>

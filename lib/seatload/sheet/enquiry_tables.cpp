@@ -5,7 +5,6 @@
 #include <array>
 
 #include <seatload/sheet/adjustment.hpp>
-#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/terms.hpp>
 
 namespace seatload::sheet {

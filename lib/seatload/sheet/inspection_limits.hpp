@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include <seatload/inspection/characteristic.hpp>

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include <seatload/inspection/lot_verdict.hpp>
 #include <seatload/sheet/drawing.hpp>
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/inspection_tables.hpp>
 
-#include <algorithm>
-
 #include <seatload/core/text.hpp>
 #include <seatload/inspection/sentences.hpp>
 #include <seatload/sheet/inspection_words.hpp>

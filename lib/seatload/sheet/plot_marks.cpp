@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/plot_marks.hpp>
 
-#include <algorithm>
-
 namespace seatload::sheet {
 namespace {
 

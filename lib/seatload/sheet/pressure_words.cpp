@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/pressure_words.hpp>
 
-#include <algorithm>
 #include <array>
 #include <cctype>
 #include <cmath>

@@ -3,7 +3,6 @@
 
 #include <seatload/core/append.hpp>
 #include <seatload/core/diagnostic.hpp>
-#include <seatload/core/text.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/own_title.hpp>
 #include <seatload/sheet/page_flow.hpp>

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <seatload/core/text.hpp>
 #include <seatload/sheet/report_steps.hpp>
-#include <seatload/units/format.hpp>
 #include <seatload/wire/strength.hpp>
 
 namespace seatload::sheet {

@@ -6,8 +6,6 @@
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/fit_map.hpp>
 #include <seatload/sheet/lettering.hpp>
-#include <seatload/sheet/report_part.hpp>
-#include <seatload/units/format.hpp>
 
 namespace seatload::sheet {
 namespace {

@@ -12,7 +12,6 @@
 #include <seatload/sheet/report_simulation.hpp>
 #include <seatload/sheet/report_steps.hpp>
 #include <seatload/spring/fatigue.hpp>
-#include <seatload/spring/stress.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/units/format.hpp>
 

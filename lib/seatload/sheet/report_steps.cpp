@@ -3,8 +3,6 @@
 
 #include <numbers>
 
-#include <seatload/spring/coils.hpp>
-#include <seatload/spring/helix.hpp>
 #include <seatload/spring/stress.hpp>
 
 namespace seatload::sheet {

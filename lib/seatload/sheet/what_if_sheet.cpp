@@ -6,7 +6,6 @@
 #include <optional>
 
 #include <seatload/core/text.hpp>
-#include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/page_flow.hpp>
 #include <seatload/sheet/page_parts.hpp>
 #include <seatload/sheet/pdf_writer.hpp>

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/sheet_entries.hpp>
 
-#include <seatload/sheet/adjustment.hpp>
 #include <seatload/sheet/figures.hpp>
 #include <seatload/sheet/terms.hpp>
 
