@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <cmath>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include <seatload/core/assert.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <numbers>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 

@@ -4,9 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
-
-#include <cli/text_wrap.hpp>
 
 namespace seatload::cli {
 namespace {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/record/quotation_words.hpp>
 

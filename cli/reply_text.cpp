@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/reply_forms.hpp>
 #include <seatload/spring/ends.hpp>

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include <nlohmann/json.hpp>
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/lot_file.hpp>
 #include <seatload/spring/ends.hpp>

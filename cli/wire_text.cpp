@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 
+#include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
 #include <seatload/wire/strength.hpp>
