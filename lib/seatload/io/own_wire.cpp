@@ -2,9 +2,7 @@
 #include <seatload/io/own_wire.hpp>
 
 #include <cmath>
-#include <limits>
 
-#include <seatload/core/text.hpp>
 #include <seatload/io/demand_forms.hpp>
 #include <seatload/io/fields.hpp>
 #include <seatload/io/wire_words.hpp>

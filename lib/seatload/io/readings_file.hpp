@@ -5,7 +5,6 @@
 #include <string_view>
 
 #include <seatload/bench/readings.hpp>
-#include <seatload/core/file.hpp>
 #include <seatload/core/result.hpp>
 #include <seatload/io/readings_table.hpp>
 #include <seatload/wire/catalogue.hpp>

@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <string>
 #include <string_view>
 #include <vector>
 
 #include <seatload/bench/readings.hpp>
 #include <seatload/io/spring_forms.hpp>
-#include <seatload/io/stated_form.hpp>
 
 namespace seatload::io {
 

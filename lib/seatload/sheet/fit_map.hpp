@@ -3,7 +3,6 @@
 
 #include <span>
 #include <string>
-#include <vector>
 
 #include <seatload/sheet/drawing.hpp>
 #include <seatload/sizing/search.hpp>

@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <seatload/core/assert.hpp>
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/font_metrics.hpp>

@@ -11,7 +11,6 @@
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFTokenizer.hh>
 
-#include <algorithm>
 #include <exception>
 #include <stdexcept>
 

@@ -3,8 +3,6 @@
 
 #include <fcntl.h>
 #include <fmt/format.h>
-#include <hpdf_conf.h>
-#include <hpdf_utils.h>
 #include <sys/mman.h>
 #include <unistd.h>
 
