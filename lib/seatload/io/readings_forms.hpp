@@ -6,6 +6,7 @@
 
 #include <seatload/bench/readings.hpp>
 #include <seatload/io/spring_forms.hpp>
+#include <seatload/io/stated_form.hpp>  // IWYU pragma: export
 
 namespace seatload::io {
 
