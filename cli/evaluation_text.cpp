@@ -6,6 +6,8 @@
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/units/format.hpp>
+#include <seatload/wire/strength.hpp>
+#include <seatload/wire/unknown_tolerance.hpp>
 
 #include <cli/doubt_text.hpp>
 #include <cli/evaluation_view.hpp>
@@ -71,6 +73,12 @@ std::string heading(const EvaluationView& v, int width) {
     return wrapped("", words, width, 2);
 }
 
+/// Beside the wire: what is reckoned with it does not hold a thicker or thinner one.
+std::string unknown_tolerance(const EvaluationView& v) {
+    return wire::unknown_tolerance_words(v.outlook != nullptr ? wire::Flattered::solid_length_and_shares
+                                                              : wire::Flattered::solid_length);
+}
+
 std::string wire_lines(const EvaluationView& v, int width) {
     const auto& e = v.evaluation;
     std::string words = v.grade.id + ", " + v.grade.family_text + ", d " + units::shown_wire(e.spring.wire_diameter) +
@@ -78,6 +86,7 @@ std::string wire_lines(const EvaluationView& v, int width) {
     if (e.strength.evidence != wire::Evidence::standard && e.strength.evidence != wire::Evidence::given)
         words += " (" + std::string(wire::word(e.strength.evidence)) + ")";
     words += ", G " + shown(e.moduli.shear, 0) + ", E " + shown(e.moduli.young, 0);
+    if (!wire::diameter_tolerance_at(v.grade, e.spring.wire_diameter)) words += "; " + unknown_tolerance(v);
     std::string lines = wrapped("  ", words, width, 4);
     if (!is_guessed(v)) return lines;
     return lines + wrapped("  ",

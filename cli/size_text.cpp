@@ -7,6 +7,8 @@
 #include <seatload/core/text.hpp>
 #include <seatload/sizing/best_at.hpp>
 #include <seatload/units/format.hpp>
+#include <seatload/wire/strength.hpp>
+#include <seatload/wire/unknown_tolerance.hpp>
 
 #include <cli/outlook_view.hpp>
 #include <cli/size_shortfall.hpp>
@@ -268,6 +270,23 @@ std::string legend(const SizeView& v, int width) {
            ranked;
 }
 
+/// Said once of all whose wire it is.
+std::string unknown_tolerances(const SizeView& v, int width) {
+    std::vector<std::string> letters;
+    bool are_shares_told = false;
+    for (const Offer& o : v.offers) {
+        const auto& grades = v.space.grades;
+        const auto grade = std::find_if(grades.begin(), grades.end(),
+                                        [&](const wire::Grade& each) { return each.id == o.spec.wire_grade; });
+        if (grade == grades.end() || wire::diameter_tolerance_at(*grade, o.spec.spring.wire_diameter)) continue;
+        letters.push_back(o.spec.alternative);
+        are_shares_told = are_shares_told || o.outlook;
+    }
+    if (letters.empty()) return {};
+    const auto flattered = are_shares_told ? wire::Flattered::solid_length_and_shares : wire::Flattered::solid_length;
+    return wrapped("", join(letters, ", ") + ": " + wire::unknown_tolerance_words(flattered) + ".", width, 3);
+}
+
 std::string offers(const SizeView& v, int width) {
     TextTable t({Align::left, Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
                  Align::right, Align::right, Align::right, Align::right});
@@ -292,7 +311,7 @@ std::string offers(const SizeView& v, int width) {
                            " ends; " + tips_words(o.evaluation) + load_grade_words(o.spec) +
                            strength_words(o.evaluation.strength) + ".",
                        width, 3);
-    return out + legend(v, width);
+    return out + unknown_tolerances(v, width) + legend(v, width);
 }
 
 /// What tolerances do to each of them.

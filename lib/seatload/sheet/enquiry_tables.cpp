@@ -55,6 +55,17 @@ class ComparedRows {
     std::vector<ComparedRow> rows_;
 };
 
+/// Where no tolerance of a wire is known the maker states his; of the others theirs is told beside.
+void add_wire_tolerance(ComparedRows& rows, std::span<const Facts> alternatives) {
+    if (std::all_of(alternatives.begin(), alternatives.end(),
+                    [](const Facts& f) { return f.wire_tolerance.has_value(); }))
+        return;
+    rows.add_words(alternatives.front().say("wire.tolerance_of_wire"), [](const Facts& f) {
+        if (!f.wire_tolerance) return f.say("compare.tolerance_unknown");
+        return reference("± " + with_unit(f.figures().significant(Unit::mm, in_mm(f.wire_tolerance->value), 2)));
+    });
+}
+
 void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) {
     const auto say = [&](std::string_view key) { return alternatives.front().paper.words.say(key); };
     const auto bracketed = [](bool adjustable, const std::string& words) {
@@ -65,6 +76,7 @@ void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) 
         say("compare.wire_diameter"), Unit::mm,
         [](const Facts& f, int least) { return f.figures().wire(f.spec.spring.wire_diameter, std::max(least, 2)); },
         [&](const Facts& f, const std::string& words) { return bracketed(f.wire_is_adjustable(), words); });
+    add_wire_tolerance(rows, alternatives);
     const bool alike = rule_alike(alternatives);
     rows.add_amounts(alike ? coil_name(alternatives.front()) : say("compare.coil_diameter"), Unit::mm, coil_diameter,
                      [&](const Facts& f, const std::string& words) {

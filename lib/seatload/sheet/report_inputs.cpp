@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/sheet/report_steps.hpp>
 #include <seatload/wire/strength.hpp>
+#include <seatload/wire/unknown_tolerance.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -139,9 +140,9 @@ void add_wire(Calculation& c, const ReportSubject& s) {
     const wire::Grade& g = s.grade;
     c.said("grade", g.id, g.standard + ", " + g.designation, Trust::given);
     c.given("d", "wire diameter", s.wire.d_mm, "mm", "chosen; spec, [spring] wire_diameter", Trust::given);
-    if (g.diameter_tolerance.empty())
-        c.given("T_d", "tolerance of d, plus-minus", s.wire.d_tolerance_mm, "mm", "none established: taken as 0",
-                Trust::estimate);
+    if (!s.knows_wire_tolerance())
+        c.given("T_d", "tolerance of d, plus-minus", s.wire.d_tolerance_mm, "mm",
+                wire::unknown_tolerance_words(wire::Flattered::solid_length_and_shares), Trust::estimate);
     else
         c.given("T_d", "tolerance of d, plus-minus", s.wire.d_tolerance_mm, "mm", "EN 10218-2 or the grade's standard",
                 s.wire_tolerance_trust);

@@ -6,6 +6,7 @@
 
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/wire/unknown_tolerance.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -109,7 +110,9 @@ RuledTable simulation_model_table(const ReportSubject& s, const ReportSimulation
     const auto& m = sim.model;
     const std::string grade = std::to_string(s.made_to.load);
     add("wire diameter d", "mm", m.wire_diameter, 5,
-        "the wire's tolerance (" + std::string(word(s.wire_tolerance_trust)) + "); one coil of wire a lot (estimate)");
+        s.knows_wire_tolerance() ? "the wire's tolerance (" + std::string(word(s.wire_tolerance_trust)) +
+                                       "); one coil of wire a lot (estimate)"
+                                 : wire::unknown_tolerance_words(wire::Flattered::solid_length_and_shares));
     add(with_sub("D", m.outside_rules ? "e" : "i"), "mm", m.coil_diameter, 5,
         "EN 15800 grade " + std::to_string(s.made_to.diameter) + " (" + std::string(word(s.coil_tolerance_trust)) +
             ")");

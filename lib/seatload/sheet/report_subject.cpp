@@ -9,6 +9,7 @@
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/printable.hpp>
 #include <seatload/spring/coils.hpp>
+#include <seatload/wire/strength.hpp>
 
 namespace seatload::sheet {
 namespace {
@@ -67,6 +68,10 @@ const check::Verdict* ReportSubject::verdict(std::string_view rule) const {
 double ReportSubject::smallest_length_mm() const {
     if (demand.limits.gap_rule == demand::GapRule::en_sa) return in_mm(values.smallest_length);
     return in_mm(values.solid_length) + demand.limits.gap_share * in_mm(full_travel().deflection);
+}
+
+bool ReportSubject::knows_wire_tolerance() const {
+    return wire::diameter_tolerance_at(grade, spec.spring.wire_diameter).has_value();
 }
 
 bool ReportSubject::has_fatigue() const { return demand.dynamic && wire.has_endurance; }

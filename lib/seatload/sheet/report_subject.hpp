@@ -42,6 +42,8 @@ struct ReportSubject {
     double kept_share() const { return wire.hot_share * wire.load_kept; }
     /// Ln by the gap rule of the limits [mm].
     double smallest_length_mm() const;
+    /// Whether a tolerance of the wire is known at this diameter; if not, none is counted.
+    bool knows_wire_tolerance() const;
     /// Fatigue is judged, and there are numbers to judge it by.
     bool has_fatigue() const;
 };

@@ -58,6 +58,9 @@ Entries wire_entries(const Facts& facts) {
         out.push_back(Named{Status::reference, facts.say("wire.tolerance"),
                             reference(facts.wire_tolerance->is_firm() ? facts.say("wire.tolerance_of_standard")
                                                                       : facts.say("wire.tolerance_usual"))});
+    else
+        out.push_back(
+            Named{Status::required, facts.say("wire.tolerance_of_wire"), facts.say("wire.tolerance_unknown")});
     out.push_back(
         Named{Status::reference, strength_name(facts, firm),
               references_with_unit(figures.stress(strength.minimum), figures.stress(facts.values.moduli.shear))});

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // What a sheet says of its wire: how it is bought, whether it is aged, which certificate goes with it, and which other
 // diameters the maker may take.
+#include <algorithm>
 #include <numbers>
+#include <tuple>
 
 #include <support/check.hpp>
 
@@ -12,6 +14,7 @@
 #include <seatload/sheet/sheet_entries.hpp>
 #include <seatload/sheet/terms.hpp>
 
+#include "sheet_words.hpp"
 #include "specimens.hpp"
 
 namespace seatload::test {
@@ -100,6 +103,34 @@ TEST_CASE("a cycle from memory is to be confirmed, though ageing itself is requi
           "482 °C, 60 min");
     CHECK(named(sheet::wire_entries(facts_of(of_grade("ASTM-A313-631-CH900"))), "wire as bought")->value ==
           "condition C: cold drawn, not aged");
+}
+
+TEST_CASE("of a wire whose tolerance is not known the maker is asked for his, in every language", "[sheet]") {
+    // No table of tolerances for X-750 wire is known; those of EN 10270-1 refer to EN 10218-2.
+    for (const auto& [language, name, words] : {std::tuple{"en", "tolerance of d", "not known; state yours"},
+                                                std::tuple{"de", "Toleranz von d", "unbekannt; Ihre angeben"},
+                                                std::tuple{"it", "tolleranza di d", "non nota; indicare la vostra"}}) {
+        CAPTURE(language);
+        const auto asked = named(sheet::wire_entries(facts_of(of_grade("X750-spring"), language)), name);
+        REQUIRE(asked.has_value());
+        CHECK(asked->status == sheet::Status::required);
+        CHECK(asked->value == words);
+        CHECK_FALSE(named(sheet::wire_entries(facts_of(of_grade("EN10270-1-SH"), language)), name).has_value());
+    }
+}
+
+TEST_CASE("the enquiry asks for a tolerance of the wires of which none is known, and of no other", "[sheet]") {
+    record::Spec known = of_grade("EN10270-1-SH"), unknown = of_grade("X750-spring");
+    unknown.alternative = "B";
+    const auto words = [](const std::vector<record::Spec>& specs) {
+        std::string all = enquiry_words(specs);
+        std::replace(all.begin(), all.end(), '\n', ' ');
+        return all;
+    };
+    CHECK_THAT(words({known, unknown}), ContainsSubstring("not known: please state yours"));
+    CHECK_THAT(words({unknown}), ContainsSubstring("tolerance of d"));
+    CHECK(words({known}).find("state yours") == std::string::npos);
+    CHECK(words({known}).find("tolerance of d") == std::string::npos);
 }
 
 TEST_CASE("the guide for stress relief is told in the paper's language", "[sheet]") {
