@@ -6,6 +6,7 @@
 #include <seatload/core/sha256.hpp>
 #include <seatload/io/date_form.hpp>
 #include <seatload/io/spec_file.hpp>
+#include <seatload/record/chosen_spec.hpp>
 #include <seatload/record/makers_copy.hpp>
 #include <seatload/record/specify.hpp>
 #include <seatload/sheet/purchase.hpp>
@@ -75,8 +76,15 @@ Diagnostics doubts_on_state(const OnShelf& on, const SpecsOptions& options) {
     return {};
 }
 
-Result<sheet::Purchase> purchase_of(const SpecsOptions& options, State state) {
-    sheet::Purchase purchase{options.quantity, options.order_number, {}, state};
+/// What the spec holds of the offer that is ordered; its letter alone when it was kept without a choice among offers.
+record::ChosenOffer offer_of(const record::Spec& spec) {
+    return record::chosen_offer(spec).value_or(record::ChosenOffer{spec.alternative, {}});
+}
+
+Result<sheet::Purchase> purchase_of(const SpecsOptions& options, const record::KeptRevision& revision) {
+    const record::ChosenOffer offer = offer_of(revision.kept.spec);
+    sheet::Purchase purchase{options.quantity, options.order_number, {},
+                             revision.state,   offer.quotation,      offer.alternative};
     if (options.step.date.empty()) return purchase;
     const auto date = io::Form<io::DateText>::read(io::Node{{}, options.step.date});
     if (!date.value) return error(date.problem.id, "--date: " + date.problem.message, date.problem.hint);
@@ -102,7 +110,7 @@ Diagnostics add_sheets(Order& order, const SpecsOptions& options, const Referenc
     const wire::Grade& grade = grade_of(revision.kept.spec, refs.wires);
     const record::Spec spec = record::with_tips_ordered(for_papers(revision.kept), grade, refs.tolerances);
     const std::string text = io::write_spec(record::makers_copy(spec));
-    const auto purchase = purchase_of(options, revision.state);
+    const auto purchase = purchase_of(options, revision);
     if (!purchase) return purchase.error();
     auto drawn = sheet::spring_sheet_pdf({spec, grade, refs.tolerances, refs.paper, 1, 1, text});
     if (!drawn) return placed(drawn.error(), revision.file);

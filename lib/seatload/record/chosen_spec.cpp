@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <seatload/record/chosen_spec.hpp>
 
+#include <string_view>
+
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/record/history.hpp>
@@ -9,8 +11,14 @@
 namespace seatload::record {
 namespace {
 
+constexpr std::string_view kChosen = "chosen: ";
+constexpr std::string_view kAlternative = ", alternative ";
+constexpr std::string_view kQuotation = ", quotation ";
+constexpr std::string_view kOf = " of ";
+constexpr std::string_view kEndOfName = "; ";
+
 std::string name_of(const Comparison& all, const JudgedOffer& offer) {
-    return all.reply_of(offer).name + ", alternative " + offer.offer.alternative;
+    return all.reply_of(offer).name + std::string(kAlternative) + offer.offer.alternative;
 }
 
 /// What makes the spring another one, in full.
@@ -32,14 +40,27 @@ std::string short_change(const CounterOffer& spring, const Maker& maker) {
 std::string reason(const Comparison& all, const JudgedOffer& offer) {
     const Maker& maker = all.reply_of(offer).reply.maker;
     const LandedCost& bought = *offer.purchase;
-    std::string words = "chosen: " + name_of(all, offer);
-    if (!maker.quotation.empty()) words += ", quotation " + maker.quotation;
-    if (!maker.date.empty()) words += " of " + maker.date;
-    words += "; " + std::string(word(offer.spring.fit)) + "; " + std::to_string(bought.pieces) + " pieces for " +
-             (bought.open.empty() ? "" : "at least ") + lot_text(bought.total) + " " + all.terms.exchange.home +
-             " landed";
+    std::string words = std::string(kChosen) + name_of(all, offer);
+    if (!maker.quotation.empty()) words += std::string(kQuotation) + maker.quotation;
+    if (!maker.date.empty()) words += std::string(kOf) + maker.date;
+    words += std::string(kEndOfName) + std::string(word(offer.spring.fit)) + "; " + std::to_string(bought.pieces) +
+             " pieces for " + (bought.open.empty() ? "" : "at least ") + lot_text(bought.total) + " " +
+             all.terms.exchange.home + " landed";
     if (offer.spring.is_altered) words += "; " + changes_of(offer.spring);
     return words;
+}
+
+/// Without " of 2026-12-02" at its end, the day of the reply.
+std::string_view without_date(std::string_view words) {
+    constexpr std::string_view kDay = "0000-00-00";
+    if (words.size() < kOf.size() + kDay.size()) return words;
+    const std::string_view end = words.substr(words.size() - kOf.size() - kDay.size());
+    bool is_date = end.starts_with(kOf);
+    for (std::size_t i = 0; is_date && i < kDay.size(); ++i) {
+        const char c = end[kOf.size() + i];
+        is_date = kDay[i] == '-' ? c == '-' : c >= '0' && c <= '9';
+    }
+    return is_date ? words.substr(0, words.size() - end.size()) : words;
 }
 
 std::string refusal(const JudgedOffer& offer) {
@@ -94,6 +115,19 @@ Result<Spec> chosen_spec(const Comparison& all, const JudgedOffer& offer) {
             !wrong.empty())
             return wrong;
     return spec;
+}
+
+std::optional<ChosenOffer> chosen_offer(const Spec& spec) {
+    const std::string_view why = spec.why;
+    const std::size_t end = why.find(kEndOfName);
+    if (!why.starts_with(kChosen) || end == std::string_view::npos) return std::nullopt;
+    const std::string_view said = without_date(why.substr(0, end));
+    const std::size_t at = said.find(kAlternative);
+    if (at == std::string_view::npos) return std::nullopt;
+    const std::string_view offer = said.substr(at + kAlternative.size());
+    const std::size_t number = offer.find(kQuotation);
+    if (number == std::string_view::npos) return ChosenOffer{std::string(offer), {}};
+    return ChosenOffer{std::string(offer.substr(0, number)), std::string(offer.substr(number + kQuotation.size()))};
 }
 
 }  // namespace seatload::record

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
+#include <string>
+
 #include <seatload/record/quotation.hpp>
 
 namespace seatload::record {
@@ -11,5 +14,15 @@ namespace seatload::record {
 /// Errors: an offer that cannot be ordered; a changed spring without a date, with one before the last revision, or
 /// whose revision index has no next.
 Result<Spec> chosen_spec(const Comparison& all, const JudgedOffer& offer);
+
+/// The offer a spec was chosen by.
+struct ChosenOffer {
+    std::string alternative;  ///< its letter
+    std::string quotation;    ///< the maker's own number of it; empty when he gave none
+};
+
+/// The offer that chosen_spec() put down in a spec's `why`, read back from there: a spec once kept is never written
+/// anew. Nothing when `why` begins with other words.
+std::optional<ChosenOffer> chosen_offer(const Spec& spec);
 
 }  // namespace seatload::record

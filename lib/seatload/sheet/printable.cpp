@@ -43,8 +43,11 @@ demand::Correspondence printable(demand::Correspondence letter, Diagnostics& dia
     return letter;
 }
 
-std::string printable_order_number(const std::string& number, Diagnostics& diagnostics) {
-    return readable(number, "order number", diagnostics);
+Purchase printable(Purchase purchase, Diagnostics& diagnostics) {
+    purchase.number = readable(purchase.number, "order number", diagnostics);
+    purchase.quotation = readable(purchase.quotation, "quotation", diagnostics);
+    purchase.alternative = readable(purchase.alternative, "alternative", diagnostics);
+    return purchase;
 }
 
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics) {

@@ -5,6 +5,7 @@
 
 #include <seatload/core/diagnostic.hpp>
 #include <seatload/record/spec.hpp>
+#include <seatload/sheet/purchase.hpp>
 #include <seatload/wire/grade.hpp>
 
 namespace seatload::sheet {
@@ -19,8 +20,8 @@ demand::Identity printable(demand::Identity identity, Diagnostics& diagnostics);
 /// The correspondence with its texts made readable().
 demand::Correspondence printable(demand::Correspondence letter, Diagnostics& diagnostics);
 
-/// The number of an order, made readable().
-std::string printable_order_number(const std::string& number, Diagnostics& diagnostics);
+/// What is ordered, with its texts made readable().
+Purchase printable(Purchase purchase, Diagnostics& diagnostics);
 
 /// The grade with the texts a paper prints made readable().
 wire::Grade printable(wire::Grade grade, Diagnostics& diagnostics);

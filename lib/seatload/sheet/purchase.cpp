@@ -41,7 +41,8 @@ void add_order(PageFlow& flow, const Facts& facts, const Purchase& purchase, con
     flow.table({{pieces, fifth, fifth, fifth, fifth, letter},
                 {{facts.say("purchase.pieces"), facts.say("purchase.number"), facts.say("purchase.date"),
                   facts.say("purchase.wanted_by"), facts.say("reply.quotation"), facts.say("compare.alternative")},
-                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, "", "", ""}},
+                 {purchase.pieces ? std::to_string(*purchase.pieces) : "", purchase.number, purchase.date, "",
+                  purchase.quotation, purchase.alternative}},
                 setting.by_hand});
     const double price = 44.0, third = (flow.width() - price) / 3.0;
     flow.table({{third, third, third, price},
@@ -156,8 +157,7 @@ Result<std::vector<Drawing>> purchase_order(const record::Spec& spec, const wire
     const auto known = facts(spec, grade, tables, paper);
     if (!known) return Diagnostics(known.error());
     Diagnostics said = known.error();
-    Purchase clean = purchase;
-    clean.number = printable_order_number(purchase.number, said);
+    const Purchase clean = printable(purchase, said);
     if (has_error(said)) return said;
     std::vector<Drawing> pages = laid_out(*known, clean, spec_text, kSettings.front());
     for (const Setting& setting : kSettings) {

@@ -21,6 +21,8 @@ struct Purchase {
     std::string number;                             ///< of the order
     std::string date;                               ///< of the order, ISO 8601
     record::State state = record::State::approved;  ///< of the spec; what is not approved yet says so
+    std::string quotation = {};                     ///< the maker's own number of the offer that is ordered
+    std::string alternative = {};                   ///< its letter in the enquiry
 };
 
 /// The order of a spec's springs, a page beside the spec's sheet, seldom two: pieces, dates and price, the spring in

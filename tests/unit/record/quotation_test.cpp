@@ -244,6 +244,29 @@ TEST_CASE("The spec of an offer without changes is the one enquired for, with th
     CHECK(spec->why.find("50.00 EUR") != std::string::npos);
 }
 
+TEST_CASE("A spec tells by which offer it was chosen, and nothing when its reasons are other words") {
+    for (const char* quotation : {"", "C-4417", "4417 of May, quotation 2"})
+        for (const char* date : {"", "2026-12-02"}) {
+            CAPTURE(quotation, date);
+            auto quoted = reply("Winders of Ottermere", 1);
+            quoted.reply.maker.quotation = quotation;
+            quoted.reply.maker.date = date;
+            const Comparison all = compared({quoted});
+            const auto spec = chosen_spec(all, all.offers[0]);
+            REQUIRE(spec.has_value());
+            const auto offer = chosen_offer(*spec);
+            REQUIRE(offer.has_value());
+            CHECK(offer->alternative == "A");
+            CHECK(offer->quotation == quotation);
+        }
+    Spec spec;
+    for (const char* why :
+         {"", "chosen: ", "chosen: Maker A; fits", "as the winder, alternative B, quotation 7; fits"}) {
+        spec.why = why;
+        CHECK_FALSE(chosen_offer(spec).has_value());
+    }
+}
+
 TEST_CASE("The spec of a changed spring is the next revision, with its changes and without an approver") {
     auto other = reply("Maker A", 1);
     other.reply.offers[0].wire.diameter = 0.75 * mm;

@@ -53,6 +53,21 @@ TEST_CASE("an order names what is ordered, by which spec, and what is open it le
     CHECK(open.find("2027-") == std::string::npos);
 }
 
+TEST_CASE("an order names the offer it takes up, where one is known", "[sheet]") {
+    sheet::Purchase purchase = kFifty;
+    purchase.quotation = "C/26-881";
+    purchase.alternative = "QZ";
+    for (const char* language : {"en", "de", "it"}) {
+        CAPTURE(language);
+        const auto page =
+            drawn(specimen(latch()), paper(language, sheet::PaperSize::a4, false, sheet::Units::metric), purchase);
+        CHECK(page.size() == 1);
+        CHECK(layout_faults(page.front()) == std::vector<std::string>{});
+        CHECK_THAT(joined(words_of(page.front())), ContainsSubstring("C/26-881"));
+        CHECK_THAT(joined(words_of(page.front())), ContainsSubstring("QZ"));
+    }
+}
+
 TEST_CASE("what one of several leaves to be agreed is as ordered once it is chosen", "[sheet]") {
     record::Spec spec = specimen(latch());
     for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel}) load->plus = load->minus = 0.05 * newton;
