@@ -145,16 +145,16 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
                                                   const Evidence& evidence) {
     std::vector<record::LotEvidence> lots;
     Diagnostics wrong;
-    const auto take = [&](const std::string& file, std::string_view bytes) {
+    const auto take = [&](const std::string& file, std::string_view bytes, std::size_t step) {
         auto lot = io::read_lot(bytes, file);
         if (lot)
-            lots.push_back({file, std::move(lot).value()});
+            lots.push_back({file, std::move(lot).value(), step});
         else
             append(wrong, lot.error());
     };
-    for (const EvidenceFile& lot : evidence.lots) take(lot.path, lot.bytes);
-    for (const record::Step& step : history)
-        for (const record::KeptFile& file : step.lots) {
+    for (const EvidenceFile& lot : evidence.lots) take(lot.path, lot.bytes, history.size());
+    for (std::size_t step = 0; step < history.size(); ++step)
+        for (const record::KeptFile& file : history[step].lots) {
             const auto bytes = library.beside(address, file.name);
             if (!bytes)
                 append(wrong, bytes.error());
@@ -165,7 +165,7 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
                                              specs_command(options, "verify").name(address.text()).text() +
                                              " tells more"));
             else
-                take(address.text() + '/' + file.name, *bytes);
+                take(address.text() + '/' + file.name, *bytes, step);
         }
     if (has_error(wrong)) return wrong;
     return lots;

@@ -5,8 +5,10 @@
 #include <array>
 
 #include <seatload/core/append.hpp>
+#include <seatload/core/file.hpp>
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/io/lot_file.hpp>
 #include <seatload/record/lean_told.hpp>
 
 namespace seatload::cli {
@@ -64,9 +66,17 @@ Diagnostic not_one(const io::SpecLibrary& library, const std::string& word, cons
                     "name it in full: " + join(names, ", "));
 }
 
-/// Whether the record of a lot lies with the spec already, so that an approval need not be given one.
-bool keeps_a_lot(const record::History& history) {
-    return std::any_of(history.begin(), history.end(), [](const record::Step& step) { return !step.lots.empty(); });
+/// Whether the record of an accepted lot lies with the spec as the last one, so that an approval need not be given one.
+bool keeps_a_good_lot(const SpecsOptions& options, const Address& address, const record::History& history) {
+    bool is_good = false;
+    for (const record::Step& step : history)
+        for (const record::KeptFile& file : step.lots) {
+            const auto path = std::filesystem::path(options.library) / address.text() / file.name;
+            const auto bytes = read_text_file(path);
+            const auto lot = bytes ? io::read_lot(*bytes, path.string()) : Result<record::Lot>(Diagnostics{});
+            is_good = lot && lot->verdict == inspection::Verdict::accept;
+        }
+    return is_good;
 }
 
 }  // namespace
@@ -188,7 +198,9 @@ std::string next_command(const SpecsOptions& options, const record::Shelf& shelf
         case State::trial:
             return specs_command(options, "approve")
                 .name(address)
-                .open(keeps_a_lot(revision.kept.history) ? "--by NAME --date DATE" : "--lot FILE --by NAME --date DATE")
+                .open(keeps_a_good_lot(options, shelf.address, revision.kept.history)
+                          ? "--by NAME --date DATE"
+                          : "--lot FILE --by NAME --date DATE")
                 .text();
         case State::approved:
             return order_command(options, shelf, revision);

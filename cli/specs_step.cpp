@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include <seatload/check/evaluation.hpp>
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
@@ -22,7 +24,7 @@ using record::Step;
 /// What came of a step, or why it was refused.
 struct Taken {
     Diagnostics wrong;
-    std::vector<std::string> refused;
+    std::vector<record::Refusal> refused;
     record::Address address;
     std::string index;
     std::string file;
@@ -73,6 +75,40 @@ Diagnostics nothing_said(const OnShelf& on, Step::Kind kind, const StepOptions& 
     return {};
 }
 
+/// What would let a refused approval be given.
+std::string next_when_refused(const SpecsOptions& options, const OnShelf& on,
+                              const std::vector<record::Refusal>& refused) {
+    using Kind = record::Refusal::Kind;
+    const auto is_among = [&](Kind kind) {
+        return std::any_of(refused.begin(), refused.end(), [&](const auto& each) { return each.kind == kind; });
+    };
+    const std::string address = on.shelf.address.text();
+    const std::string inspect = TypedCommand("inspect")
+                                    .name(on.revision().file)
+                                    .open("SAMPLES")
+                                    .option("--wire-file", options.wire_file)
+                                    .text();
+    if (is_among(Kind::altered))
+        return "put the file back as it was frozen; " + specs_command(options, "verify").name(address).text() +
+               " tells what it was.";
+    if (is_among(Kind::own_limit) && on.revision().state == State::draft)
+        return "change the spring or the limit in " + on.revision().file + ", or " +
+               specs_command(options, "withdraw").name(address).open("--reason WORDS --by NAME --date DATE").text() +
+               ".";
+    if (is_among(Kind::own_limit))
+        return specs_command(options, "revise").name(address).open("--reason WORDS --by NAME --date DATE").text() +
+               " makes a draft of a new revision, in which the spring or the limit can be changed.";
+    if (is_among(Kind::rejected))
+        return "have another lot made or this one reworked, inspect that with " + inspect +
+               " and give its record with --lot FILE: a lot that is accepted after a rejected one counts in its place. "
+               "No --without-inspection answers for a lot that was rejected.";
+    if (is_among(Kind::strange_lot))
+        return "inspect a lot of this very spec with " + inspect + " and give its record with --lot FILE.";
+    return "inspect a lot with " + inspect +
+           " and give its record with --lot FILE; what can be answered for without one is said with "
+           "--without-inspection REASON.";
+}
+
 /// Judges whether it may be approved, and works out what is kept of the approval.
 void judge(const io::SpecLibrary& library, const OnShelf& on, const SpecsOptions& options, const Evidence& evidence,
            const References& references, Step& step, Taken& taken) {
@@ -90,9 +126,10 @@ void judge(const io::SpecLibrary& library, const OnShelf& on, const SpecsOptions
         return;
     }
     const std::string whole = sha256_hex(io::write_kept_spec(kept.content, kept.history));
-    step.conditions = record::conditions_of(*lots);
-    taken.refused =
-        record::approval_refusals(kept, *evaluation, {std::move(lots).value(), whole, options.step.without_inspection});
+    const record::ApprovalGround ground{std::move(lots).value(), whole, options.step.without_inspection};
+    step.conditions = record::conditions_of(kept, ground);
+    taken.refused = record::approval_refusals(kept, *evaluation, ground);
+    taken.next = next_when_refused(options, on, taken.refused);
     step.results = record::key_results({*evaluation, kept.spec, grade, references.tolerances}, program_name());
 }
 
@@ -184,7 +221,9 @@ Taken take_step(const SpecsOptions& options, const References& references) {
     if (taken.wrong.empty()) taken.wrong = write_step(*library, *on, step, references.wires);
     if (kind == Step::Kind::trial || kind == Step::Kind::approved)
         taken.said = doubts_on_lean(on->revision(), references);
-    taken.next = next_words(options, *on, kind);
+    OnShelf now = *on;
+    if (kind == Step::Kind::evidence) now.shelf.revisions[now.at].kept.history.push_back(step);
+    taken.next = next_words(options, now, kind);
     taken.conditions = step.conditions;
     taken.state = kind == Step::Kind::evidence ? on->revision().state : record::state_of(record::History{step});
     return taken;
@@ -193,14 +232,8 @@ Taken take_step(const SpecsOptions& options, const References& references) {
 int tell_refusal(const SpecsOptions& options, const Taken& taken, std::ostream& out) {
     const int width = options.width;
     out << wrapped("", taken.address.text() + ", revision " + taken.index + ": not approved, because", width, 2);
-    for (const std::string& why : taken.refused) out << wrapped("  - ", why + ".", width, 4);
-    out << wrapped(
-        "  Next: ",
-        "inspect a lot with " +
-            TypedCommand("inspect").name(taken.file).open("SAMPLES").option("--wire-file", options.wire_file).text() +
-            " and give its record with --lot FILE; what can be answered for without one is said with "
-            "--without-inspection REASON.",
-        width, 4);
+    for (const record::Refusal& refusal : taken.refused) out << wrapped("  - ", refusal.why + ".", width, 4);
+    out << wrapped("  Next: ", taken.next, width, 4);
     return kNothingFits;
 }
 

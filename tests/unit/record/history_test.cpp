@@ -48,8 +48,8 @@ record::Lot lot_of(const record::KeptSpec& kept, Verdict verdict) {
     return lot;
 }
 
-std::vector<std::string> refusals(const record::KeptSpec& kept, const record::Lot& lot,
-                                  const std::string& reason = {}) {
+std::vector<record::Refusal> refusals(const record::KeptSpec& kept, const record::Lot& lot,
+                                      const std::string& reason = {}) {
     return record::approval_refusals(kept, evaluated(kept.spec), {{{"lot.toml", lot}}, "", reason});
 }
 
@@ -144,19 +144,56 @@ TEST_CASE("a rejected lot, or one of another number, revision or content, lets n
     CHECK(record::approval_refusals(kept, evaluation, {{{"lot.toml", lot}}, lot.spec.sha256, ""}).empty());
 }
 
+TEST_CASE("a lot that is accepted after a rejected one counts in its place, one from before does not") {
+    const record::KeptSpec kept = test::kept_specimen();
+    const auto lot = [&](Verdict verdict, std::size_t step, const std::string& date = "") {
+        record::LotEvidence evidence{"lot.toml", lot_of(kept, verdict), step};
+        evidence.lot.date = date;
+        return evidence;
+    };
+    const auto is_approved = [&](const std::vector<record::LotEvidence>& lots) {
+        return record::approval_refusals(kept, evaluated(kept.spec), {lots, "", ""}).empty();
+    };
+    CHECK(is_approved({lot(Verdict::accept, 2), lot(Verdict::reject, 1)}));
+    CHECK(is_approved({lot(Verdict::accept, 2), lot(Verdict::not_proven, 1)}));
+    CHECK(is_approved({lot(Verdict::accept, 3), lot(Verdict::reject, 1), lot(Verdict::reject, 2)}));
+    CHECK_FALSE(is_approved({lot(Verdict::reject, 2), lot(Verdict::accept, 1)}));
+    CHECK_FALSE(is_approved({lot(Verdict::accept, 1), lot(Verdict::reject, 1)}));
+    // A record that is kept later and was made earlier is of an earlier lot.
+    CHECK_FALSE(is_approved({lot(Verdict::accept, 2, "2027-01-04"), lot(Verdict::reject, 1, "2027-02-01")}));
+    CHECK(is_approved({lot(Verdict::accept, 2, "2027-02-01"), lot(Verdict::reject, 2, "2027-01-04")}));
+    CHECK_FALSE(is_approved({lot(Verdict::accept, 2, "2027-02-01"), lot(Verdict::reject, 2, "2027-02-01")}));
+}
+
+TEST_CASE("a lot of another content overcomes nothing, and is overcome by a later one of the spec itself") {
+    const record::KeptSpec kept = test::kept_specimen();
+    record::Lot other = lot_of(kept, Verdict::accept);
+    other.spec.sha256 = sha256_hex("another content");
+    const record::LotEvidence strange{"strange.toml", other, 1};
+    const auto refused = [&](const std::vector<record::LotEvidence>& lots) {
+        return record::approval_refusals(kept, evaluated(kept.spec), {lots, "", ""}).size();
+    };
+    CHECK(refused({strange}) == 2);  // and none that is good
+    CHECK(refused({strange, {"good.toml", lot_of(kept, Verdict::accept), 2}}) == 0);
+    CHECK(refused({{"bad.toml", lot_of(kept, Verdict::reject), 0}, strange}) == 3);
+}
+
 TEST_CASE(
     "conditions of the lots an approval rests on are gathered once each, and fall away with a lot that has none") {
     using Words = std::vector<std::string>;
     const record::KeptSpec kept = test::kept_specimen();
-    const auto on = [&](const Words& conditions, Verdict verdict = Verdict::accept) {
+    const auto on = [&](const Words& wanted, Verdict verdict = Verdict::accept) {
         record::LotEvidence evidence{"lot.toml", lot_of(kept, verdict)};
-        evidence.lot.conditions = conditions;
+        evidence.lot.conditions = wanted;
         return evidence;
     };
-    CHECK(record::conditions_of({on({"tips"}), on({"tips", "length"})}) == Words{"tips", "length"});
-    CHECK(record::conditions_of({on({"tips"}), on({})}).empty());
-    CHECK(record::conditions_of({on({"tips"}), on({}, Verdict::not_proven)}) == Words{"tips"});
-    CHECK(record::conditions_of({}).empty());
+    const auto conditions = [&](std::vector<record::LotEvidence> lots) {
+        return record::conditions_of(kept, {std::move(lots), "", ""});
+    };
+    CHECK(conditions({on({"tips"}), on({"tips", "length"})}) == Words{"tips", "length"});
+    CHECK(conditions({on({"tips"}), on({})}).empty());
+    CHECK(conditions({on({"tips"}), on({}, Verdict::not_proven)}) == Words{"tips"});
+    CHECK(conditions({}).empty());
 }
 
 TEST_CASE("a spring that breaks a limit of its own is not approved, whatever the lot") {
@@ -164,7 +201,8 @@ TEST_CASE("a spring that breaks a limit of its own is not approved, whatever the
     kept.spec.seated_demand.at_least = 5.9 * newton;  // it gives 5.76 N
     const auto why = refusals(kept, lot_of(kept, Verdict::accept), "in a hurry");
     REQUIRE(why.size() == 1);
-    CHECK_THAT(why.front(), ContainsSubstring("limit of its own"));
+    CHECK(why.front().kind == record::Refusal::Kind::own_limit);
+    CHECK_THAT(why.front().why, ContainsSubstring("limit of its own"));
 }
 
 TEST_CASE("a trial whose content was changed is not approved") {
