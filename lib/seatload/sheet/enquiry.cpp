@@ -29,10 +29,10 @@ struct WritingRoom {
     double sentence;
     double box;  ///< for words alone in a small table
 };
-constexpr std::array kWritingRooms{WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 14.0, 11.0},
-                                   WritingRoom{9.0, 12.0, 10.0},  WritingRoom{8.0, 11.0, 9.0},
-                                   WritingRoom{8.0, 9.5, 8.0},    WritingRoom{8.0, 8.0, 8.0},
-                                   WritingRoom{8.0, 7.6, 7.4},    WritingRoom{6.4, 7.4, 7.4}};
+constexpr std::array kWritingRooms{
+    WritingRoom{10.0, 16.0, 12.0}, WritingRoom{9.0, 14.0, 11.0}, WritingRoom{9.0, 12.0, 10.0},
+    WritingRoom{8.0, 11.0, 9.0},   WritingRoom{8.0, 9.5, 8.0},   WritingRoom{8.0, 8.0, 8.0},
+    WritingRoom{8.0, 7.6, 7.4},    WritingRoom{6.4, 7.4, 7.4},   WritingRoom{6.0, 6.4, 6.4}};
 constexpr double kFullEnough = 0.6;  ///< of a page that is left for a new one
 
 /// "A to E", "A", or "1 to 3".
@@ -98,6 +98,15 @@ void add_comparison(PageFlow& flow, std::span<const Facts> alternatives) {
     flow.paragraph(words);
 }
 
+/// "A, C": the alternatives of which the maker may adjust the same.
+std::string letters_that_may_adjust(std::span<const Facts> alternatives, const std::string& quantities) {
+    std::string out;
+    for (std::size_t i = 0; i < alternatives.size(); ++i)
+        if (adjustable_quantities(alternatives[i]) == quantities)
+            out += (out.empty() ? "" : ", ") + letter(alternatives, i);
+    return out;
+}
+
 void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
     const Facts& front = alternatives.front();
     flow.heading(front.say("freedom.heading"));
@@ -105,9 +114,14 @@ void add_freedom(PageFlow& flow, std::span<const Facts> alternatives) {
         return adjustable_quantities(facts) == adjustable_quantities(front);
     });
     if (alike) flow.point(front.say("freedom.loads", {{"quantities", adjustable_quantities(front)}}));
-    for (std::size_t i = 0; !alike && i < alternatives.size(); ++i)
-        flow.point(front.say("freedom.loads_of_one", {{"letter", letter(alternatives, i)},
-                                                      {"quantities", adjustable_quantities(alternatives[i])}}));
+    std::vector<std::string> told;
+    for (std::size_t i = 0; !alike && i < alternatives.size(); ++i) {
+        const std::string quantities = adjustable_quantities(alternatives[i]);
+        if (std::find(told.begin(), told.end(), quantities) != told.end()) continue;
+        told.push_back(quantities);
+        flow.point(front.say("freedom.loads_of_one", {{"letter", letters_that_may_adjust(alternatives, quantities)},
+                                                      {"quantities", quantities}}));
+    }
     flow.point(front.say("freedom.process"));
     flow.point(front.say("freedom.else"));
 }
@@ -199,10 +213,10 @@ TitleBlock cover_block(std::span<const Facts> alternatives, int sheet, int sheet
     return block;
 }
 
-/// The pages before the sheets, without their title blocks: how many there are is known only now.
-std::vector<Drawing> cover(std::span<const Facts> alternatives, const EnquiryLetter& letter) {
+/// The pages before the sheets, their lines so far apart.
+std::vector<Drawing> cover_set(std::span<const Facts> alternatives, const EnquiryLetter& letter, double pitch) {
     const Paper& paper = alternatives.front().paper;
-    PageFlow flow(paper.size);
+    PageFlow flow(paper.size, pitch);
     add_request(flow, alternatives, letter);
     add_comparison(flow, alternatives);
     add_freedom(flow, alternatives);
@@ -213,6 +227,14 @@ std::vector<Drawing> cover(std::span<const Facts> alternatives, const EnquiryLet
     if (flow.fullness() >= kFullEnough) flow.new_page();
     if (!early) add_caution(flow, paper.words);
     return std::move(with_reply(flow, alternatives, letter).pages());
+}
+
+/// The pages before the sheets, without their title blocks: how many there are is known only now. Lines stand closer
+/// where that spares a page.
+std::vector<Drawing> cover(std::span<const Facts> alternatives, const EnquiryLetter& letter) {
+    std::vector<Drawing> pages = cover_set(alternatives, letter, kFlowPitch);
+    std::vector<Drawing> close = cover_set(alternatives, letter, kCloseFlowPitch);
+    return close.size() < pages.size() ? close : pages;
 }
 
 std::vector<Attachment> spec_attachments(std::span<const EnquiryAlternative> alternatives, const Wording& words) {

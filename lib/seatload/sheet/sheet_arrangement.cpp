@@ -95,7 +95,7 @@ double panel_width(const Box& space, bool is_upright) {
 }
 
 double revisions_width(const Box& space, bool is_upright) {
-    return is_upright ? kTitleBlockWidth : space.width() / 3.0;
+    return is_upright ? space.width() : space.width() / 3.0;
 }
 
 std::vector<Sharing> sharings(bool is_upright) {

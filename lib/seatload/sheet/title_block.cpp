@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <seatload/sheet/frame.hpp>
 #include <seatload/sheet/lettering.hpp>
 #include <seatload/sheet/word_wrap.hpp>
 
@@ -103,6 +104,12 @@ void draw_scale(Drawing& drawing, const Box& box, const std::string& name, const
 
 }  // namespace
 
+double title_block_width(const Drawing& drawing) {
+    constexpr double kTooNarrow = 20.0;  // beside the block, for anything to stand in
+    const double whole = drawing_space(drawing.width(), drawing.height()).width();
+    return whole - kTitleBlockWidth < kTooNarrow ? whole : kTitleBlockWidth;
+}
+
 TitleBlock title_block_of(const demand::Identity& identity) {
     TitleBlock block;
     block.legal_owner = identity.owner;
@@ -124,10 +131,12 @@ TitleBlock title_block_of(const demand::Identity& identity, std::string title, s
 }
 
 void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& block, const Wording& words) {
+    const double wider = title_block_width(drawing) - kTitleBlockWidth;  // which the first field of each row takes
     const double left = lower_right.x - kTitleBlockWidth;
     const double bottom = lower_right.y;
     const auto cell = [&](int row, double from, double width) {
-        return Box{left + from, bottom + kTitleRow * (row - 1), left + from + width, bottom + kTitleRow * row};
+        return Box{left + from - (from == 0.0 ? wider : 0.0), bottom + kTitleRow * (row - 1), left + from + width,
+                   bottom + kTitleRow * row};
     };
     draw_owner(drawing, cell(3, 0.0, 52.0), words.say("title_block.legal_owner"), block.legal_owner);
     draw_title(drawing, cell(3, 52.0, block.scale ? 94.0 : 128.0), block);
@@ -146,7 +155,7 @@ void draw_title_block(Drawing& drawing, Point lower_right, const TitleBlock& blo
     draw_field(drawing, cell(1, 96.0, 46.0), words.say("title_block.date_of_issue"), block.date_of_issue);
     draw_field(drawing, cell(1, 142.0, 38.0), words.say("title_block.sheet_of_sheets"),
                fmt::format("{} / {}", block.sheet, block.sheets));
-    drawing.box({left, bottom, lower_right.x, bottom + kTitleBlockHeight}, LineKind::wide);
+    drawing.box({left - wider, bottom, lower_right.x, bottom + kTitleBlockHeight}, LineKind::wide);
 }
 
 }  // namespace seatload::sheet

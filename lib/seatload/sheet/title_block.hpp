@@ -38,6 +38,10 @@ TitleBlock title_block_of(const demand::Identity& identity, std::string title, s
 inline constexpr double kTitleBlockWidth = 180.0;
 inline constexpr double kTitleBlockHeight = 27.0;
 
+/// The width of the title block of a page [mm]: that of ISO 7200, or a little more on an upright Letter page, where a
+/// gap would be left to the frame.
+double title_block_width(const Drawing& drawing);
+
 /// Draws the title block with its lower right corner at a point, its fields named in the language of `words`; values
 /// too long for their field are narrowed, and a legal owner too long even so goes on two lines, without the field's
 /// name.

@@ -59,6 +59,16 @@ TEST_CASE("the enquiry compares what differs, names what is alike, and asks for 
     CHECK_THAT(single, ContainsSubstring("hand of coiling"));
 }
 
+TEST_CASE("alternatives of which the maker may adjust the same are told in one line", "[sheet]") {
+    std::vector<record::Spec> specs{specimen(latch()), specimen(latch()), specimen(latch())};
+    for (std::size_t i = 0; i < specs.size(); ++i) specs[i].alternative = std::string(1, static_cast<char>('A' + i));
+    specs[1].adjustable = {record::Adjustable::free_length, record::Adjustable::coils_and_diameter};
+    const std::string words = enquiry_words(specs);
+    CHECK_THAT(words, ContainsSubstring("A, C: free length"));
+    CHECK_THAT(words, ContainsSubstring("B: free length"));
+    CHECK(words.find("C: free length") == words.rfind("C: free length"));
+}
+
 TEST_CASE("the cover asks for the certificate that its sheets ask for", "[sheet]") {
     record::Spec a = specimen(latch());
     record::Spec b = a;

@@ -7,8 +7,10 @@
 #include <seatload/core/text.hpp>
 #include <seatload/sheet/enquiry.hpp>
 #include <seatload/sheet/lettering.hpp>
+#include <seatload/sheet/page.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 #include <seatload/sheet/tamper_mark.hpp>
+#include <seatload/sheet/title_block.hpp>
 
 #include "layout_check.hpp"
 #include "sheet_words.hpp"
@@ -24,6 +26,14 @@ sheet::Drawing page_of(const record::Spec& spec, const sheet::Paper& form, const
     auto page = sheet::spring_sheet({spec, grade_of(spec), tolerances(), form, 1, 1, spec_text});
     REQUIRE(page.has_value());
     return std::move(page).value();
+}
+
+TEST_CASE("the title block leaves no gap to the frame of an upright page", "[sheet]") {
+    // ISO 7200: 180 mm, which A4 leaves between its margins; Letter is 8.5 in (215.9 mm) wide, and leaves 5.9 mm more.
+    CHECK_THAT(sheet::title_block_width(sheet::empty_page(sheet::PaperSize::a4, true)), WithinAbs(180.0, 1e-9));
+    CHECK_THAT(sheet::title_block_width(sheet::empty_page(sheet::PaperSize::letter, true)), WithinAbs(185.9, 1e-9));
+    for (const auto size : {sheet::PaperSize::a4, sheet::PaperSize::letter})
+        CHECK_THAT(sheet::title_block_width(sheet::empty_page(size, false)), WithinAbs(180.0, 1e-9));
 }
 
 TEST_CASE("a sheet has the size of its paper, lying or upright", "[sheet]") {
