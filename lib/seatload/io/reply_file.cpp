@@ -43,13 +43,20 @@ void write_answers(TomlWriter& writer, const Visitor& visitor) {
     visitor(fields);
 }
 
+void write_quantity(TomlWriter& writer, int quantity) {
+    if (quantity != 0)
+        writer.entry("quantity", Form<int>::write(quantity));
+    else
+        writer.entry("quantity", Form<Answer<int>>::write({}), "pieces the price is for: 50");
+}
+
 void write_offer(TomlWriter& writer, const record::Offer& offer) {
     writer.next_table("offer");
     writer.entry("alternative", quoted_text(offer.alternative));
     write_answers(writer, [&](auto& f) { visit_offer_head(f, offer); });
     for (const record::Price& price : offer.prices) {
         writer.next_table("offer.price");
-        writer.entry("quantity", Form<int>::write(price.quantity));
+        write_quantity(writer, price.quantity);
         write_answers(writer, [&](auto& f) { visit_price(f, price); });
     }
     writer.table("offer.wire");
@@ -80,10 +87,14 @@ void expect_first(Reader& table, std::string_view key, const T& value, std::vect
 
 record::Price read_price(Reader& table) {
     record::Price price;
-    price.quantity = table.find<Answer<int>>("quantity", kPieces).value_or(Answer<int>{}).value.value_or(0);
+    const auto quantity = table.find<Answer<int>>("quantity", kPieces);
+    price.quantity = quantity.value_or(Answer<int>{}).value.value_or(0);
     if (!table.has("quantity")) table.missing("quantity", "50");
     AnswerReader fields(table);
     visit_price(fields, price);
+    if (quantity && !quantity->value && price.unit_price)
+        table.error("quantity", "empty"_id, "it is not said how many pieces the price is for",
+                    "write for example quantity = 50");
     if (!price.unit_price && (price.lot_charge || price.lead_time))
         table.document().warning(table.at(), "no-price"_id, "this quantity has no unit price and counts as not quoted");
     return price;
@@ -113,9 +124,11 @@ record::Offer read_offer(Reader& table, const std::vector<std::string>& known,
     visit_offer_head(fields, offer);
     std::vector<std::pair<int, Position>> quantities;
     for (Reader& price : table.tables("price")) {
-        offer.prices.push_back(read_price(price));
-        const int quantity = offer.prices.back().quantity;
-        if (quantity != 0) expect_first(price, "quantity", quantity, quantities, std::to_string(quantity) + " pieces");
+        const record::Price read = read_price(price);
+        if (read.quantity == 0 && !read.unit_price) continue;  // left blank
+        offer.prices.push_back(read);
+        if (read.quantity == 0) continue;  // complained of
+        expect_first(price, "quantity", read.quantity, quantities, std::to_string(read.quantity) + " pieces");
     }
     read_answers(table.table("wire"), [&](auto& f) { visit_held_wire(f, offer.wire); });
     read_answers(table.table("changes"), [&](auto& f) { visit_changes(f, offer.changes); });

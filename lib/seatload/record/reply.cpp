@@ -39,6 +39,7 @@ Reply blank_reply(const Spec& first, const std::vector<std::string>& alternative
         Offer offer;
         offer.alternative = letter;
         for (const int quantity : first.quantities) offer.prices.push_back({quantity, {}, {}, {}});
+        if (offer.prices.empty()) offer.prices.push_back({});  // the maker says for how many his price is
         reply.offers.push_back(std::move(offer));
     }
     return reply;

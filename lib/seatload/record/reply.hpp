@@ -93,7 +93,7 @@ struct AskedChanges {
 
 /// What a lot of so many pieces costs.
 struct Price {
-    int quantity = 0;
+    int quantity = 0;                 ///< 0: to be filled in, as long as no price stands with it
     std::optional<Money> unit_price;  ///< a piece; absent: not quoted
     std::optional<Money> lot_charge;  ///< for setting up, with each lot
     std::optional<LeadTime> lead_time;
@@ -121,8 +121,9 @@ struct Reply {
     bool is_quoted() const;
 };
 
-/// The reply before the maker has filled it in: an offer for each alternative, a price for each quantity, all without
-/// answers. Number, revision, title and quantities are those of `first`; nothing else of it is taken over.
+/// The reply before the maker has filled it in: an offer for each alternative, a price for each quantity (one of a
+/// quantity left open where none is stated), all without answers. Number, revision, title and quantities are those of
+/// `first`; nothing else of it is taken over.
 Reply blank_reply(const Spec& first, const std::vector<std::string>& alternatives,
                   const demand::Correspondence& correspondence = {});
 

@@ -89,6 +89,29 @@ TEST_CASE("A blank form reads back as nothing quoted yet, with the alternatives 
     CHECK(read_reply(write_reply(blank()), "x.toml").error().empty());
 }
 
+TEST_CASE("Where no quantities are stated the form has a price for each alternative whose quantity is left open") {
+    record::Spec spec = enquired_spec();
+    spec.quantities.clear();
+    const std::string form = write_reply(record::blank_reply(spec, {"A", "B"}));
+    const auto blank_form = read_reply(form, "x.toml");
+    REQUIRE(blank_form.has_value());
+    CHECK(blank_form.error().empty());
+    CHECK_FALSE(blank_form->is_quoted());
+    std::string text = answered(form, "firm", "\"Maker A\"");
+    text = answered(text, "currency", "\"EUR\"");
+    text = answered(text, "unit_price", "\"2.40\"", 1);
+    const auto unsaid = read_reply(text, "x.toml");
+    REQUIRE(unsaid.error().size() == 1);
+    CHECK(unsaid.error()[0].message ==
+          "quantity of the first price of offer B: it is not said how many pieces the "
+          "price is for");
+    const record::Reply reply = read_reply_text(answered(text, "quantity", "\"50\"", 1));
+    CHECK_FALSE(reply.offers[0].is_quoted());
+    REQUIRE(reply.offers[1].prices.size() == 1);
+    CHECK(reply.offers[1].prices[0].quantity == 50);
+    CHECK(reply.offers[1].prices[0].unit_price == record::Money{24000});
+}
+
 TEST_CASE("A form tells a maker nothing but what is on the enquiry") {
     const std::string form = write_reply(blank());
     for (const char* ours : {"Ottermere", "softest", "J. Hale", "M. Brook", "Harbour"})
