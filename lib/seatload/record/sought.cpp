@@ -26,6 +26,22 @@ std::vector<std::string> remarks_on(const Spec& spec, const demand::Requirement&
     return remarks;
 }
 
+/// The load at a length asked for by itself: "load at 18 mm, cold and new"; empty for what a requirement asks.
+std::string load_name(const check::Rule& rule, const Sought& sought) {
+    const bool is_seated = rule.id.starts_with("seated_load_");
+    if (sought.requirement || sought.loads.empty() || !(is_seated || rule.id.starts_with("full_travel_load_")))
+        return {};
+    const WantedLoad& wanted = is_seated ? sought.loads.front() : sought.loads.back();
+    const bool is_hot = sought.temperature && rule.id.ends_with("_least");
+    return "load at " + shortest(in_mm(wanted.at)) + " mm, " + (is_hot ? "hot and after load loss" : "cold and new");
+}
+
+/// The reason of a verdict, in the words of what is looked for.
+std::string miss_words(const check::Verdict& verdict, const Sought& sought) {
+    const std::string name = load_name(*verdict.rule, sought);
+    return name.empty() ? verdict.reason : name + verdict.reason.substr(verdict.rule->subject.size());
+}
+
 }  // namespace
 
 bool LengthBand::has(Length length) const {
@@ -79,7 +95,7 @@ FoundSpring judged(const Spec& spec, const wire::Grade& grade, const Sought& sou
     }
     for (const check::Verdict& verdict : evaluation->verdicts) {
         if (verdict.passed) continue;
-        found.misses.push_back(verdict.reason);
+        found.misses.push_back(miss_words(verdict, sought));
         found.shortfall = std::max(found.shortfall, -verdict.margin);
     }
     if (sought.requirement) found.remarks = remarks_on(spec, r);
