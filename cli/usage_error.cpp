@@ -2,7 +2,9 @@
 #include <cli/usage_error.hpp>
 
 #include <algorithm>
+#include <array>
 #include <optional>
+#include <string_view>
 
 #include <CLI/CLI.hpp>
 #include <seatload/core/text.hpp>
@@ -55,6 +57,24 @@ std::optional<Diagnostic> unknown_action(const CLI::App& command, int argc, cons
                        did_you_mean(argv[2], actions), list);
 }
 
+/// An option that another action has, and what the command says in its place.
+struct SaidOtherwise {
+    std::string_view command;
+    std::string_view option;
+    std::string_view meant;
+};
+
+constexpr std::array kSaidOtherwise{SaidOtherwise{"specs approve", "--reason", "--without-inspection"}};
+
+/// What may have been meant by an option that the command does not have.
+std::string meant_option(const CLI::App& command, const std::string& word, const std::vector<std::string>& names) {
+    if (word[1] != '-') return {};
+    for (const SaidOtherwise& said : kSaidOtherwise)
+        if (full_name(command) == said.command && word == said.option)
+            return "did you mean \"" + std::string(said.meant) + "\"?";
+    return did_you_mean(word, names);
+}
+
 /// The first word that looks like an option and is none, with what may have been meant.
 std::optional<Diagnostic> unknown_option(const CLI::App& command, int argc, const char* const* argv) {
     const auto names = option_names(command);
@@ -64,7 +84,7 @@ std::optional<Diagnostic> unknown_option(const CLI::App& command, int argc, cons
         const std::string word = all[1] == '-' ? all.substr(0, all.find('=')) : all.substr(0, 2);
         if (word == "--" || std::find(names.begin(), names.end(), word) != names.end()) continue;
         return usage_error(command, "unknown-option"_id, "unknown option \"" + word + '"',
-                           word[1] == '-' ? did_you_mean(word, names) : "");
+                           meant_option(command, word, names));
     }
     return std::nullopt;
 }
@@ -79,19 +99,36 @@ std::string shown_option(const CLI::App& command, const std::string& name) {
     return name + ' ' + (holds_blanks ? '"' + value + '"' : value);
 }
 
+/// The first word that neither the command nor one it is an action of has a use for; empty when there is none.
+std::string word_too_many(const CLI::App& command) {
+    for (const std::string& word : command.remaining())
+        if (word != "--") return word;
+    return command.get_parent() != nullptr ? word_too_many(*command.get_parent()) : std::string{};
+}
+
 /// What is wrong with options and arguments that the command has; the library says it in words of its own.
 Diagnostic wrong_value(const CLI::App& command, const CLI::ParseError& error) {
     const std::string said = error.what();
     const std::string name = said.substr(0, said.find_first_of(": "));
     if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr)
         return usage_error(command, "no-value"_id, name + " needs a value", {}, "write " + shown_option(command, name));
-    for (const std::string& word : command.remaining())
-        if (word != "--") return usage_error(command, "word-too-many"_id, '"' + word + "\" is one word too many");
+    if (const std::string word = word_too_many(command); !word.empty())
+        return usage_error(command, "word-too-many"_id, '"' + word + "\" is one word too many");
     if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr)
         return usage_error(command, "missing-argument"_id, "no " + name + " is given", {}, shown_option(command, name));
     if (dynamic_cast<const CLI::RequiresError*>(&error) != nullptr)
         return usage_error(command, "unmatched-options"_id, said);
     return usage_error(command, is_beyond_bounds(said) ? "out-of-span"_id : "not-a-number"_id, said);
+}
+
+/// What may have been meant by an unknown command: the action of one, or one spelt nearly so.
+std::string meant_command(const CLI::App& app, const std::string& word) {
+    for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; })) {
+        const auto actions = command_names(*command);
+        if (std::find(actions.begin(), actions.end(), word) != actions.end())
+            return "did you mean \"" + command->get_name() + ' ' + word + "\"?";
+    }
+    return did_you_mean(word, command_names(app));
 }
 
 }  // namespace
@@ -115,7 +152,7 @@ Diagnostic usage_error(const CLI::App& app, int argc, const char* const* argv, c
     const std::string first = argv[1];
     const CLI::App& command = command_used(app);
     if (&command == &app && !first.starts_with('-'))
-        return usage_error(app, "unknown-command"_id, "unknown command \"" + first + '"', did_you_mean(first, commands),
+        return usage_error(app, "unknown-command"_id, "unknown command \"" + first + '"', meant_command(app, first),
                            list);
     if (const auto unknown = unknown_option(command, argc, argv)) return *unknown;
     if (&command == &app && dynamic_cast<const CLI::RequiresError*>(&error) == nullptr)

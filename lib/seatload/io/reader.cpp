@@ -34,6 +34,18 @@ std::string ordinal(std::size_t number) {
     return std::to_string(number) + (last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
 }
 
+/// The one known key that begins with a word cut short, of four letters or more; empty when none or several do.
+std::string key_cut_short(std::string_view word, const std::vector<std::string>& known) {
+    constexpr std::size_t kShortest = 4;  // letters that mean one thing
+    std::string found;
+    for (const std::string& key : known) {
+        if (word.size() < kShortest || !key.starts_with(lower(word))) continue;
+        if (!found.empty()) return {};
+        found = key;
+    }
+    return found;
+}
+
 }  // namespace
 
 void RowReader::expect_at_most(std::size_t count) {
@@ -179,7 +191,8 @@ void Reader::report_unknown_keys() {
             std::vector<std::string> known(asked_);
             std::sort(known.begin(), known.end());
             known.erase(std::unique(known.begin(), known.end()), known.end());
-            hint = "known here: " + join(known, ", ");
+            const std::string whole = key_cut_short(entry.key, known);
+            hint = whole.empty() ? "known here: " + join(known, ", ") : "did you mean \"" + whole + "\"?";
         }
         document_->error(entry.at, "unknown-key"_id, "unknown key " + called(entry.key), std::move(hint));
     }

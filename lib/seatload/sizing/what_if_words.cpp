@@ -40,13 +40,20 @@ std::vector<const WhatIfNumber*> meant_by(std::string_view words) {
     return ends_so;
 }
 
-/// Those with the words somewhere within the key.
-std::vector<std::string> keys_with(std::string_view words) {
-    std::vector<std::string> keys;
-    for (const WhatIfNumber& number : what_if_numbers())
-        if ((' ' + normal(number.key) + ' ').find(' ' + normal(words) + ' ') != std::string::npos)
-            keys.push_back(number.key);
-    return keys;
+bool has_words(std::string_view text, std::string_view words) {
+    return (' ' + normal(text) + ' ').find(' ' + normal(words) + ' ') != std::string::npos;
+}
+
+/// Those with the words somewhere within the key or the name, called by the one that has them.
+std::vector<std::string> numbers_with(std::string_view words) {
+    std::vector<std::string> found;
+    for (const WhatIfNumber& number : what_if_numbers()) {
+        if (has_words(number.key, words))
+            found.push_back(number.key);
+        else if (has_words(number.name, words))
+            found.push_back(number.name);
+    }
+    return found;
 }
 
 /// What may have been meant: the whole key, its last part, or the name.
@@ -62,13 +69,13 @@ std::string meant(std::string_view words) {
 }
 
 Diagnostic unknown(std::string_view words, const std::string& said) {
-    const std::vector<std::string> several = keys_with(words);
-    if (!several.empty())
+    const std::vector<std::string> several = numbers_with(words);
+    if (several.size() > 1)
         return error("ambiguous-name"_id, said + "this could be one of several numbers",
                      "write one of " + join(several, ", "));
     std::vector<std::string> keys;
     for (const WhatIfNumber& number : what_if_numbers()) keys.push_back(number.key);
-    const std::string near = meant(words);
+    const std::string near = several.empty() ? meant(words) : "did you mean \"" + several.front() + "\"?";
     return error("unknown-number"_id, said + "no number of a requirement is called so",
                  near.empty() ? "numbers are " + join(keys, ", ") : near);
 }

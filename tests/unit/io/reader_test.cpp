@@ -22,6 +22,19 @@ TEST_CASE("Keys that were never asked for are reported with the nearest known ke
     CHECK(found[0].hint == "did you mean \"bore\"?");
 }
 
+TEST_CASE("A key cut short is taken for the one known key that begins with it") {
+    Document document("Wire_dia = 1\nfree = 1\nwir = 1\n", "x.toml");
+    {
+        Reader root(document);
+        for (const char* key : {"wire", "wire_diameter", "free_length", "free_length_new", "ends"}) root.find<int>(key);
+    }
+    const Diagnostics found = document.diagnostics();
+    REQUIRE(found.size() == 3);
+    CHECK(found[0].hint == "did you mean \"wire_diameter\"?");
+    CHECK(found[1].hint == "known here: ends, free_length, free_length_new, wire, wire_diameter");  // two begin so
+    CHECK(found[2].hint == "did you mean \"wire\"?");
+}
+
 TEST_CASE("A missing key is reported at its table with an example") {
     Document document("a = 1\n\n[space]\nrod = \"4 mm\"\n", "x.toml");
     {
