@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <vector>
 
 #include <seatload/core/text.hpp>
 #include <seatload/io/correspondence_fields.hpp>
@@ -28,14 +30,22 @@ class AnswerReader {
 
     template <class T>
     void answer(std::string_view key, std::optional<T>& member, const Span& span, std::string_view) {
-        if (auto found = reader_.find<Answer<T>>(key, span)) member = std::move(found->value);
+        if (auto found = reader_.find<Answer<T>>(key, span))
+            member = std::move(found->value);
+        else if (reader_.has(key))
+            refused_.push_back(key);
     }
     void words(std::string_view key, std::string& member, std::string_view) {
         if (reader_.set(key, member)) member = std::string(trim(member));
     }
+    /// Whether an answer stood there that could not be read and was complained of.
+    bool refused(std::string_view key) const {
+        return std::find(refused_.begin(), refused_.end(), key) != refused_.end();
+    }
 
   private:
     Reader& reader_;
+    std::vector<std::string_view> refused_;
 };
 
 /// Writes members as lines of a form, answered or not.

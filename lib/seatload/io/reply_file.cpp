@@ -95,7 +95,7 @@ record::Price read_price(Reader& table) {
     if (quantity && !quantity->value && price.unit_price)
         table.error("quantity", "empty"_id, "it is not said how many pieces the price is for",
                     "write for example quantity = 50");
-    if (!price.unit_price && (price.lot_charge || price.lead_time))
+    if (!price.unit_price && !fields.refused("unit_price") && (price.lot_charge || price.lead_time))
         table.document().warning(table.at(), "no-price"_id, "this quantity has no unit price and counts as not quoted");
     return price;
 }
