@@ -103,15 +103,22 @@ void make_papers(const Benched& benched, const References& refs, const BenchOpti
     if (bytes) papers.push_back({path, std::move(bytes).value()});
 }
 
-/// What to do with the spring files; nothing without any.
-std::string what_next(const std::vector<Paper>& papers, int width) {
+/// What to do with the spring files, or to come by one.
+std::string what_next(const std::vector<Paper>& papers, const BenchOptions& options) {
     for (const Paper& paper : papers)
         if (paper.path.extension() == ".toml")
             return next_text(TypedCommand("check").name(paper.path.string()).open("-r REQUIREMENT").text() +
                                  " holds it against what is wanted; `seatload budget PLUNGER` works out "
                                  "what that is.",
-                             width);
-    return {};
+                             options.width);
+    TypedCommand bench("bench");
+    for (const std::string& readings : options.readings) bench.name(readings);
+    const std::string again = bench.option("--wire-file", options.wire_file).text();
+    return next_text(options.papers
+                         ? "state what the readings lack of the springs, and " + again +
+                               " writes spring files, which `seatload check` judges."
+                         : again + ", without --no-papers, writes spring files, which `seatload check` judges.",
+                     options.width);
 }
 
 /// Two papers of one name, from files of springs that are called alike.
@@ -164,7 +171,8 @@ int run_bench(const BenchOptions& options, std::ostream& out, std::ostream& err)
     }
     if (options.json) out << array.dump(2) << '\n';
     if (!options.json && !options.details) out << bench_more_text(options.width);
-    if (!options.json && !papers.empty()) out << written_text(papers) << what_next(papers, options.width);
+    if (!options.json && !papers.empty()) out << written_text(papers);
+    if (!options.json) out << (papers.empty() ? "\n" : "") << what_next(papers, options);
     return kDone;
 }
 

@@ -11,6 +11,7 @@
 #include <cli/progress_bar.hpp>
 #include <cli/session.hpp>
 #include <cli/size_family.hpp>
+#include <cli/size_next.hpp>
 #include <cli/size_run.hpp>
 #include <cli/size_what_if.hpp>
 #include <cli/typed_command.hpp>
@@ -24,7 +25,7 @@ void tell_contradiction(const demand::Budget& budget, const SizeOptions& options
         out << contradicted_json(options.requirements.front(), budget).dump(2) << '\n';
     else
         out << wrapped("", options.requirements.front() + ": no spring can do what its plunger asks.", options.width, 2)
-            << contradictions_text(budget, options.width);
+            << contradictions_text(budget, options.width) << contradicted_next(options.requirements.front(), options);
 }
 
 /// Writes the picture of a what-if, when something fits and papers are wanted; its path, or what went wrong.
@@ -112,6 +113,7 @@ int run_size(const SizeOptions& options, std::ostream& out, std::ostream& err) {
         const auto stale =
             options.papers ? stale_papers(options.output, stem, papers) : std::vector<std::filesystem::path>{};
         out << size_text(run.view(), run.seconds, options.width) << papers_text(papers, stale, options);
+        if (papers.empty()) out << size_next(run, options);
     }
     return run.offers.empty() ? kNothingFits : kDone;
 }

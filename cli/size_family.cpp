@@ -10,6 +10,7 @@
 
 #include <cli/budget_view.hpp>
 #include <cli/size_family_view.hpp>
+#include <cli/size_next.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -208,6 +209,14 @@ std::string text_of(const FamilyMember& member, bool explains, int width) {
            contradictions_text(*member.contradicted, width);
 }
 
+/// What to do when no papers were written: the first that springs fit stands for all.
+std::string next_of(const FamilyView& view, const SizeOptions& options) {
+    const auto served = std::find_if(view.members.begin(), view.members.end(),
+                                     [](const FamilyMember& member) { return !member.run.offers.empty(); });
+    const FamilyMember& meant = served != view.members.end() ? *served : view.members.front();
+    return meant.contradicted ? contradicted_next(meant.run.file, options) : size_next(meant.run, options);
+}
+
 void tell(const FamilyView& view, const std::vector<Paper>& papers, const SizeOptions& options, std::ostream& out) {
     if (options.json) {
         out << family_json(view).dump(2) << '\n';
@@ -219,6 +228,7 @@ void tell(const FamilyView& view, const std::vector<Paper>& papers, const SizeOp
         is_explained = is_explained || !member.run.offers.empty();
     }
     out << family_text(view, options.width) << papers_text(papers, stale_papers_of(view, options, papers), options);
+    if (papers.empty()) out << next_of(view, options);
 }
 
 }  // namespace
