@@ -102,9 +102,11 @@ void add_pair(TextTable& table, std::string a, std::string b, std::string c, std
 std::string geometry(const EvaluationView& v) {
     const auto& e = v.evaluation;
     const auto& s = e.spring;
+    const bool is_of_thickest = v.requirement.limits.solid_form == demand::SolidForm::en;
+    const std::string solid = std::string("solid length Lc, ") + (is_of_thickest ? "largest" : "d as drawn");
     TextTable t({Align::left, Align::right, Align::left, Align::right});
     add_pair(t, "outside diameter De", shown(s.outside_diameter(), 2), "free length L0", shown(s.free_length, 2));
-    add_pair(t, "mean diameter D", shown(s.mean_diameter, 2), "solid length Lc, largest", shown(e.solid_length, 2));
+    add_pair(t, "mean diameter D", shown(s.mean_diameter, 2), solid, shown(e.solid_length, 2));
     add_pair(t, "inside diameter Di", shown(s.inside_diameter(), 2), "smallest length Ln", shown(e.smallest_length, 2));
     add_pair(t, "total coils nt", significant(s.total_coils, 6), "active coils n", significant(e.active_coils, 6));
     add_pair(t, "ends", std::string(spring::word(s.ends)), "wound", std::string(spring::word(s.hand)));
@@ -215,7 +217,8 @@ bool EvaluationView::fits() const {
 std::string evaluation_text(const EvaluationView& v, int width) {
     const auto& limits = v.requirement.limits;
     std::string out = heading(v, width) + wire_lines(v, width) + '\n' + geometry(v) + '\n' + loads(v);
-    out += wrapped("  ", service_words(v), width, 4) + sideways(v, width) + lean_text(v.evaluation, width) + '\n';
+    out += wrapped("  ", service_words(v), width, 4) + sideways(v, width) +
+           lean_text(v.evaluation, v.measured != nullptr, width) + '\n';
     if (v.measured != nullptr) out += measured_text(*v.measured, v.evaluation, width) + '\n';
     out += wrapped("  ", "Limits, school " + std::string(spring::word(limits.school)) + ":", width, 4);
     out += limit_lines(v, width);

@@ -41,6 +41,22 @@ std::string lean_tips_words(const check::Tips& tips, const check::Verdict& drawn
     return words;
 }
 
+/// The lean of a spring that is there already: how its ends stand can be looked at, and is no matter of an order.
+std::string found_lean_words(const check::Evaluation& e, const check::Verdict& drawn) {
+    if (!e.tips)
+        return lean_front(drawn.measure.value, drawn.measure.limit, drawn.passed) +
+               " That is with its coils just as counted; a little more or less of a coil may make it lean more.";
+    const check::Tips& tips = *e.tips;
+    std::string words = lean_front(tips.most_lean_mm, tips.room_mm, tips.is_enough()) +
+                        " That is with the wire's two ends up to " + lean_degrees(tips.ordered) +
+                        " off standing opposite; with its coils just as counted it leans " +
+                        leaning(drawn.measure.value) + '.';
+    if (tips.is_enough()) return words;
+    if (tips.leaves_room > 0.0)
+        words += " Look how they stand: up to " + lean_degrees(tips.leaves_room) + " off there is room for its lean.";
+    return words + " Try it in the mechanism.";
+}
+
 /// How long it may be, as a longer one leans more.
 std::string longest_words(const check::LeanBounds& bounds, double L0) {
     if (!std::isfinite(bounds.longest_mm)) return {};
@@ -54,11 +70,13 @@ std::string longest_words(const check::LeanBounds& bounds, double L0) {
 
 }  // namespace
 
-std::string lean_text(const check::Evaluation& e, int width) {
+std::string lean_text(const check::Evaluation& e, bool is_found, int width) {
     const check::Verdict* drawn = lean_as_drawn(e);
     if (drawn == nullptr) return {};
     std::string words;
-    if (e.tips) {
+    if (is_found) {
+        words = found_lean_words(e, *drawn);
+    } else if (e.tips) {
         words =
             lean_front(e.tips->most_lean_mm, e.tips->room_mm, e.tips->is_enough()) + lean_tips_words(*e.tips, *drawn);
     } else {
@@ -66,7 +84,7 @@ std::string lean_text(const check::Evaluation& e, int width) {
                 " That is with the coils just as drawn: the wire's two ends do not stand opposite, and a piece whose "
                 "coils come out a little otherwise may lean more.";
     }
-    if (e.lean_bounds) words += longest_words(*e.lean_bounds, in_mm(e.spring.free_length));
+    if (e.lean_bounds && !is_found) words += longest_words(*e.lean_bounds, in_mm(e.spring.free_length));
     return wrapped("  Lean: ", words, width, 4);
 }
 
