@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include <seatload/check/length_measures.hpp>
 #include <seatload/check/stability_measures.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/growth.hpp>
@@ -40,6 +41,9 @@ AtLength at_length(const Coil& c, const Evaluation& e, double length_mm) {
     at.share_of_strength = at.stress / e.strength.minimum;
     return at;
 }
+
+/// Room above solid length that the limits' rule leaves [mm]; a share of the travel needs the heights.
+double room_left(const Coil& c, double L0) { return c.demand.has_heights ? detail::gap(c, L0).limit : c.gap_mm; }
 
 Sideways sideways(const Coil& c, const Evaluation& e) {
     const spring::Spring& s = e.spring;
@@ -103,7 +107,7 @@ Result<Evaluation> evaluate(const spring::Spring& s, const wire::Grade& grade, c
     e.load_loss = 1.0 - wire_numbers->load_kept;
     e.solid_length = coil.solid_length_mm * mm;
     e.smallest_gaps = coil.gap_mm * mm;
-    e.smallest_length = e.solid_length + e.smallest_gaps;
+    e.smallest_length = (coil.solid_length_mm + room_left(coil, in_mm(s.free_length))) * mm;
     e.at_smallest_length = at_length(coil, e, in_mm(e.smallest_length));
     e.at_solid = at_length(coil, e, coil.solid_length_mm);
     if (has_heights) {

@@ -47,8 +47,8 @@ struct Evaluation {
     Length wire_length;
     Mass mass;
     Length solid_length;
-    Length smallest_gaps;    ///< Sa
-    Length smallest_length;  ///< Ln
+    Length smallest_gaps;    ///< Sa, by EN 13906-1 whatever the limits' rule
+    Length smallest_length;  ///< Ln, by that rule
     AtLength at_smallest_length;
     AtLength at_solid;  ///< theoretical
     std::optional<AtLength> seated;

@@ -99,21 +99,6 @@ demand::Requirement own_requirement(const record::Spec& spec) {
     return requirement;
 }
 
-/// Ln where the room above solid length is asked for as a share of the travel; EN 13906-1's stands in the evaluation.
-void set_smallest_length(check::Evaluation& e, const record::Spec& spec) {
-    if (spec.limits.gap_rule == demand::GapRule::en_sa) return;
-    const spring::Spring& s = spec.spring;
-    e.smallest_gaps = spec.limits.gap_share * (s.free_length - spec.full_travel.length);
-    e.smallest_length = e.solid_length + e.smallest_gaps;
-    check::AtLength& at = e.at_smallest_length;
-    at.length = e.smallest_length;
-    at.deflection = s.free_length - at.length;
-    at.load = at.load_in_service = e.rate * at.deflection;
-    at.stress = spring::stress(at.load, s.wire_diameter, s.mean_diameter);
-    at.corrected_stress = e.stress_factor * at.stress;
-    at.share_of_strength = at.stress / e.strength.minimum;
-}
-
 /// A load the spring of the spec does not give, as drawn, within its own tolerances.
 std::optional<Diagnostic> contradiction(const check::Evaluation& e, const record::LoadAtLength& load,
                                         std::string_view name) {
@@ -203,6 +188,19 @@ Length Facts::longest_solid() const {
     return values.solid_length + wire_tolerance->value * spring::textbook_solid_wires(s.ends, s.total_coils);
 }
 
+check::AtLength Facts::at_longest_solid() const {
+    check::AtLength at = values.at_solid;
+    at.length = longest_solid();
+    at.deflection = spec.spring.free_length - at.length;
+    const double share = at.deflection / values.at_solid.deflection;
+    at.load *= share;
+    at.load_in_service *= share;
+    at.stress *= share;
+    at.corrected_stress *= share;
+    at.share_of_strength *= share;
+    return at;
+}
+
 bool Facts::bears_solid() const { return values.at_solid.share_of_strength <= kSolidShare; }
 
 std::optional<double> Facts::half_turn_tolerance() const {
@@ -224,7 +222,6 @@ Result<Facts> facts(const record::Spec& as_written, const wire::Grade& grade, co
                               contradiction(values, spec.full_travel, "load at full travel")})
         if (wrong) diagnostics.push_back(*wrong);
     if (has_error(diagnostics)) return diagnostics;
-    set_smallest_length(values, spec);
     for (record::LoadAtLength* load : {&spec.seated, &spec.full_travel})
         load->grade = record::load_grade_inside(spec.spring, load->nominal, load->plus, load->minus);
     const double n = values.active_coils;

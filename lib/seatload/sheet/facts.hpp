@@ -67,6 +67,8 @@ struct Facts {
     std::string agreement() const { return say(spec.alternative.empty() ? "agreement.done" : "agreement.open"); }
     /// Lc of a spring of the thickest wire that its tolerance allows, whichever form the limits take it by.
     Length longest_solid() const;
+    /// Load and stress there.
+    check::AtLength at_longest_solid() const;
     /// Whether the wire bears pressing the spring solid.
     bool bears_solid() const;
     /// Whether the wire is bought unaged and gets its strength after coiling.

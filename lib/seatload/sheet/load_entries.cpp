@@ -42,19 +42,20 @@ Grid points(const Facts& facts) {
         return bracketed(std::move(amount));
     };
     const auto load = [&](const check::AtLength& at) { return bracketed(figures.force(at.load)); };
+    const check::AtLength at_solid = facts.at_longest_solid();
     Grid grid;
     for (const char* index : {"1", "2", "n", "c"})
         grid.heads.push_back(facts.say("load.at", {{"length", symbol("L", index)}}));
     add_row(grid, facts, "L", Unit::mm,
             {figures.length(spec.seated.length), figures.length(spec.full_travel.length), length(e.smallest_length),
-             at_most(figures.length(facts.longest_solid(), {2}))});
+             at_most(figures.length(at_solid.length, {2}))});
     add_row(grid, facts, facts.say("load.most"), Unit::newton, {one.most, two.most}, false);
-    add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(e.at_solid)});
+    add_row(grid, facts, "F", Unit::newton, {one.nominal, two.nominal, load(e.at_smallest_length), load(at_solid)});
     add_row(grid, facts, facts.say("load.least"), Unit::newton, {one.least, two.least}, false);
     const auto stresses = [&](const std::string& name, Stress check::AtLength::*stress) {
         std::vector<std::optional<Amount>> row;
         for (const auto* at : {e.seated ? &*e.seated : nullptr, e.full_travel ? &*e.full_travel : nullptr,
-                               &e.at_smallest_length, &e.at_solid})
+                               &e.at_smallest_length, &at_solid})
             row.push_back(at ? std::optional(bracketed(figures.stress(at->*stress))) : std::nullopt);
         add_row(grid, facts, name, Unit::mpa, row);
     };

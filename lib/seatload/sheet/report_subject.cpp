@@ -65,10 +65,7 @@ const check::Verdict* ReportSubject::verdict(std::string_view rule) const {
     return found == values.verdicts.end() ? nullptr : &*found;
 }
 
-double ReportSubject::smallest_length_mm() const {
-    if (demand.limits.gap_rule == demand::GapRule::en_sa) return in_mm(values.smallest_length);
-    return in_mm(values.solid_length) + demand.limits.gap_share * in_mm(full_travel().deflection);
-}
+double ReportSubject::smallest_length_mm() const { return in_mm(values.smallest_length); }
 
 bool ReportSubject::knows_wire_tolerance() const {
     return wire::diameter_tolerance_at(grade, spec.spring.wire_diameter).has_value();

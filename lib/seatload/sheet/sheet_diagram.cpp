@@ -69,14 +69,15 @@ LoadDiagram sheet_diagram(const Facts& facts) {
     out.seated = diagram_load(facts, facts.spec.seated, facts.seated_grade_tolerance, "1");
     out.full_travel = diagram_load(facts, facts.spec.full_travel, facts.full_travel_grade_tolerance, "2");
     out.smallest_length = in_mm(e.smallest_length);
-    out.solid_length = in_mm(e.solid_length);
+    const check::AtLength at_solid = facts.at_longest_solid();
+    out.solid_length = in_mm(at_solid.length);
     out.free_words = facts.may_adjust(record::Adjustable::free_length)
                          ? Labels::reference("L", "0", drawn_free_length(facts, {2}))
                          : labels.given("L", "0", drawn_free_length(facts));
     out.smallest_words = labels.reference_length("n", e.smallest_length);
     out.smallest_load_words = labels.reference_force("n", e.at_smallest_length.load);
-    out.solid_words = labels.reference_length("c", e.solid_length);
-    out.solid_load_words = labels.reference_force("c", e.at_solid.load);
+    out.solid_words = labels.reference_length("c", at_solid.length);
+    out.solid_load_words = labels.reference_force("c", at_solid.load);
     out.words.force_axis = "F [" + figures.first_unit(Unit::newton) + "]";
     out.words.length_axis = "L [" + figures.first_unit(Unit::mm) + "]";
     out.words.ordered = facts.say("diagram.as_ordered");
