@@ -28,6 +28,7 @@
 #include <cli/papers.hpp>
 #include <cli/session.hpp>
 #include <cli/spec_seal.hpp>
+#include <cli/specs_shelves.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -144,13 +145,35 @@ Result<Inspected> judged(const InspectOptions& options, const GradedSpec& graded
 Result<std::string> sheet_mark(const std::string& path, const GradedSpec& graded, const References& refs) {
     const auto bytes = read_text_file(path);
     if (!bytes) return bytes.error();
-    record::Spec spec = record::with_tips_ordered(graded.spec, graded.grade, refs.tolerances);
+    const record::Spec spec = record::with_tips_ordered(graded.spec, graded.grade, refs.tolerances);
     if (io::spec_content(*bytes).size() != bytes->size()) {
         const auto kept = io::read_kept_spec(*bytes, path, refs.wires);
         if (!kept) return kept.error();
-        if (const record::Step* approval = record::approval_of(kept->history)) spec.identity.approver = approval->by;
+        return mark_on_papers(*kept, refs);
     }
     return sheet::tamper_mark(io::write_spec(record::makers_copy(spec)));
+}
+
+/// "of 2027-01-05 from Maker C, 20 of 20 pieces measured, accept".
+std::string record_words(const record::Lot& lot) {
+    return (lot.date.empty() ? "" : "of " + lot.date + ' ') + (lot.maker.empty() ? "" : "from " + lot.maker + ", ") +
+           std::to_string(lot.inspected) + " of " + std::to_string(lot.pieces) + " pieces measured, " +
+           std::string(inspection::word(lot.verdict));
+}
+
+/// A warning that the record which lies there says otherwise: two lots of one name, or one that was measured anew.
+Diagnostics replaced_record(const fs::path& path, const std::string& bytes) {
+    std::error_code unreadable;
+    if (!fs::exists(path, unreadable)) return {};
+    const auto old = read_text_file(path);
+    if (!old || *old == bytes) return {};
+    const auto lot = io::read_lot(*old, path.string());
+    Diagnostic d =
+        complaint(Severity::warning, "record-replaced"_id,
+                  "replaces another record of a lot of this name" + (lot ? ": " + record_words(*lot) : std::string()),
+                  "if that was another lot, give each its own name under [lot] and inspect both again");
+    d.place.file = path.string();
+    return {d};
 }
 
 /// The record of the lot and the report, named after part and lot.
@@ -166,12 +189,11 @@ Result<std::vector<Paper>> papers_of(const InspectOptions& options, const Inspec
     if (!mark) return mark.error();
     auto pdf = sheet::inspection_report_pdf(
         {inspected.lot, spec, *mark, inspected.forecast, refs.english, sheet::PaperSize::a4});
-    const Diagnostics said = placed(pdf.error(), options.samples);
+    Diagnostics said = placed(pdf.error(), options.samples);
     if (!pdf) return said;
-    const std::string text = io::write_lot(record::lot_of(inspected.lot, spec, sha256));
-    return {
-        {{fs::path(options.output) / (stem + ".pdf"), std::move(pdf).value()}, {record_path, sealed(text, kCommand)}},
-        said};
+    const std::string text = sealed(io::write_lot(record::lot_of(inspected.lot, spec, sha256)), kCommand);
+    if (!options.overwrite) append(said, replaced_record(record_path, text));
+    return {{{fs::path(options.output) / (stem + ".pdf"), std::move(pdf).value()}, {record_path, text}}, said};
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/text.hpp>
+#include <seatload/inspection/counted.hpp>
 #include <seatload/inspection/sentences.hpp>
 #include <seatload/record/lot.hpp>
 #include <seatload/sheet/terms.hpp>
@@ -51,9 +52,29 @@ std::string verdict_text(const LotInspection& lot, int width) {
 bool is_told(const Judged& j) { return j.measured() > 0 || j.wanted > 0; }
 
 std::string name_of(const Judged& j) {
+    if (j.characteristic.whole_turns_free) return inspection::named(j.characteristic);
     const auto kind = j.characteristic.kind;
     const std::string in(unit(kind));
     return std::string(words(kind)) + ' ' + std::string(symbol(kind)) + (in.empty() ? "" : " [" + in + ']');
+}
+
+/// Limits and uncertainty as they stand in the table.
+struct ShownLimits {
+    std::string least;
+    std::string most;
+    std::string doubt;
+};
+
+ShownLimits limits_of(const Judged& j) {
+    const inspection::Characteristic& c = j.characteristic;
+    if (!c.whole_turns_free)
+        return {inspection::limit_text(c.limits, c.limits.least), inspection::limit_text(c.limits, c.limits.most),
+                inspection::doubt_text(j.expanded)};
+    constexpr double kHalfTurn = 180.0;  // degrees
+    const double off = c.ordered_tip_degrees();
+    const std::string doubt = inspection::doubt_text(360.0 * j.expanded);
+    return {significant(kHalfTurn - off, 4) + "°", significant(kHalfTurn + off, 4) + "°",
+            doubt == "-" ? doubt : doubt + "°"};
 }
 
 std::string findings_text(const LotInspection& lot) {
@@ -63,9 +84,8 @@ std::string findings_text(const LotInspection& lot) {
         if (!is_told(j)) continue;
         const bool counts = !j.characteristic.limits.is_open();
         const auto count = [&](int number) { return counts ? std::to_string(number) : "-"; };
-        table.add({name_of(j), inspection::limit_text(j.characteristic.limits, j.characteristic.limits.least),
-                   inspection::limit_text(j.characteristic.limits, j.characteristic.limits.most),
-                   inspection::doubt_text(j.expanded), count(j.inside), count(j.unproven), count(j.outside),
+        const auto [least, most, doubt] = limits_of(j);
+        table.add({name_of(j), least, most, doubt, count(j.inside), count(j.unproven), count(j.outside),
                    j.decides() ? std::string(word(j.verdict)) : "reference"});
     }
     return table.text(2);

@@ -9,7 +9,11 @@
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/lot_file.hpp>
+#include <seatload/io/spec_file.hpp>
 #include <seatload/record/lean_told.hpp>
+#include <seatload/record/makers_copy.hpp>
+#include <seatload/record/specify.hpp>
+#include <seatload/sheet/tamper_mark.hpp>
 
 namespace seatload::cli {
 namespace {
@@ -130,6 +134,17 @@ Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const SpecsOptions
 
 const wire::Grade& grade_of(const record::Spec& spec, const wire::Catalogue& wires) {
     return spec.own_grade ? *spec.own_grade : *wires.find(spec.wire_grade);
+}
+
+record::Spec spec_for_papers(const record::KeptSpec& kept, const References& references) {
+    record::Spec spec = kept.spec;
+    if (const record::Step* approval = record::approval_of(kept.history)) spec.identity.approver = approval->by;
+    spec.alternative.clear();
+    return record::with_tips_ordered(spec, grade_of(kept.spec, references.wires), references.tolerances);
+}
+
+std::string mark_on_papers(const record::KeptSpec& kept, const References& references) {
+    return sheet::tamper_mark(io::write_spec(record::makers_copy(spec_for_papers(kept, references))));
 }
 
 Diagnostics doubts_on_lean(const record::KeptRevision& revision, const References& references) {

@@ -43,6 +43,13 @@ Result<OnShelf> find_on_shelf(const io::SpecLibrary& library, const SpecsOptions
 /// The grade of a spec's wire.
 const wire::Grade& grade_of(const record::Spec& spec, const wire::Catalogue& wires);
 
+/// The spec as its papers show it: approved by him who approved it, no longer one of several to be quoted, and with the
+/// end tips that are ordered.
+record::Spec spec_for_papers(const record::KeptSpec& kept, const References& references);
+
+/// The mark that stands on sheet and order of a kept spec, as sheet::tamper_mark() groups it.
+std::string mark_on_papers(const record::KeptSpec& kept, const References& references);
+
 /// A warning when a kept spring may lean on its sliding seat further than there is room.
 Diagnostics doubts_on_lean(const record::KeptRevision& revision, const References& references);
 

@@ -54,8 +54,6 @@ Finding judge_by_tips(Judged& j, double value, std::optional<Finding> tips) {
     return Finding::unproven;
 }
 
-std::string degrees_words(double degrees) { return "180° ±" + significant(degrees, 3) + "°"; }
-
 /// Why a value is open that the end tips would decide.
 std::string tips_wanted(const Judged& j) {
     const Characteristic& c = j.characteristic;
@@ -163,7 +161,7 @@ void judge_lot(LotInspection& lot) {
     for (const Judged& j : lot.characteristics) {
         if (!j.decides() || j.verdict == Verdict::accept) continue;
         rejected = rejected || j.verdict == Verdict::reject;
-        lot.reasons.push_back(named(j.characteristic.kind) + ": " + j.why);
+        lot.reasons.push_back(named(j.characteristic) + ": " + j.why);
     }
     judge_pieces(lot);
     if (rejected) lot.verdict = Verdict::reject;
@@ -240,6 +238,63 @@ void remark_on_order(LotInspection& lot) {
     }
 }
 
+constexpr std::size_t kMostSlipsNamed = 5;
+
+/// "Piece 3", "Pieces 1, 2, 3, 4, 5 and 15 more".
+std::string slips_words(const std::vector<std::string>& names) {
+    const std::vector<std::string> first(names.begin(),
+                                         names.begin() + static_cast<long>(std::min(names.size(), kMostSlipsNamed)));
+    return (names.size() == 1 ? "Piece " : "Pieces ") + join(first, ", ") +
+           (names.size() > first.size() ? " and " + std::to_string(names.size() - first.size()) + " more" : "");
+}
+
+/// A spring pushes harder the further it is compressed: such readings are no property of a piece. They are judged all
+/// the same, as nobody but who measured knows what was meant.
+void remark_on_exchanged_loads(LotInspection& lot) {
+    std::vector<std::string> names;
+    for (const Piece& piece : lot.samples.pieces) {
+        const auto seated = piece.values.find(Kind::seated_load), full = piece.values.find(Kind::full_travel_load);
+        if (seated != piece.values.end() && full != piece.values.end() && seated->second > full->second)
+            names.push_back(piece.name);
+    }
+    if (names.empty()) return;
+    lot.remarks.push_back(slips_words(names) + ": the " + named(Kind::seated_load) + " is above the " +
+                          named(Kind::full_travel_load) +
+                          ", which no compression spring gives: are the columns exchanged?");
+}
+
+/// Springs of one lot do not differ twofold in a load or a length, slips of the decimal point and of the column differ
+/// tenfold (common practice, no source). Squareness and parallelism may well, from nearly nothing.
+constexpr double kFarOff = 2.0;
+
+/// The median of all values but one; of an even number the lower of the two in the middle.
+double median_without(std::vector<double> values, std::size_t left_out) {
+    values.erase(values.begin() + static_cast<long>(left_out));
+    const auto middle = values.begin() + static_cast<long>((values.size() - 1) / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle;
+}
+
+/// A value far off all others.
+void remark_on_strays(LotInspection& lot) {
+    constexpr std::size_t kFewestValues = 3;  // of two, neither is the odd one
+    for (const Judged& j : lot.characteristics) {
+        const Kind kind = j.characteristic.kind;
+        if (j.values.size() < kFewestValues || kind == Kind::squareness || kind == Kind::parallelism) continue;
+        std::size_t at = 0;
+        for (const Piece& piece : lot.samples.pieces) {
+            if (!piece.values.contains(kind)) continue;
+            const double value = j.values[at], others = median_without(j.values, at);
+            ++at;
+            if (value < kFarOff * others && others < kFarOff * value) continue;
+            lot.remarks.push_back(slips_words({piece.name}) + ": " + named(kind) + ' ' +
+                                  shown(value, kind, decimals_of(j.expanded)) +
+                                  " is far off the others, which lie by " +
+                                  shown(others, kind, decimals_of(j.expanded)) + ": look at the reading.");
+        }
+    }
+}
+
 }  // namespace
 
 std::optional<LotPlan> lot_plan(const PlanChoice& choice, int lot_size, const SamplingTables& tables) {
@@ -265,6 +320,8 @@ LotInspection inspect(const Samples& samples, const std::vector<Characteristic>&
     remark_on_sample(lot);
     remark_on_tips(lot);
     remark_on_order(lot);
+    remark_on_exchanged_loads(lot);
+    remark_on_strays(lot);
     return lot;
 }
 

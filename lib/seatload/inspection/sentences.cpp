@@ -47,7 +47,7 @@ void add_protection(std::vector<std::string>& all, const LotInspection& lot, con
     if (size == 0 || size == lot.samples.lot_size || !j.decides()) return;
     const bool by_plan = j.characteristic.role == Role::load;
     const std::string words = protection(lot.samples.lot_size, size, by_plan ? lot.plan.accept : 0,
-                                         by_plan ? "Loads:" : begun(named(j.characteristic.kind)) + ":");
+                                         by_plan ? "Loads:" : begun(named(j.characteristic)) + ":");
     if (std::find(all.begin(), all.end(), words) == all.end()) all.push_back(words);
 }
 
