@@ -28,7 +28,16 @@ Result<Incoming> incoming(const std::string& file, const References& references)
     return Incoming{record::address_of(spec->identity), std::move(content).value()};
 }
 
-/// Takes one file in; its address comes back.
+/// Warnings of what keeps it from being drawn: a draft may be wrong as long as it is one.
+Diagnostics contradictions(const Incoming& incoming, const std::string& file, const References& references) {
+    const auto spec = io::read_spec(incoming.content, file, references.wires);
+    SEATLOAD_ASSERT(spec.has_value());
+    Diagnostics said = not_to_be_drawn(*spec, file, references);
+    for (Diagnostic& each : said) each.severity = Severity::warning;
+    return said;
+}
+
+/// Takes one file in; its address comes back, and what is to be mended before it goes on trial.
 Result<record::Address> take_in(const std::string& file, const SpecsOptions& options, const References& references) {
     const auto spec = incoming(file, references);
     if (!spec) return Diagnostics(spec.error());
@@ -51,7 +60,7 @@ Result<record::Address> take_in(const std::string& file, const SpecsOptions& opt
     if (Diagnostics wrong = keep_evidence(*library, spec->address, *evidence, draft); !wrong.empty()) return wrong;
     if (Diagnostics wrong = write_new(*library, spec->address, spec->content, draft, references.wires); !wrong.empty())
         return wrong;
-    return spec->address;
+    return {spec->address, contradictions(*spec, file, references)};
 }
 
 }  // namespace
@@ -66,7 +75,9 @@ int run_specs_add(const SpecsOptions& options, const References& references, std
                    "edit it as long as it is a draft; " +
                        specs_command(options, "trial").name(address->text()).open("--by NAME --date DATE").text() +
                        " freezes it, for springs to be made and tried.",
-                   options.width, 4);
+                   options.width, 4)
+        << std::flush;
+    complain(address.error(), err);
     return kDone;
 }
 

@@ -9,7 +9,10 @@
 #include <seatload/core/sha256.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/date_form.hpp>
+#include <seatload/io/kept_spec_file.hpp>
 #include <seatload/io/lot_file.hpp>
+#include <seatload/record/specify.hpp>
+#include <seatload/sheet/facts.hpp>
 
 #include <cli/specs_shelves.hpp>
 
@@ -169,6 +172,32 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
         }
     if (has_error(wrong)) return wrong;
     return lots;
+}
+
+Diagnostics foreign_line(const record::KeptRevision& revision, Severity severity) {
+    if (!revision.kept.has_foreign_states) return {};
+    const auto text = read_text_file(revision.file);
+    if (!text) return text.error();
+    const std::string written = io::write_kept_spec(revision.kept.content, revision.kept.history);
+    if (trim(*text) == trim(written)) return {};
+    const std::vector<std::string_view> lines = split(*text, '\n'), ours = split(written, '\n');
+    std::size_t at = 0;
+    while (at + 1 < lines.size() && at < ours.size() && lines[at] == ours[at]) ++at;
+    Diagnostic d = complaint(severity, "foreign-line"_id,
+                             "below its line of ==== stands what `seatload specs` did not write, and writing the file "
+                             "anew would lose it",
+                             "take it out, or put back what stood there; a remark is kept with `seatload specs "
+                             "evidence --note WORDS`");
+    d.place = {revision.file, static_cast<unsigned>(at + 1), 1};
+    d.source_line = lines[at];
+    return {d};
+}
+
+Diagnostics not_to_be_drawn(const record::Spec& spec, const std::string& file, const References& references) {
+    const wire::Grade& grade = grade_of(spec, references.wires);
+    const auto facts = sheet::facts(record::with_tips_ordered(spec, grade, references.tolerances), grade,
+                                    references.tolerances, references.paper);
+    return facts ? Diagnostics{} : placed(facts.error(), file);
 }
 
 Diagnostics open_conditions(const OnShelf& on, const io::SpecLibrary& library) {

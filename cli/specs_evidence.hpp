@@ -47,6 +47,13 @@ Result<std::vector<record::LotEvidence>> all_lots(const io::SpecLibrary& library
                                                   const record::Address& address, const record::History& history,
                                                   const Evidence& evidence);
 
+/// An error, or for a reader a warning, that names the first line below the states which this program did not write:
+/// writing the file anew would lose it. Blanks at the end are no loss.
+Diagnostics foreign_line(const record::KeptRevision& revision, Severity severity);
+
+/// Why a spec of which springs are about to be made cannot be drawn, as `seatload sheet` says it; none: it can.
+Diagnostics not_to_be_drawn(const record::Spec& spec, const std::string& file, const References& references);
+
 /// A warning when a revision was approved on a condition that no lot kept with it shows to hold.
 Diagnostics open_conditions(const OnShelf& on, const io::SpecLibrary& library);
 

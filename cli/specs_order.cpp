@@ -4,11 +4,12 @@
 #include <seatload/core/file_name.hpp>
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
+#include <seatload/core/text.hpp>
 #include <seatload/io/date_form.hpp>
+#include <seatload/io/lot_file.hpp>
 #include <seatload/io/spec_file.hpp>
 #include <seatload/record/chosen_spec.hpp>
 #include <seatload/record/makers_copy.hpp>
-#include <seatload/record/specify.hpp>
 #include <seatload/sheet/purchase.hpp>
 #include <seatload/sheet/spring_sheet.hpp>
 
@@ -51,14 +52,6 @@ Result<OnShelf> to_be_ordered(const io::SpecLibrary& library, const SpecsOptions
     return found;
 }
 
-/// The spec as its papers show it: approved by him who approved it, and no longer one of several to be quoted.
-record::Spec for_papers(const record::KeptSpec& kept) {
-    record::Spec spec = kept.spec;
-    if (const record::Step* approval = record::approval_of(kept.history)) spec.identity.approver = approval->by;
-    spec.alternative.clear();
-    return spec;
-}
-
 /// What deserves a second look before the papers are sent.
 Diagnostics doubts_on_state(const OnShelf& on, const SpecsOptions& options) {
     const record::KeptRevision& revision = on.revision();
@@ -74,6 +67,18 @@ Diagnostics doubts_on_state(const OnShelf& on, const SpecsOptions& options) {
         return doubt("not-approved"_id, "this spec is on trial: its papers are for springs to be tried",
                      next + " follows when a lot was inspected and is good");
     return {};
+}
+
+/// An order that is dated before there was anything to order.
+Diagnostics doubts_on_date(const record::KeptRevision& revision, const SpecsOptions& options) {
+    const record::Step& change = record::last_change(revision.kept.history);
+    const auto date = io::Form<io::DateText>::read(io::Node{{}, options.step.date});
+    if (options.step.date.empty() || !date.value || date.value->iso >= change.date) return {};
+    return {complaint(Severity::warning, "date-out-of-order"_id,
+                      "--date: the order is dated " + date.value->iso + ", and the spec is " +
+                          (change.kind == record::Step::Kind::trial ? "on " : "") +
+                          std::string(record::word(change.kind)) + " only since " + change.date,
+                      "is the year right?")};
 }
 
 /// What the spec holds of the offer that is ordered; its letter alone when it was kept without a choice among offers.
@@ -108,7 +113,7 @@ Paper beside_earlier(const std::filesystem::path& folder, const std::string& ste
 Diagnostics add_sheets(Order& order, const SpecsOptions& options, const References& refs) {
     const record::KeptRevision& revision = order.on.revision();
     const wire::Grade& grade = grade_of(revision.kept.spec, refs.wires);
-    const record::Spec spec = record::with_tips_ordered(for_papers(revision.kept), grade, refs.tolerances);
+    const record::Spec spec = spec_for_papers(revision.kept, refs);
     const std::string text = io::write_spec(record::makers_copy(spec));
     const auto purchase = purchase_of(options, revision);
     if (!purchase) return purchase.error();
@@ -151,6 +156,8 @@ Result<Order> make_order(const SpecsOptions& options, const References& referenc
     if (Diagnostics wrong = add_sheets(order, options, references); !wrong.empty()) return wrong;
     if (Diagnostics wrong = changed_lots(order, *library, options); !wrong.empty()) return wrong;
     append(order.said, doubts_on_state(order.on, options));
+    append(order.said, foreign_line(order.on.revision(), Severity::warning));
+    append(order.said, doubts_on_date(order.on.revision(), options));
     append(order.said, open_conditions(order.on, *library));
     append(order.said, doubts_on_lean(order.on.revision(), references));
     return order;
@@ -182,13 +189,26 @@ std::string next_words(const SpecsOptions& options, const OnShelf& on) {
            " judges it, and " + with_the_record(options, on);
 }
 
-/// The records of lots that came before, where they lie: the lot to come is held against them.
+/// "accepted, 20 of 20 pieces inspected"; of a record that cannot be read, that.
+std::string lot_verdict(const std::filesystem::path& path) {
+    const auto bytes = read_text_file(path);
+    const auto lot = bytes ? io::read_lot(*bytes, path.string()) : Result<record::Lot>(Diagnostics{});
+    if (!lot) return "cannot be read";
+    const std::string verdict = lot->verdict == inspection::Verdict::accept   ? "accepted"
+                                : lot->verdict == inspection::Verdict::reject ? "REJECTED"
+                                                                              : "not proven";
+    return verdict + (lot->conditions.empty() ? "" : " on condition that " + join(lot->conditions, " and ")) + ", " +
+           std::to_string(lot->inspected) + " of " + std::to_string(lot->pieces) + " pieces inspected";
+}
+
+/// The records of lots that came before, where they lie and what they say: the lot to come is held against them.
 std::string earlier_lots(const SpecsOptions& options, const OnShelf& on) {
     std::string text;
     for (const record::Step& step : on.revision().kept.history)
-        for (const record::KeptFile& lot : step.lots)
-            text +=
-                "  " + (std::filesystem::path(options.library) / on.shelf.address.text() / lot.name).string() + '\n';
+        for (const record::KeptFile& lot : step.lots) {
+            const auto path = std::filesystem::path(options.library) / on.shelf.address.text() / lot.name;
+            text += "  " + path.string() + '\n' + wrapped("    ", lot_verdict(path), options.width, 4);
+        }
     return text.empty() ? text : "Earlier lots, kept in the library:\n" + text;
 }
 

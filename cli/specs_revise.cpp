@@ -69,14 +69,28 @@ Diagnostics not_to_be_revised(const OnShelf& before) {
                      "a draft is changed by editing its file")};
 }
 
-/// Makes the new revision; its index comes back.
-Result<std::string> revise(const SpecsOptions& options, const References& references, record::Address& address) {
+/// What becomes of the revisions before: the one in force stays so, one on trial is given up.
+std::string fate_of_before(const OnShelf& before) {
+    std::string words;
+    if (before.revision().state == record::State::trial)
+        words = " Revision " + before.revision().index() + " was only on trial, and is given up for this one.";
+    const record::KeptRevision* const in_force = before.shelf.in_force();
+    if (in_force == nullptr) return words;
+    return words + (in_force == &before.revision() ? " The revision before" : " Revision " + in_force->index()) +
+           " stays in force until this one is approved.";
+}
+
+/// Makes the new revision; its index comes back, and what becomes of the one before.
+Result<std::string> revise(const SpecsOptions& options, const References& references, record::Address& address,
+                           std::string& fate) {
     const auto library = io::SpecLibrary::open(options.library, io::SpecLibrary::For::writing);
     if (!library) return Diagnostics(library.error());
     const auto before = find_on_shelf(*library, options, references.wires, options.specs.front(), {});
     if (!before) return Diagnostics(before.error());
     address = before->shelf.address;
+    fate = fate_of_before(*before);
     if (Diagnostics wrong = not_to_be_revised(*before); !wrong.empty()) return wrong;
+    if (Diagnostics wrong = foreign_line(before->revision(), Severity::error); !wrong.empty()) return wrong;
     if (trim(options.step.reason).empty())
         return error_in(before->revision().file, "no-reason"_id, "it is not said why it is changed",
                         "say it with --reason WORDS: it goes into the list of revisions on the sheet");
@@ -113,14 +127,15 @@ Result<std::string> revise(const SpecsOptions& options, const References& refere
 
 int run_specs_revise(const SpecsOptions& options, const References& references, std::ostream& out, std::ostream& err) {
     record::Address address;
-    const auto index = revise(options, references, address);
+    std::string fate;
+    const auto index = revise(options, references, address, fate);
     if (!index) return refuse(index.error(), err);
     const std::string path = (std::filesystem::path(options.library) / (address.text() + ".toml")).string();
     out << path << ": draft of revision " << *index << '\n'
         << wrapped("  Next: ",
                    "make the change in it" + std::string(options.with.empty() ? "" : " if there is more to make") +
-                       "; " + specs_command(options, "diff").name(address.text()).text() +
-                       " shows what it brings. The revision before stays in force until this one is approved.",
+                       "; " + specs_command(options, "diff").name(address.text()).text() + " shows what it brings." +
+                       fate,
                    options.width, 4);
     return kDone;
 }

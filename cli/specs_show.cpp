@@ -22,7 +22,7 @@ std::string load_words(const record::LoadAtLength& load) {
            fixed(in_newton(load.minus), 2) + " N at " + units::shown(load.length, 2);
 }
 
-std::string head(const OnShelf& on) {
+std::string head(const OnShelf& on, const References& references) {
     const record::KeptRevision& revision = on.revision();
     const record::Spec& spec = revision.kept.spec;
     std::string text = on.shelf.address.text() + ", revision " + revision.index() + ": " +
@@ -45,6 +45,10 @@ std::string head(const OnShelf& on) {
     row("file", revision.file);
     row("SHA-256", revision.kept.sha256.substr(0, 32));
     row("", revision.kept.sha256.substr(32));
+    if (revision.kept.is_altered() || revision.state == record::State::withdrawn) return text + table.text(2);
+    const std::string mark = mark_on_papers(revision.kept, references);
+    row("mark on sheet", mark.substr(0, mark.size() / 2));
+    row("  and order", mark.substr(mark.size() / 2 + 1));
     return text + table.text(2);
 }
 
@@ -155,7 +159,7 @@ int run_specs_show(const SpecsOptions& options, const References& references, st
         out << show_json(*on).dump(2) << '\n';
         return kDone;
     }
-    out << head(*on) << altered_words(*on, options.width) << history_text(*library, *on, options.width)
+    out << head(*on, references) << altered_words(*on, options.width) << history_text(*library, *on, options.width)
         << results_text(record::approval_of(on->revision().kept.history)) << revisions_text(on->shelf)
         << next_after_show(options, *on) << std::flush;
     complain(on->shelf.wrong, err);

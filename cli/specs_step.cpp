@@ -204,7 +204,10 @@ Taken take_step(const SpecsOptions& options, const References& references) {
     taken.index = on->revision().index();
     taken.file = on->revision().file;
     taken.wrong = not_from_here(options, *on, kind);
+    if (taken.wrong.empty()) taken.wrong = foreign_line(on->revision(), Severity::error);
     if (taken.wrong.empty()) taken.wrong = nothing_said(*on, kind, options.step);
+    if (taken.wrong.empty() && (kind == Step::Kind::trial || kind == Step::Kind::approved))
+        taken.wrong = not_to_be_drawn(on->revision().kept.spec, taken.file, references);
     if (taken.wrong.empty())
         taken.wrong = lots_kept_before(options, taken.address, on->revision().kept.history, *evidence);
     if (!taken.wrong.empty()) return taken;

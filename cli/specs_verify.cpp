@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 #include <seatload/core/line_wrap.hpp>
 #include <seatload/core/sha256.hpp>
@@ -20,6 +22,7 @@ struct Found {
     std::string file;
     std::vector<std::string> faults;   ///< the check failed
     std::vector<std::string> remarks;  ///< it did not
+    bool was_approved = false;         ///< and what was worked out then is held against now
 };
 
 std::string shown_change(const record::Moved& m) {
@@ -69,6 +72,8 @@ void look_at_evidence(const io::SpecLibrary& library, const record::Shelf& shelf
 /// Whether the spring still comes out as it did.
 void look_at_results(const record::KeptRevision& revision, const References& references, Found& found) {
     if (revision.state == State::superseded || revision.state == State::withdrawn) return;
+    const record::Step* const approval = record::approval_of(revision.kept.history);
+    found.was_approved = approval != nullptr && approval->results;
     const wire::Grade& grade = grade_of(revision.kept.spec, references.wires);
     const record::Drift drift = record::drift_of(revision.kept, grade, references.tolerances, program_name());
     const auto add = [](std::vector<std::string>& to, const std::vector<std::string>& from, const std::string& before) {
@@ -118,11 +123,14 @@ std::string found_text(const Found& found, int width) {
     return text;
 }
 
-std::string looked_at(std::size_t count, std::size_t failed) {
+std::string looked_at(const std::vector<Found>& all, std::size_t failed) {
+    const std::size_t count = all.size();
+    const bool is_recomputed = std::any_of(all.begin(), all.end(), [](const Found& f) { return f.was_approved; });
     if (count == 0) return "Nothing could be looked at.";
     return grouped(count) + (count == 1 ? " revision" : " revisions") + " looked at: " +
-           (failed == 0 ? "all as they were, and worked out as when they were approved."
-                        : grouped(failed) + " failed.");
+           (failed != 0     ? grouped(failed) + " failed."
+            : is_recomputed ? "all as they were, and worked out as when they were approved."
+                            : "all as they were; none was approved with results to compare with.");
 }
 
 /// What may be done where all is as it was.
@@ -147,7 +155,7 @@ std::string summary(const SpecsOptions& options, const std::vector<Found>& all, 
                        specs_command(options, "add").open("FILE --by NAME --date DATE").text() +
                            " takes a spec in, as `seatload size` writes it.",
                        width, 2);
-    std::string words = looked_at(all.size(), failed);
+    std::string words = looked_at(all, failed);
     if (unread != 0) words += " " + grouped(unread) + (unread == 1 ? " file" : " files") + " could not be read.";
     std::string text = wrapped("", words, width, 2);
     if (failed != 0 || unread != 0)
