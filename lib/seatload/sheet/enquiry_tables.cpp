@@ -93,6 +93,12 @@ void add_wire_and_coil(ComparedRows& rows, std::span<const Facts> alternatives) 
         [&](const Facts& f, const std::string& words) {
             return bracketed(f.may_adjust(record::Adjustable::free_length), words);
         });
+    if (std::any_of(alternatives.begin(), alternatives.end(),
+                    [](const Facts& f) { return longest_free_length(f).has_value(); }))
+        rows.add_words(say("coil.longest"), [](const Facts& f) {
+            const auto longest = longest_free_length(f);
+            return longest ? with_unit(*longest) : std::string("–");
+        });
     rows.add_words(say("compare.ends"), ends);
     rows.add_words(say("coil.hand"), hand);
     const bool are_tips_ordered = std::any_of(alternatives.begin(), alternatives.end(),
