@@ -2,7 +2,6 @@
 #include <seatload/inspection/tolerance_factor.hpp>
 
 #include <cmath>
-#include <utility>
 
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/non_central_t.hpp>

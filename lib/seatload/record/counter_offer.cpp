@@ -2,7 +2,6 @@
 #include <seatload/record/counter_offer.hpp>
 
 #include <algorithm>
-#include <cmath>
 
 #include <seatload/core/text.hpp>
 #include <seatload/record/makers_adjustment.hpp>
@@ -11,7 +10,6 @@
 #include <seatload/spring/coils.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/units/format.hpp>
-#include <seatload/wire/strength.hpp>
 
 namespace seatload::record {
 namespace {

@@ -12,8 +12,6 @@
 #include <seatload/record/spec.hpp>
 #include <seatload/record/spec_changes.hpp>
 #include <seatload/sizing/merit.hpp>
-#include <seatload/tolerance/tables.hpp>
-#include <seatload/wire/catalogue.hpp>
 
 namespace seatload::record {
 
