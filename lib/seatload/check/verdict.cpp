@@ -38,7 +38,7 @@ std::string source_of(const Rule& rule, const demand::Limits& limits) {
 }
 
 std::string bound_in_words(const Rule& rule, double limit) {
-    const std::string words = shown(limit, rule.unit);
+    std::string words = shown(limit, rule.unit);
     if (rule.unit == kYesOrNo) return words;
     return (rule.sense == Sense::at_least ? "at least " : "at most ") + words;
 }
