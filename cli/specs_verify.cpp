@@ -95,8 +95,10 @@ std::vector<Found> look_at(const io::SpecLibrary& library, const record::Shelf& 
         found.file = revision.file;
         look_at_bytes(revision.kept, found);
         // What follows of an edit is no news beside it.
-        if (!revision.kept.is_altered()) look_at_place(shelf, revision, found);
-        if (!revision.kept.is_altered()) look_at_results(revision, references, found);
+        if (!revision.kept.is_altered()) {
+            look_at_place(shelf, revision, found);
+            look_at_results(revision, references, found);
+        }
         look_at_evidence(library, shelf, revision.kept, found);
         all.push_back(std::move(found));
     }
