@@ -6,7 +6,6 @@
 
 #include <seatload/core/append.hpp>
 #include <seatload/core/file.hpp>
-#include <seatload/core/file_name.hpp>
 #include <seatload/core/text.hpp>
 #include <seatload/io/lot_file.hpp>
 #include <seatload/io/spec_file.hpp>

@@ -14,7 +14,6 @@
 #include <seatload/sheet/wire_range.hpp>
 #include <seatload/spring/buckling.hpp>
 #include <seatload/spring/coils.hpp>
-#include <seatload/spring/stress.hpp>
 #include <seatload/tolerance/en15800.hpp>
 #include <seatload/wire/strength.hpp>
 
